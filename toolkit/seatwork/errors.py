@@ -52,6 +52,10 @@ class SeatworkError(ValueError):
     def __str__(self) -> str:
         return self.sentence(str)
 
+    def _render_traceback_(self) -> list[str]:
+        """Show one sentence in a notebook in place of a traceback (an IPython hook)."""
+        return [str(self)]
+
     def sentence(self, show: Callable[[object], str]) -> str:
         """Tell the fault with every value written by `show`."""
         sizes = {name: show(size) for name, size in self.sizes.items()}
