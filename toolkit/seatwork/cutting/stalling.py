@@ -1,0 +1,122 @@
+"""Whether a machine may stall in a cut: a warning that errs high and says by what."""
+
+from dataclasses import dataclass
+from math import pi
+
+from seatwork.cutting.refusals import not_below, positive
+from seatwork.errors import SeatworkError
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stall:
+    """Whether a machine may stall in a cut, erring high.
+
+    Parameters
+    ----------
+    torque : float
+        Torque to reckon with [N m].
+    plain_torque : float
+        The same from the thick-chip coefficient, which errs low [N m].
+    available : float
+        Torque the machine has at that spindle speed [N m].
+    size_factor : float
+        What thin chips add [-], 1 or more.
+    wear_factor : float
+        What a worn lip adds [-], 1 or more.
+    """
+
+    torque: float
+    plain_torque: float
+    available: float
+    size_factor: float
+    wear_factor: float
+
+    @property
+    def may_stall(self) -> bool:
+        """Whether the torque to reckon with is above what the machine has."""
+        return self.torque > self.available
+
+    @property
+    def sentence(self) -> str:
+        """What to say: the torque, what it errs high by, and the verdict."""
+        high = self.size_factor * self.wear_factor
+        verdict = (
+            "may stall: take a lighter cut or a stronger machine"
+            if self.may_stall
+            else "should carry it"
+        )
+        return (
+            f"Reckon with {self.torque:.2f} N m of {self.available:.2f} N m at the spindle "
+            f"({verdict}). This errs high on purpose, by x {high:.2f}: thin chips "
+            f"x {self.size_factor:.2f}, worn lip x {self.wear_factor:.2f}."
+        )
+
+
+def stall(
+    *,
+    plain_torque: float,
+    chip_thickness: float,
+    motor_power: float,
+    spindle_speed: float,
+    exponent: float = 0.25,
+    reference_thickness: float = 0.4,
+    wear_factor: float = 1.3,
+    efficiency: float = 0.8,
+) -> Stall:
+    """Compare the torque of a cut with what the machine has, erring high.
+
+    Parameters
+    ----------
+    plain_torque : float
+        Torque from a coefficient measured on thick chips [N m].
+    chip_thickness : float
+        Chip thickness of this cut [mm].
+    motor_power : float
+        Power on the motor's plate [W].
+    spindle_speed : float
+        Spindle speed [rev/min].
+    exponent : float
+        Rise of the specific force with thinner chips [-].
+    reference_thickness : float
+        Chip thickness the coefficient belongs to [mm].
+    wear_factor : float
+        Allowance for a worn lip [-].
+    efficiency : float
+        Share of the motor's power that reaches the spindle [-].
+
+    Returns
+    -------
+    Stall
+        Torque to reckon with, torque there is, and by what the first errs high.
+
+    Raises
+    ------
+    SeatworkError
+        If a value lies outside its range.
+
+    Notes
+    -----
+    The size factor is (reference/thickness)^exponent and never below 1.
+    Defaults from memory: 1.3 for a worn tool and 0.8 for the drive as in Machinery's
+    Handbook, 0.25 for steel as in Kienzle's tables.
+    """
+    positive(plain_torque, "torque", "N m")
+    positive(chip_thickness, "chip thickness", "mm")
+    positive(motor_power, "motor power", "W")
+    positive(spindle_speed, "spindle speed", "rev/min")
+    positive(reference_thickness, "reference thickness", "mm")
+    not_below(wear_factor, 1, "wear factor")
+    if not 0 < efficiency <= 1:
+        raise SeatworkError(
+            f"{efficiency:g}",
+            "an efficiency lies above 0 and goes up to 1",
+            "a belt drive has about 0.8",
+        )
+    size_factor: float = max(1.0, (reference_thickness / chip_thickness) ** exponent)
+    return Stall(
+        torque=plain_torque * size_factor * wear_factor,
+        plain_torque=plain_torque,
+        available=motor_power * efficiency * 60 / (2 * pi * spindle_speed),
+        size_factor=size_factor,
+        wear_factor=wear_factor,
+    )
