@@ -1,0 +1,1 @@
+"""Drawings of seats: sections, views from above and their text twins."""
