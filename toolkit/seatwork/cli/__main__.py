@@ -1,0 +1,5 @@
+"""``python -m seatwork.cli``: the same commands where no ``seatwork`` program can be started."""
+
+from seatwork.cli.main import main
+
+main()

@@ -1,0 +1,56 @@
+"""``seatwork open`` and ``seatwork doctor``."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from seatwork.opening import Delivery, deliver, enclosing
+
+DEFAULT = Path("seatwork-workbook")
+MANY = 5
+
+
+def open_workbook(
+    folder: Annotated[
+        Path | None,
+        typer.Argument(help=f"The workbook folder.  [default: {DEFAULT}]", show_default=False),
+    ] = None,
+    no_browser: Annotated[
+        bool, typer.Option("--no-browser", help="Print the address and open no web browser.")
+    ] = False,
+    port: Annotated[
+        int | None, typer.Option(min=1, max=65535, help="Serve on this port and no other.")
+    ] = None,
+) -> None:
+    """Make the workbook folder, or bring it up to date, and open it in JupyterLab."""
+    from seatwork.opening import lab
+
+    delivery = deliver(folder or enclosing(Path.cwd()) or DEFAULT)
+    tell(delivery)
+    if lab.is_root():
+        typer.secho(
+            "Warning: this runs as root, so anything run in the notebooks does too. "
+            "That is fine in a container; elsewhere use an account of your own.",
+            err=True,
+            fg=typer.colors.YELLOW,
+        )
+    server = lab.prepare(delivery.folder, port=port, browser=not no_browser)
+    typer.echo(f"JupyterLab is ready: {lab.address(server)}")
+    typer.echo("Leave this window open while you work; Ctrl+C here stops it.")
+    server.start()
+
+
+def tell(delivery: Delivery) -> None:
+    """Say what was laid out, and which files were left alone because the reader changed them."""
+    typer.echo(f"Workbook: {delivery.folder}")
+    if delivery.updated:
+        typer.echo(f"Brought up to date: {listed(delivery.updated)}.")
+    if delivery.left_alone:
+        typer.echo(f"You changed these, so they stay as they are: {listed(delivery.left_alone)}.")
+
+
+def listed(places: tuple[str, ...]) -> str:
+    """Name a few files and count the rest."""
+    more = len(places) - MANY
+    return ", ".join(places[:MANY]) + (f" and {more} more" if more > 0 else "")

@@ -1,0 +1,11 @@
+"""Opening: the workbook folder, and JupyterLab started on it.
+
+``source`` finds the lessons as they came; ``deliver`` lays them out in a workbook
+folder; ``seatwork.opening.lab`` starts JupyterLab there; ``seatwork.opening.server``
+is the part that server loads; ``seatwork.opening.doctor`` looks at the installation.
+"""
+
+from seatwork.opening.origin import shop_defaults, source
+from seatwork.opening.workbook import Delivery, deliver, enclosing
+
+__all__ = ["Delivery", "deliver", "enclosing", "shop_defaults", "source"]
