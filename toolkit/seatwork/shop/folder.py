@@ -1,0 +1,147 @@
+"""The workbook folder: how it is found, and reading the files a person edits in it."""
+
+import re
+import tomllib
+from importlib import resources
+from pathlib import Path
+from typing import Any
+
+from seatwork.errors import SeatworkError
+
+MARKER = "workbook.toml"
+FORMAT = 1
+LONGEST_FILE = 200_000  # bytes; a rule file is a few thousand
+
+
+def find(start: Path | None = None) -> Path | None:
+    """Find the workbook folder at or above a folder.
+
+    Parameters
+    ----------
+    start : Path, optional
+        Where to begin; the working folder if not given.
+
+    Returns
+    -------
+    Path or None
+        The nearest folder that holds ``workbook.toml``; None if there is none, and then
+        the package's own defaults hold. Nothing is written either way.
+
+    Raises
+    ------
+    SeatworkError
+        If the marker is of another format than this version knows.
+    """
+    here = (start or Path.cwd()).resolve()
+    for folder in (here, *here.parents):
+        if (folder / MARKER).is_file():
+            _check_marker(folder / MARKER)
+            return folder
+    return None
+
+
+def _check_marker(marker: Path) -> None:
+    found = read_toml(marker).get("format")
+    if found != FORMAT:
+        raise SeatworkError(
+            str(marker),
+            f"its format is {found!r}, and this version knows format {FORMAT}",
+            f"write format = {FORMAT}, or use the version that made the folder",
+        )
+
+
+def read_text(path: Path) -> str:
+    """Return the text of a file that a person edits.
+
+    Raises
+    ------
+    SeatworkError
+        If it cannot be opened, is not UTF-8, or is far too long to be what it should be.
+    """
+    try:
+        raw = path.read_bytes()
+    except OSError as error:
+        reason = error.strerror or "it cannot be opened"
+        raise SeatworkError(str(path), reason.lower(), "check the file") from error
+    if len(raw) > LONGEST_FILE:
+        raise SeatworkError(str(path), "the file is far too long", "check what was saved there")
+    try:
+        return raw.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = raw[: error.start].count(b"\n") + 1
+        raise SeatworkError(
+            f"{path}, line {line}", "that is not UTF-8 text", "save the file as UTF-8"
+        ) from error
+
+
+def read_toml(path: Path) -> dict[str, Any]:
+    """Return a TOML file that a person edits, or say which line cannot be read.
+
+    Raises
+    ------
+    SeatworkError
+        With file and line, if the file cannot be read as TOML.
+    """
+    return parse_toml(read_text(path), str(path))
+
+
+def parse_toml(text: str, name: str) -> dict[str, Any]:
+    """Parse TOML text; `name` is the file that an error names.
+
+    Raises
+    ------
+    SeatworkError
+        With file and line, if the text is no TOML.
+    """
+    try:
+        return tomllib.loads(text)
+    except (tomllib.TOMLDecodeError, RecursionError) as error:
+        found = re.search(r"\(at line (\d+), column \d+\)", str(error))
+        line = int(found[1]) if found else len(text.splitlines())
+        reason = re.sub(r" \(at .*\)", "", str(error)).lower()
+        raise SeatworkError(
+            f"{name}, line {max(line, 1)}",
+            f"the line cannot be read ({reason})",
+            'write lines such as countersink_ratio = "1/3" under a [heading]',
+        ) from error
+
+
+def line_of(text: str, *keys: str) -> int:
+    """Return the line where the statement of `keys` begins in TOML text that parses.
+
+    Parameters
+    ----------
+    text : str
+        The whole file.
+    *keys : str
+        The way to the value, such as ``"speeds", "countersink_cap"``.
+
+    Returns
+    -------
+    int
+        Line number from 1; the first line after which the value is there.
+    """
+    lines = text.splitlines(keepends=True)
+    begins = 1
+    for count in range(1, len(lines) + 1):
+        try:
+            so_far = tomllib.loads("".join(lines[:count]))
+        except tomllib.TOMLDecodeError:
+            continue
+        if _holds(so_far, keys):
+            return begins
+        begins = count + 1
+    return begins
+
+
+def _holds(table: Any, keys: tuple[str, ...]) -> bool:
+    for key in keys:
+        if not isinstance(table, dict) or key not in table:
+            return False
+        table = table[key]
+    return True
+
+
+def package_text(name: str) -> str:
+    """Return the text of a file of the package's own defaults."""
+    return (resources.files("seatwork.shop") / "defaults" / name).read_text(encoding="utf-8")
