@@ -19,10 +19,15 @@ from urllib.parse import quote, urlsplit
 import pytest
 
 PROGRAMS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome")
-ARGUMENTS = (
-    "--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
-    "--disable-component-update --disable-sync"
-).split()
+ARGUMENTS = [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+]
 READY = re.compile(r"ready: (http://127\.0\.0\.1:\d+)/\S*\?token=(\w+)")
 IDLE = """() => {
   const panel = window.jupyterapp && jupyterapp.shell.currentWidget;

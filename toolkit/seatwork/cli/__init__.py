@@ -1,5 +1,5 @@
 """Commands: what people type in a terminal; each is a thin cover over a room."""
 
-from seatwork.cli.main import main
+from seatwork.cli.program import main
 
 __all__ = ["main"]

@@ -1,5 +1,5 @@
 """``python -m seatwork.cli``: the same commands where no ``seatwork`` program can be started."""
 
-from seatwork.cli.main import main
+from seatwork.cli.program import main
 
 main()

@@ -5,7 +5,8 @@ from typing import Annotated
 
 import typer
 
-from seatwork.opening import Delivery, deliver, enclosing
+from seatwork.opening import Delivery, deliver
+from seatwork.shop import find
 
 DEFAULT = Path("seatwork-workbook")
 MANY = 5
@@ -26,7 +27,7 @@ def open_workbook(
     """Make the workbook folder, or bring it up to date, and open it in JupyterLab."""
     from seatwork.opening import lab
 
-    delivery = deliver(folder or enclosing(Path.cwd()) or DEFAULT)
+    delivery = deliver(folder or find() or DEFAULT)
     tell(delivery)
     if lab.is_root():
         typer.secho(
@@ -36,9 +37,13 @@ def open_workbook(
             fg=typer.colors.YELLOW,
         )
     server = lab.prepare(delivery.folder, port=port, browser=not no_browser)
-    typer.echo(f"JupyterLab is ready: {lab.address(server)}")
+    lab.serve(server, tell_address)
+
+
+def tell_address(address: str) -> None:
+    """Say where JupyterLab answers, and how to stop it."""
+    typer.echo(f"JupyterLab is ready: {address}")
     typer.echo("Leave this window open while you work; Ctrl+C here stops it.")
-    server.start()
 
 
 def tell(delivery: Delivery) -> None:
@@ -54,3 +59,21 @@ def listed(places: tuple[str, ...]) -> str:
     """Name a few files and count the rest."""
     more = len(places) - MANY
     return ", ".join(places[:MANY]) + (f" and {more} more" if more > 0 else "")
+
+
+def doctor(
+    folder: Annotated[
+        Path | None, typer.Argument(help="The workbook folder.", show_default=False)
+    ] = None,
+) -> None:
+    """Look the installation over; each fault is told with its fix."""
+    from seatwork.opening.doctor import examine
+
+    faults = 0
+    for check in examine(folder or find() or DEFAULT):
+        typer.echo(f"{'ok   ' if check.passed else 'FAULT'}  {check.name}: {check.found}")
+        if not check.passed:
+            faults += 1
+            typer.echo(f"       fix: {check.fix}.")
+    typer.echo("All is well." if not faults else f"To mend: {faults}.")
+    raise typer.Exit(min(faults, 1))

@@ -6,6 +6,6 @@ is the part that server loads; ``seatwork.opening.doctor`` looks at the installa
 """
 
 from seatwork.opening.origin import shop_defaults, source
-from seatwork.opening.workbook import Delivery, deliver, enclosing
+from seatwork.opening.workbook import Delivery, deliver
 
-__all__ = ["Delivery", "deliver", "enclosing", "shop_defaults", "source"]
+__all__ = ["Delivery", "deliver", "shop_defaults", "source"]

@@ -3,7 +3,7 @@
 import errno
 import hashlib
 import json
-import os
+from contextlib import suppress
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
@@ -26,10 +26,9 @@ UNWRITABLE = (
 def fingerprint(content: bytes, suffix: str) -> str:
     """Hash what a reader could have changed: cell sources of a notebook, else the whole text."""
     if suffix == ".ipynb":
-        try:
+        # what is no notebook any more is compared by its bytes
+        with suppress(ValueError, KeyError, TypeError, AttributeError):
             content = json.dumps(cell_sources(json.loads(content))).encode()
-        except (ValueError, KeyError, TypeError, AttributeError):
-            pass  # not a notebook any more: its bytes are what there is to compare
     return hashlib.sha256(content.replace(b"\r\n", b"\n")).hexdigest()
 
 
@@ -63,17 +62,11 @@ def write(path: Path, content: bytes) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         part.write_bytes(content)
-        os.replace(part, path)
+        part.replace(path)
     except OSError as error:
-        _forget(part)
+        with suppress(OSError):  # the disk that refused the file may refuse this too
+            part.unlink(missing_ok=True)
         raise refusal(path, error) from error
-
-
-def _forget(part: Path) -> None:
-    try:
-        part.unlink(missing_ok=True)
-    except OSError:
-        return  # the same disk that refused the file may refuse this
 
 
 def refusal(path: Path, error: OSError) -> SeatworkError:

@@ -2,7 +2,9 @@
 
 import json
 import os
+import secrets
 import socket
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -22,13 +24,15 @@ SETTINGS = {
 }
 
 
-def options(folder: Path, *, port: int | None, browser: bool) -> list[str]:
+def options(folder: Path, *, token: str, port: int | None, browser: bool) -> list[str]:
     """List the options JupyterLab is started with; they win over the reader's own settings.
 
     Parameters
     ----------
     folder : Path
         The workbook, absolute.
+    token : str
+        What lets the reader in.
     port : int or None
         Port to serve on; None takes the first free one from 8888.
     browser : bool
@@ -40,7 +44,9 @@ def options(folder: Path, *, port: int | None, browser: bool) -> list[str]:
         "ServerApp.allow_remote_access": False,
         "ServerApp.allow_root": is_root(),
         "ServerApp.answer_yes": True,
+        "IdentityProvider.token": token,
         "ServerApp.log_level": "WARN",
+        "LabApp.log_level": "WARN",
         "ServerApp.open_browser": browser,
         "ServerApp.root_dir": folder,
         "ServerApp.jpserver_extensions": "seatwork.opening.server=True",
@@ -76,7 +82,7 @@ def check_port(port: int) -> None:
 
 
 def prepare(folder: Path, *, port: int | None = None, browser: bool = True) -> Any:
-    """Set a JupyterLab server up for a workbook, bound and ready to start.
+    """Set a JupyterLab server up for a workbook; it listens once it is started.
 
     Parameters
     ----------
@@ -90,7 +96,7 @@ def prepare(folder: Path, *, port: int | None = None, browser: bool = True) -> A
     Returns
     -------
     ServerApp
-        Its ``start`` serves until it is stopped; ``address`` gives the page to visit.
+        The server; ``serve`` starts it.
 
     Raises
     ------
@@ -104,9 +110,17 @@ def prepare(folder: Path, *, port: int | None = None, browser: bool = True) -> A
     os.environ["JUPYTER_PREFER_ENV_PATH"] = "1"
     from jupyterlab.labapp import LabApp
 
-    return LabApp.initialize_server(options(folder, port=port, browser=browser))
+    token = secrets.token_hex(24)
+    return LabApp.initialize_server(options(folder, token=token, port=port, browser=browser))
 
 
 def address(server: Any) -> str:
     """Tell the page to visit, with the token that lets the reader in."""
-    return str(server.local_url)
+    token = server.identity_provider.token
+    return f"http://{LOOPBACK}:{server.port}{server.default_url}?token={token}"
+
+
+def serve(server: Any, tell: Callable[[str], None]) -> None:
+    """Serve until stopped; `tell` is given the address as soon as it answers."""
+    server.io_loop.add_callback(lambda: tell(address(server)))
+    server.start()

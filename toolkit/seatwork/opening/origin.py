@@ -4,8 +4,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import seatwork
+from seatwork.shop import house_rules
+from seatwork.shop.folder import package_text
 
 PACKAGE = Path(seatwork.__file__).resolve().parent
+WORDING = "wording.toml"
 
 
 def source(package: Path = PACKAGE) -> Path:
@@ -33,15 +36,24 @@ def shop_defaults(package: Path = PACKAGE) -> Path:
     return package / "shop" / "defaults"
 
 
-def originals() -> Iterator[tuple[str, Path]]:
-    """Yield every file a workbook gets: its place in the workbook, and the original."""
-    homes = {
-        "notebooks": source() / "notebooks",
-        "exercises": source() / "exercises",
-        "shop": shop_defaults(),
-    }
-    for place, home in homes.items():
-        for path in sorted(home.rglob("*")):
-            inside = path.relative_to(home)
-            if path.is_file() and not any(part[0] in "._" for part in inside.parts):
-                yield f"{place}/{inside.as_posix()}", path
+def originals() -> Iterator[tuple[str, bytes]]:
+    """Yield every file a workbook gets: its place in the workbook, and its content."""
+    for name in ("notebooks", "exercises"):
+        yield from _files(source(), name)
+    for name, text in _shop_files().items():
+        yield f"shop/{name}", text.encode()
+
+
+def _files(home: Path, name: str) -> Iterator[tuple[str, bytes]]:
+    for path in sorted((home / name).rglob("*")):
+        inside = path.relative_to(home)
+        if path.is_file() and not any(part[0] in "._" for part in inside.parts):
+            yield inside.as_posix(), path.read_bytes()
+
+
+def _shop_files() -> dict[str, str]:
+    lists = sorted(shop_defaults().glob("*.csv"))
+    return {
+        house_rules.FILE: house_rules.template(),
+        WORDING: package_text(WORDING),
+    } | {path.name: path.read_text(encoding="utf-8") for path in lists}

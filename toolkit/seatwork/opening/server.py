@@ -20,10 +20,10 @@ SLOW = (
 )
 
 
-class PromptChannels(ZMQChannelsWebsocketConnection):  # type: ignore[misc]
+class PromptChannels(ZMQChannelsWebsocketConnection):
     """The kernel's websocket, with the system's send delay switched off."""
 
-    async def connect(self) -> Any:
+    def connect(self) -> Any:
         """Switch the delay off, say so when that fails, and connect."""
         try:
             self.websocket_handler.set_nodelay(True)
@@ -32,7 +32,7 @@ class PromptChannels(ZMQChannelsWebsocketConnection):  # type: ignore[misc]
             prompt = False
         if not prompt:
             self.log.warning(SLOW)
-        return await super().connect()
+        return super().connect()
 
 
 def sends_at_once(handler: Any) -> bool:

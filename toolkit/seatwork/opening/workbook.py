@@ -1,16 +1,15 @@
 """The workbook folder: lessons, worksheets, shop lists and answers of one reader."""
 
 import json
-import tomllib
 from dataclasses import dataclass
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.opening.delivered import RECORD, fingerprint, recorded, refusal, write
 from seatwork.opening.origin import originals
+from seatwork.shop import find
+from seatwork.shop.folder import FORMAT, MARKER
 
-MARKER = "workbook.toml"
-FORMAT = 1
 START = "notebooks/00_start_here.ipynb"
 OWN_FOLDERS = ("notebooks", "exercises", "shop", "questions", "answers")
 MARKER_TEXT = f"""\
@@ -36,11 +35,6 @@ class Delivery:
     added: tuple[str, ...]
     updated: tuple[str, ...]
     left_alone: tuple[str, ...]
-
-
-def enclosing(folder: Path) -> Path | None:
-    """Find the workbook that holds `folder`, or None."""
-    return next((up for up in (folder, *folder.parents) if (up / MARKER).is_file()), None)
 
 
 def deliver(folder: Path) -> Delivery:
@@ -76,27 +70,10 @@ def deliver(folder: Path) -> Delivery:
 
 def _check_place(folder: Path) -> None:
     if (folder / MARKER).is_file():
-        _check_format(folder / MARKER)
+        find(folder)  # refuses a marker of another format
     elif folder.is_dir() and any(folder.iterdir()) and not (folder / RECORD).exists():
         raise SeatworkError(
             str(folder), "this folder holds other things already", "name a new or an empty folder"
-        )
-
-
-def _check_format(marker: Path) -> None:
-    try:
-        found = tomllib.loads(marker.read_text(encoding="utf-8")).get("format")
-    except ValueError:
-        found = None
-    if type(found) is not int or found < 1:
-        raise SeatworkError(
-            str(marker),
-            "it does not say which format the workbook has",
-            f"write format = {FORMAT} in it",
-        )
-    if found > FORMAT:
-        raise SeatworkError(
-            str(marker.parent), "a newer seatwork made this workbook", "update seatwork to open it"
         )
 
 
@@ -104,9 +81,8 @@ def _lay_out(folder: Path) -> Delivery:
     before = recorded(folder)
     after = dict(before)
     done: dict[str, list[str]] = {"added": [], "updated": [], "left_alone": [], "current": []}
-    for place, original in originals():
-        content = original.read_bytes()
-        mark = fingerprint(content, original.suffix)
+    for place, content in originals():
+        mark = fingerprint(content, Path(place).suffix)
         outcome = _outcome(folder / place, mark, before.get(place))
         if outcome in ("added", "updated"):
             write(folder / place, content)

@@ -24,15 +24,10 @@ class Deferred(TyperCommand):
 class Commands(TyperGroup):
     """The commands of the table, in its order."""
 
-    def list_commands(self, ctx: Any) -> list[str]:
-        """List the names for the help page."""
-        return list(COMMANDS)
-
-    def get_command(self, ctx: Any, cmd_name: str) -> Any:
-        """Give the stand-in for a name, or None."""
-        if cmd_name not in COMMANDS:
-            return None
-        return Deferred(name=cmd_name, help=COMMANDS[cmd_name][1])
+    def __init__(self, **settings: Any) -> None:
+        super().__init__(**settings)
+        for name, (_, line) in COMMANDS.items():
+            self.commands[name] = Deferred(name=name, help=line)
 
 
 def load(name: str) -> Any:

@@ -1,0 +1,199 @@
+"""Looking an installation over: each check says what it found, and how to mend a fault."""
+
+import json
+import subprocess
+import sys
+import time
+from collections.abc import Iterator
+from dataclasses import dataclass
+from importlib.metadata import PackageNotFoundError, version
+from importlib.util import find_spec
+from pathlib import Path
+
+from seatwork import __version__
+from seatwork.errors import SeatworkError
+from seatwork.opening.delivered import write
+
+LEAST_PYTHON = (3, 11)
+SERVER_SIDE = ("jupyterlab", "jupyter_server", "jupyterlab_widgets", "anywidget")
+KERNEL_SIDE = ("seatwork", "ipykernel", "ipywidgets", "anywidget", "matplotlib", "numpy")
+OWN_PYTHON = ("python", "python3", f"python3.{sys.version_info.minor}")
+ASK_VERSIONS = (
+    "import importlib.metadata as m, json, sys\n"
+    "print(json.dumps({n: m.version(n) for n in sys.argv[1:]}))"
+)
+# no seatwork is older than this [s since 1970]: 1 January 2026
+EARLIEST = 1_767_225_600
+REINSTALL = "install seatwork again in a fresh virtual environment"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Check:
+    """One thing looked at.
+
+    Parameters
+    ----------
+    name : str
+        What was looked at.
+    found : str
+        What was found.
+    fix : str
+        What to do about it; empty when all is well.
+    """
+
+    name: str
+    found: str
+    fix: str = ""
+
+    @property
+    def passed(self) -> bool:
+        """Whether there is nothing to mend."""
+        return not self.fix
+
+
+def examine(folder: Path) -> Iterator[Check]:
+    """Look at everything a lesson needs, one check after the other.
+
+    Parameters
+    ----------
+    folder : Path
+        Where the workbook is or would be made.
+    """
+    yield python()
+    yield from packages()
+    yield from kernel()
+    yield page_parts()
+    yield prompt_server()
+    yield write_access(folder)
+    yield fonts()
+    yield clock(time.time())
+
+
+def python(found: tuple[int, ...] = sys.version_info[:3]) -> Check:
+    """Look at the version of Python."""
+    least = ".".join(map(str, LEAST_PYTHON))
+    fix = "" if tuple(found) >= LEAST_PYTHON else f"install Python {least} or newer"
+    return Check(name="Python", found=".".join(map(str, found)), fix=fix)
+
+
+def packages() -> Iterator[Check]:
+    """Look at the packages of the server's side."""
+    for name in SERVER_SIDE:
+        try:
+            yield Check(name=f"{name} (server)", found=version(name))
+        except PackageNotFoundError:
+            yield Check(name=f"{name} (server)", found="not installed", fix=REINSTALL)
+
+
+def kernel() -> Iterator[Check]:
+    """Look at the kernel ``python3``: it must be there and run this installation's seatwork."""
+    from jupyter_client.kernelspec import KernelSpecManager, NoSuchKernel
+
+    try:
+        named = KernelSpecManager().get_kernel_spec("python3").argv[0]
+    except NoSuchKernel:
+        yield Check(name="kernelspec python3", found="not found", fix=REINSTALL)
+        return
+    # a bare name stands for the Python that starts the server
+    program = sys.executable if named in OWN_PYTHON else named
+    yield Check(name="kernelspec python3", found=program)
+    yield kernel_versions(program)
+
+
+def kernel_versions(program: str) -> Check:
+    """Ask the kernel's Python for its packages, and compare its seatwork with this one."""
+    command = [program, "-c", ASK_VERSIONS, *KERNEL_SIDE]
+    try:
+        answer = subprocess.run(command, capture_output=True, timeout=60, check=True)
+        found: dict[str, str] = json.loads(answer.stdout)
+    except (OSError, ValueError, subprocess.SubprocessError):
+        return Check(
+            name="packages (kernel)",
+            found=f"{program} lacks some of {', '.join(KERNEL_SIDE)}",
+            fix=f"start the lessons with `{sys.executable} -m seatwork.cli open`",
+        )
+    told = ", ".join(f"{name} {number}" for name, number in found.items())
+    same = found["seatwork"] == __version__
+    fix = "" if same else f"this side is seatwork {__version__}: {REINSTALL}"
+    return Check(name="packages (kernel)", found=told, fix=fix)
+
+
+def page_parts() -> Check:
+    """Look at the parts that run in the page: they must fit the packages they come with."""
+    from jupyter_core.paths import jupyter_path
+
+    homes = [Path(home) for home in jupyter_path("labextensions")]
+    widgets = page_part(homes, "@jupyter-widgets/jupyterlab-manager")
+    live = page_part(homes, "anywidget")
+    told = f"widgets {widgets or 'missing'}, live pictures {live or 'missing'}"
+    # version 5 of the page's widgets is the one for ipywidgets 8
+    fits = widgets is not None and widgets.startswith("5.") and live == _version("anywidget")
+    fix = "" if fits else f"an older copy may shadow the right one; {REINSTALL}"
+    return Check(name="parts in the page", found=told, fix=fix)
+
+
+def page_part(homes: list[Path], name: str) -> str | None:
+    """Read the version of a part in the first folder that has it; None without one."""
+    for home in homes:
+        try:
+            description = json.loads((home / name / "package.json").read_bytes())
+        except (OSError, ValueError):
+            continue
+        return str(description.get("version"))
+    return None
+
+
+def _version(name: str) -> str | None:
+    try:
+        return version(name)
+    except PackageNotFoundError:
+        return None
+
+
+def prompt_server() -> Check:
+    """Look whether the installed server lets our part send kernel messages without delay."""
+    from jupyter_server.serverapp import ServerApp
+
+    name = "messages without delay"
+    if ServerApp.class_traits().get("kernel_websocket_connection_class") is not None:
+        return Check(name=name, found="can be switched on")
+    return Check(
+        name=name,
+        found="this jupyter_server has no place to switch them on; sliders will lag",
+        fix="pip install 'jupyter_server>=2'",
+    )
+
+
+def write_access(folder: Path) -> Check:
+    """Write a small file where the workbook is or would be, and take it away again."""
+    place = next(up for up in (folder.absolute(), *folder.absolute().parents) if up.is_dir())
+    trial = place / ".seatwork-trial"
+    try:
+        write(trial, b"trial")
+        trial.unlink()
+    except (SeatworkError, OSError) as error:
+        return Check(name="write access", found=str(error), fix="name a folder of your own")
+    return Check(name="write access", found=str(place))
+
+
+def fonts() -> Check:
+    """Look for the font of the drawings, which comes with matplotlib."""
+    spec = find_spec("matplotlib")
+    if spec is None or spec.origin is None:
+        return Check(name="fonts", found="matplotlib is not installed", fix=REINSTALL)
+    font = Path(spec.origin).parent / "mpl-data" / "fonts" / "ttf" / "DejaVuSans.ttf"
+    fix = "" if font.is_file() else REINSTALL
+    return Check(name="fonts", found=font.name if not fix else "DejaVu Sans is missing", fix=fix)
+
+
+def clock(now: float) -> Check:
+    """Look at the date: records carry it.
+
+    Parameters
+    ----------
+    now : float
+        The computer's clock [s since 1970].
+    """
+    told = time.strftime("%Y-%m-%d", time.localtime(now))
+    fix = "" if now >= EARLIEST else "set the computer's date: records would carry a wrong one"
+    return Check(name="clock", found=told, fix=fix)
