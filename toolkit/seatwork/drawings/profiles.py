@@ -1,0 +1,75 @@
+"""Outlines in section, to the right of the axis or whole, in mm.
+
+The face is at height 0 and metal lies below it; sizes come from seatwork.seats.
+"""
+
+import numpy as np
+from numpy.typing import NDArray
+
+from seatwork.seats import Chamfer, Counterbore, Countersink, Fit, Head, Spotface
+
+Points = NDArray[np.float64]
+
+ROUNDING = 0.6
+"""Share of the rim's depth that is rounded off at the top, where a real head has no corner."""
+
+CLEARANCE = 0.94
+"""Shank diameter drawn for a screw of unknown neck, as a share of the hole."""
+
+
+def whole(right: Points) -> Points:
+    """Mirror a right-hand outline about the axis, from its left end to its right end."""
+    left = right[::-1] * np.array([-1.0, 1.0])
+    return np.concatenate([left, right])
+
+
+def left_and_right(right: Points) -> tuple[Points, Points]:
+    """Return a right-hand outline and its mirror image."""
+    return right * np.array([-1.0, 1.0]), right
+
+
+def countersink_wall(seat: Countersink, bottom: float) -> Points:
+    """Wall of a countersunk hole, from the face down to `bottom` [mm, negative]."""
+    large, small = seat.diameter / 2, seat.hole_diameter / 2
+    return np.array([(large, 0.0), (small, -seat.depth), (small, bottom)])
+
+
+def counterbore_wall(seat: Counterbore, bottom: float) -> Points:
+    """Wall of a counterbored hole, from the face down to `bottom` [mm, negative]."""
+    large, small = seat.diameter / 2, seat.hole_diameter / 2
+    return np.array([(large, 0.0), (large, -seat.depth), (small, -seat.depth), (small, bottom)])
+
+
+def spotface_wall(seat: Spotface, depth: float, bottom: float) -> Points:
+    """Wall of a spotfaced hole, cut `depth` [mm] below the highest spot of the pad."""
+    bore = Counterbore(diameter=seat.diameter, depth=depth, hole_diameter=seat.hole_diameter)
+    return counterbore_wall(bore, bottom)
+
+
+def chamfer_wall(chamfer: Chamfer, hole_diameter: float, bottom: float) -> Points:
+    """Wall of a chamfered hole, from the face down to `bottom` [mm, negative]."""
+    return countersink_wall(chamfer.at_hole(hole_diameter), bottom)
+
+
+def shank_diameter(head: Head, seat: Countersink) -> float:
+    """Diameter to draw the shank with [mm]: the neck's where known, never wider than the hole."""
+    neck = head.neck_diameter
+    return min(CLEARANCE * seat.hole_diameter if neck is None else neck, seat.hole_diameter)
+
+
+def head_outline(head: Head, seat: Countersink, found: Fit, bottom: float) -> Points:
+    """Whole outline of the screw in its seat, down to `bottom` [mm, negative].
+
+    Its top stands `found.amount` above the face; the rim is the real one, rounded at the top.
+    """
+    top, edge, shank = found.amount, head.edge / 2, shank_diameter(head, seat) / 2
+    neck_depth = np.interp(-shank, [-edge, 0.0], [head.rim_depth, head.apex_depth])
+    cone = [(edge, top - head.rim_depth), (shank, top - neck_depth), (shank, bottom)]
+    return whole(np.concatenate([_rim(edge, top, ROUNDING * head.rim_depth), cone]))
+
+
+def _rim(edge: float, top: float, radius: float) -> Points:
+    """Round the corner at the top of a rim, from the flat top outward and down."""
+    turn = np.linspace(0.0, np.pi / 2, 13 if radius else 1)
+    across = edge - radius + radius * np.sin(turn)
+    return np.column_stack([across, top - radius + radius * np.cos(turn)])
