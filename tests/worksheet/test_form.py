@@ -1,0 +1,50 @@
+"""The form, driven without a browser."""
+
+from seatwork.worksheet import model_sheet
+from seatwork.worksheet.form import Form
+
+
+def test_a_form_says_which_slip_was_made() -> None:
+    """Typing a slip's number and pressing Check names the slip in a status region."""
+    form = Form(model_sheet("cones").ask("c1"))
+    form.boxes[0].value = ".347"
+    form._check(None)
+    assert 'role="status"' in form.verdict.value
+    assert "full difference" in form.verdict.value
+
+
+def test_a_form_shows_typed_text_escaped() -> None:
+    """Text typed by a learner never becomes markup."""
+    form = Form(model_sheet("cones").ask("c1"))
+    form.boxes[0].value = "<img src=x onerror=alert(1)>"
+    form._check(None)
+    assert "<img" not in form.verdict.value
+
+
+def test_hints_come_one_at_a_time_and_the_worked_answer_after_a_try() -> None:
+    """A first press shows one hint; the worked answer opens with the first check."""
+    form = Form(model_sheet("cones").ask("c1"))
+    assert form.worked_button.disabled
+    form._hint(None)
+    assert form.help.value.count("Hint") == 1
+    form._hint(None)
+    assert form.help.value.count("Hint") == 2
+    form.boxes[0].value = ".2"
+    form._check(None)
+    assert not form.worked_button.disabled
+
+
+def test_a_choice_and_a_number_stand_in_one_form() -> None:
+    """The question about the wrong angle has buttons for the place and a box for the height."""
+    form = Form(model_sheet("cones").ask("c3"))
+    form.boxes[0].value, form.boxes[1].value = "rim", ".022"
+    form._check(None)
+    assert form.verdict.value.count("Right") == 2
+
+
+def test_the_form_as_text_never_changes() -> None:
+    """The referee compares the text of the widget, so it must not hold what was typed."""
+    form = Form(model_sheet("cones").ask("c1"))
+    before = repr(form.view)
+    form.boxes[0].value = ".2"
+    assert repr(form.view) == before

@@ -1,0 +1,227 @@
+"""Answer files: a learner's answers as data, within limits checked before anything is used."""
+
+import json
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+from typing import Any, NoReturn
+
+from seatwork.errors import SeatworkError
+from seatwork.marking import atomic
+from seatwork.marking.names import QUESTION, form_number, learner_code, sheet_name
+
+FORMAT = 1
+MOST_BYTES = 256 * 1024
+MOST_ANSWERS = 200
+MOST_PARTS = 8
+LONGEST = 200
+MOST_TRIES = 10_000
+KEYS = {"format", "learner", "sheet", "form", "answers"}
+ANSWER_KEYS = {"parts", "attempt", "tries", "hints", "sure"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """What a learner answered to one question.
+
+    Parameters
+    ----------
+    parts : tuple of str
+        The text typed for each part.
+    attempt : int
+        Which numbers: 1, or more after new numbers were asked for in practice.
+    tries : int
+        How often the answer was checked.
+    hints : int
+        How many hints were read.
+    sure : bool
+        "I think this is right": shown to the instructor.
+    """
+
+    parts: tuple[str, ...] = ()
+    attempt: int = 1
+    tries: int = 0
+    hints: int = 0
+    sure: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AnswerFile:
+    """All answers of one learner to one form of a sheet."""
+
+    learner: str
+    sheet: str
+    form: int
+    answers: dict[str, Answer] = field(default_factory=dict)
+
+    @property
+    def name(self) -> str:
+        """Name of the file."""
+        return f"{self.learner}-{self.sheet}-{self.form}.json"
+
+    def of(self, question: str) -> Answer:
+        """Return the answer to a question, an empty one if there is none."""
+        return self.answers.get(question, Answer())
+
+    def changed(self, question: str, **change: Any) -> "AnswerFile":
+        """Return the file with one answer changed."""
+        answer = replace(self.of(question), **change)
+        return replace(self, answers={**self.answers, question: answer})
+
+    def content(self) -> bytes:
+        """Return the file's bytes."""
+        answers = {
+            name: {
+                "parts": list(answer.parts),
+                "attempt": answer.attempt,
+                "tries": answer.tries,
+                "hints": answer.hints,
+                "sure": answer.sure,
+            }
+            for name, answer in sorted(self.answers.items())
+        }
+        whole = {
+            "format": FORMAT,
+            "learner": self.learner,
+            "sheet": self.sheet,
+            "form": self.form,
+            "answers": answers,
+        }
+        return (json.dumps(whole, ensure_ascii=False, indent=1) + "\n").encode()
+
+    def save(self, folder: Path) -> None:
+        """Write the file at once; what stood there before stays as its backup."""
+        atomic.write_with_backup(folder / self.name, self.content())
+
+
+def reopen(empty: AnswerFile, folder: Path) -> AnswerFile:
+    """Return the saved answers for the same learner, sheet and form; `empty` if none.
+
+    A damaged file is passed over for its backup.
+    """
+    for name in (empty.name, empty.name + ".bak"):
+        path = folder / name
+        if path.is_file():
+            try:
+                found = read(path)
+            except SeatworkError:
+                continue
+            if found.name == empty.name:
+                return found
+    return empty
+
+
+def read(path: Path) -> AnswerFile:
+    """Return an answer file.
+
+    Raises
+    ------
+    SeatworkError
+        If it breaks a limit, is damaged, or a newer version wrote it.
+    """
+    try:
+        with path.open("rb") as file:
+            raw = file.read(MOST_BYTES + 1)
+    except OSError as error:
+        reason = (error.strerror or "it cannot be opened").lower()
+        raise SeatworkError(path.name, reason, "hand it in again") from error
+    return parse(raw, path.name)
+
+
+def parse(raw: bytes, name: str) -> AnswerFile:
+    """Return the answer file that `raw` holds; `name` is what an error calls it."""
+    whole = _loaded(raw, name)
+    _check_format(whole, name)
+    if whole.keys() != KEYS:
+        _refuse(name, "its fields are not those of an answer file")
+    answers = whole["answers"]
+    if type(answers) is not dict or len(answers) > MOST_ANSWERS:
+        _refuse(name, "its list of answers is not as it should be")
+    return AnswerFile(
+        learner=learner_code(whole["learner"]),
+        sheet=sheet_name(whole["sheet"]),
+        form=form_number(whole["form"]),
+        answers={_question(key, name): _answer(value, name) for key, value in answers.items()},
+    )
+
+
+def _loaded(raw: bytes, name: str) -> dict[str, Any]:
+    if len(raw) > MOST_BYTES:
+        _refuse(name, "it is larger than 256 kB")
+    try:
+        whole = DECODER.decode(raw.decode("utf-8-sig"))
+    except UnicodeDecodeError:
+        _refuse(name, "it is not UTF-8 text")
+    except SeatworkError as error:
+        _refuse(name, error.fault)
+    except (ValueError, RecursionError):
+        _refuse(name, "it is no JSON")
+    if type(whole) is not dict:
+        _refuse(name, "it is no answer file")
+    return whole
+
+
+def _check_format(whole: dict[str, Any], name: str) -> None:
+    found = whole.get("format")
+    if type(found) is not int or found < 1:
+        _refuse(name, "it does not say its format")
+    if found > FORMAT:
+        raise SeatworkError(name, "a newer version wrote it", "mark it with that version")
+
+
+def _question(key: str, name: str) -> str:
+    if not QUESTION.fullmatch(key):
+        _refuse(name, "a question in it has no proper id")
+    return key
+
+
+def _answer(value: Any, name: str) -> Answer:
+    if type(value) is not dict or value.keys() != ANSWER_KEYS:
+        _refuse(name, "an answer in it has other fields than it should")
+    parts = value["parts"]
+    if type(parts) is not list or len(parts) > MOST_PARTS:
+        _refuse(name, "an answer in it has no list of parts")
+    for part in parts:
+        if type(part) is not str or len(part) > LONGEST:
+            _refuse(name, "an answer in it is no short text")
+    attempt, tries, hints = value["attempt"], value["tries"], value["hints"]
+    for count, least in ((attempt, 1), (tries, 0), (hints, 0)):
+        if type(count) is not int or not least <= count <= MOST_TRIES:
+            _refuse(name, "a count in it is out of range")
+    if type(value["sure"]) is not bool:
+        _refuse(name, "a mark in it is neither true nor false")
+    return Answer(parts=tuple(parts), attempt=attempt, tries=tries, hints=hints, sure=value["sure"])
+
+
+def _no_twice(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    found = dict(pairs)
+    if len(found) < len(pairs):
+        raise SeatworkError("", "a field stands twice in it", "")
+    return found
+
+
+def _no_constant(text: str) -> NoReturn:
+    raise SeatworkError("", f"{text} is no number", "")
+
+
+def _no_float(text: str) -> NoReturn:
+    raise SeatworkError("", "it holds a number that is no whole number", "")
+
+
+def _short_int(text: str) -> int:
+    if len(text) > 9:
+        raise SeatworkError("", "a number in it is too long", "")
+    return int(text)
+
+
+_hook: Callable[[list[tuple[str, Any]]], Any] = _no_twice
+DECODER = json.JSONDecoder(
+    object_pairs_hook=_hook,
+    parse_constant=_no_constant,
+    parse_float=_no_float,
+    parse_int=_short_int,
+)
+
+
+def _refuse(name: str, fault: str) -> NoReturn:
+    raise SeatworkError(name, fault, "hand in the file that the worksheet saved")

@@ -1,0 +1,216 @@
+"""Worksheets as their TOML files define them: questions, points, tries and hint cost."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import seatwork
+from seatwork.errors import SeatworkError
+from seatwork.marking.names import NAME, QUESTION, sheet_name
+from seatwork.marking.seeds import question_seed
+from seatwork.questions import Question, named, own_types
+from seatwork.questions.draws import generator
+from seatwork.shop import find
+from seatwork.shop.folder import read_toml
+
+FORMAT = 1
+MODES = ("practice", "graded")
+SYSTEMS = ("inch", "metric")
+MOST_QUESTIONS = 60
+SHEET_KEYS = {
+    "format", "title", "mode", "system", "tries", "hint_cost", "pass_mark", "questions",
+}  # fmt: skip
+QUESTION_KEYS = {"id", "type", "points", "system"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Item:
+    """One question on a sheet.
+
+    Parameters
+    ----------
+    id : str
+        Its place on the sheet, such as c1.
+    kind : type
+        Its question type.
+    points : float
+        Points for a right answer [1], above zero.
+    system : {"inch", "metric"} or None
+        Unit system; as drawn if None.
+    """
+
+    id: str
+    kind: type[Question]
+    points: float
+    system: str | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sheet:
+    """A worksheet: its questions and its rules.
+
+    Parameters
+    ----------
+    name : str
+        Name of its file.
+    title : str
+        Heading.
+    mode : {"practice", "graded"}
+        Practice tells at once what an answer is; graded only saves it.
+    tries : int
+        Checks allowed for a question; 0 for no limit.
+    hint_cost : float
+        Share of a question's points that each hint costs, 0 to 1.
+    pass_mark : float
+        Share of all points that passes, 0 to 1.
+    items : tuple of Item
+        The questions.
+    """
+
+    name: str
+    title: str
+    mode: str
+    tries: int
+    hint_cost: float
+    pass_mark: float
+    items: tuple[Item, ...]
+
+    @property
+    def points(self) -> float:
+        """Points for the whole sheet."""
+        return sum(item.points for item in self.items)
+
+    def item(self, question: str) -> Item:
+        """Return the question with this id.
+
+        Raises
+        ------
+        SeatworkError
+            If the sheet has none.
+        """
+        for item in self.items:
+            if item.id == question:
+                return item
+        known = ", ".join(item.id for item in self.items)
+        raise SeatworkError(str(question)[:40], f"the sheet {self.name} has no such question",
+                            f"ask for one of {known}")  # fmt: skip
+
+    def draw(self, seed: bytes, attempts: Mapping[str, int] | None = None) -> dict[str, Question]:
+        """Return the questions with the numbers that `seed` gives, by their id."""
+        return {
+            item.id: draw_item(item, seed, (attempts or {}).get(item.id, 1)) for item in self.items
+        }
+
+
+def draw_item(item: Item, seed: bytes, attempt: int = 1) -> Question:
+    """Return one question of a sheet with its numbers."""
+    own = question_seed(seed, item.id, attempt, item.kind.version)
+    question = item.kind.draw(generator(own))
+    return question.stated_in(item.system) if item.system else question
+
+
+def folder() -> Path:
+    """Return the folder of the sheets: the workbook's, else the one that came along."""
+    workbook = find()
+    if workbook and (workbook / "exercises" / "sheets").is_dir():
+        return workbook / "exercises" / "sheets"
+    package = Path(seatwork.__file__).resolve().parent
+    project = package.parents[1]
+    home = project if (project / "pyproject.toml").is_file() else package / "workbook"
+    return home / "exercises" / "sheets"
+
+
+def load(name: str, place: Path | None = None) -> Sheet:
+    """Return a sheet by its name.
+
+    Parameters
+    ----------
+    name : str
+        Name of the sheet, such as cones.
+    place : Path, optional
+        Folder of the sheets; found if not given.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no such sheet, or its file has a fault: file, key, what would do.
+    """
+    home = place or folder()
+    path = home / f"{sheet_name(name)}.toml"
+    if not path.is_file():
+        known = ", ".join(sorted(found.stem for found in home.glob("*.toml"))) or "none is there"
+        raise SeatworkError(name, "there is no such sheet", f"take one of these: {known}")
+    return read(path)
+
+
+def read(path: Path) -> Sheet:
+    """Return the sheet that a TOML file defines."""
+    found = read_toml(path)
+    _check_keys(path, found, SHEET_KEYS)
+    if found.get("format") != FORMAT:
+        raise SeatworkError(path.name, "its format is not known", f"write format = {FORMAT}")
+    items = found.get("questions", [])
+    if not isinstance(items, list) or not 0 < len(items) <= MOST_QUESTIONS:
+        raise SeatworkError(path.name, "it has no list of questions", "add [[questions]]")
+    system = _one_of(path, found, "system", (*SYSTEMS, None))
+    read_items = tuple(_item(path, item, system) for item in items)
+    if len({item.id for item in read_items}) < len(read_items):
+        raise SeatworkError(path.name, "two questions have the same id", "rename one")
+    return Sheet(
+        name=sheet_name(path.stem),
+        title=str(found.get("title", path.stem)),
+        mode=_one_of(path, found, "mode", MODES) or "practice",
+        tries=int(_amount(path, found, "tries", 0, 100)),
+        hint_cost=_amount(path, found, "hint_cost", 0, 1),
+        pass_mark=_amount(path, found, "pass_mark", 0, 1, 0.8),
+        items=read_items,
+    )
+
+
+def _item(path: Path, item: Any, system: str | None) -> Item:
+    if not isinstance(item, dict):
+        raise SeatworkError(path.name, "a question is no table", "write [[questions]]")
+    _check_keys(path, item, QUESTION_KEYS)
+    name, kind = item.get("id"), item.get("type")
+    if not isinstance(name, str) or not QUESTION.fullmatch(name):
+        raise SeatworkError(path.name, f"{name!r} is no question id", 'write one such as "c1"')
+    if not isinstance(kind, str) or not NAME.fullmatch(kind):
+        raise SeatworkError(path.name, f"{name} has no question type", 'write type = "seat-depth"')
+    return Item(
+        id=name,
+        kind=named(kind, _own(path)),
+        points=_amount(path, item, "points", 0.01, 100, 1.0),
+        system=_one_of(path, item, "system", (*SYSTEMS, None)) or system,
+    )
+
+
+def _own(path: Path) -> dict[str, type[Question]]:
+    place = path.resolve().parents[2] / "questions"
+    return own_types(place) if (place.parent / "workbook.toml").is_file() else {}
+
+
+def _check_keys(path: Path, found: dict[str, Any], known: set[str]) -> None:
+    for key in found:
+        if key not in known:
+            remedy = f"known are {', '.join(sorted(known))}"
+            raise SeatworkError(f"{path.name}, {key}", "that key is not known", remedy)
+
+
+def _one_of(path: Path, found: dict[str, Any], key: str, known: tuple[str | None, ...]) -> Any:
+    value = found.get(key)
+    if value is not None and value not in known:
+        remedy = f"write one of {', '.join(word for word in known if word)}"
+        raise SeatworkError(f"{path.name}, {key}", f"{value!r} is not known", remedy)
+    return value
+
+
+def _amount(
+    path: Path, found: dict[str, Any], key: str, least: float, most: float, usual: float = 0.0
+) -> float:
+    value = found.get(key, usual)
+    if isinstance(value, bool) or not isinstance(value, int | float) or not least <= value <= most:
+        raise SeatworkError(
+            f"{path.name}, {key}", f"{value!r} is out of range", f"write {least:g} to {most:g}"
+        )
+    return float(value)

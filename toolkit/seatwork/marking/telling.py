@@ -1,0 +1,61 @@
+"""Verdicts in plain words."""
+
+from collections.abc import Mapping
+
+from seatwork.questions.measures import Measure
+from seatwork.questions.parts import ChoicePart, NumberPart, Part
+from seatwork.questions.verdicts import OTHER, Verdict
+
+
+def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
+    """Return a verdict as one or two sentences.
+
+    Parameters
+    ----------
+    verdict : Verdict
+        What was found.
+    part : NumberPart, ChoicePart or OrderPart
+        What was asked.
+    words : mapping
+        The wording in force, see ``seatwork.shop.wording``.
+    """
+    kind = verdict.kind
+    if kind == "right":
+        if isinstance(part, NumberPart):
+            return words["marking.right"].format(answer=right_answer(part), band=band(part))
+        return words["marking.right_word"].format(answer=right_answer(part))
+    if kind == "unreadable":
+        return words["marking.unreadable"].format(fault=verdict.fault)
+    if kind == "slip":
+        slip = verdict.slips[0]
+        return words["marking.matches"].format(slip=slip.sentence) + f" [{slip.code}]"
+    if kind == "several slips":
+        return words["marking.several"].format(
+            slips="; ".join(f"{slip.sentence} [{slip.code}]" for slip in verdict.slips)
+        )
+    if kind == "other unit" and isinstance(part, NumberPart):
+        other = part.measure.unit[OTHER[part.system]]
+        return words["marking.other_unit"].format(typed=other, asked=part.unit)
+    return words[{"blank": "marking.not_answered"}.get(kind, "marking.wrong")]
+
+
+def right_answer(part: Part) -> str:
+    """Return the right answer as it is written."""
+    if isinstance(part, NumberPart):
+        return _written(part.measure, part, str(part.rounded))
+    if isinstance(part, ChoicePart):
+        return dict(part.options)[part.right]
+    return part.right.upper()
+
+
+def band(part: Part) -> str:
+    """Return the numbers accepted, both ends included; empty if the answer is no number."""
+    if not isinstance(part, NumberPart) or not part.tolerance:
+        return ""
+    low, high = part.band
+    return f"{low:f} to {_written(part.measure, part, f'{high:f}')}"
+
+
+def _written(measure: Measure, part: NumberPart, amount: str) -> str:
+    unit = measure.unit[part.system]
+    return f"{amount}{unit}" if unit == "°" else f"{amount} {unit}".rstrip()

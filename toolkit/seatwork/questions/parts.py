@@ -1,0 +1,189 @@
+"""What a question asks for: a number, a choice, or an order of steps."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+
+from seatwork import units
+from seatwork.questions.measures import Measure, unit_step
+from seatwork.questions.slips import Mistake, Slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NumberPart:
+    """A number asked for, with what is accepted and which slips are known.
+
+    Parameters
+    ----------
+    measure : Measure
+        What is measured.
+    system : {"inch", "metric"}
+        Unit system the answer is asked in.
+    value : float
+        The right answer in inside units.
+    tolerance : Decimal
+        Accepted either way of the rounded answer, in the unit asked for.
+    mistakes : callable
+        Gives the known slips; not called before a wrong answer is looked into.
+    prompt : str
+        What is asked, where a question has several parts.
+    """
+
+    measure: Measure
+    system: str
+    value: float
+    tolerance: Decimal
+    mistakes: Callable[[], Iterable[Mistake]] = tuple
+    prompt: str = ""
+
+    @property
+    def answer(self) -> Decimal:
+        """The right answer in the unit asked for, not rounded."""
+        return self.measure.amount(self.value, self.system)
+
+    @property
+    def rounded(self) -> Decimal:
+        """The right answer rounded to the places asked for."""
+        return units.rounded(self.answer, self.measure.places[self.system])
+
+    @property
+    def unit(self) -> str:
+        """Unit asked for."""
+        return self.measure.unit[self.system]
+
+    @property
+    def band(self) -> tuple[Decimal, Decimal]:
+        """Least and greatest number accepted, both included."""
+        middle = self.rounded
+        return middle - self.tolerance, middle + self.tolerance
+
+    @property
+    def slips(self) -> tuple[Slip, ...]:
+        """Known slips that give a number someone could write down."""
+        step = unit_step(self.measure, self.system)
+        found = []
+        for mistake in self.mistakes():
+            value = self.measure.amount(mistake.value, self.system)
+            if value >= step / 2:
+                found.append(_slip(mistake, value))
+        return tuple(found)
+
+    @property
+    def request(self) -> str:
+        """How the answer is to be written."""
+        if not self.unit:
+            return "Answer with a whole number."
+        unit = UNIT_WORDS.get(self.unit, self.unit)
+        if not self.measure.places[self.system]:
+            return f"Answer in {unit}, to the whole number."
+        step = self.measure.write(unit_step(self.measure, self.system), self.system)
+        return f"Answer in {unit}, to {step}."
+
+
+UNIT_WORDS = {"in": "inches", "mm": "millimeters", "°": "degrees", "s": "seconds"}
+
+
+def _slip(mistake: Mistake, value: Decimal) -> Slip:
+    return Slip(code=mistake.code, value=value, sentence=mistake.sentence, twin_of=mistake.twin_of)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChoicePart:
+    """One of several options, answered by its letter or its word.
+
+    Parameters
+    ----------
+    options : tuple of (str, str)
+        Word and text of each option; letters a, b, c follow their order.
+    right : str
+        Word of the right option.
+    wrong : dict of str to (str, str)
+        Slip code and sentence for options that show a known slip.
+    prompt : str
+        What is asked, where a question has several parts.
+    """
+
+    options: tuple[tuple[str, str], ...]
+    right: str
+    wrong: dict[str, tuple[str, str]]
+    prompt: str = ""
+
+    @property
+    def answer(self) -> str:
+        """Word of the right option."""
+        return self.right
+
+    @property
+    def slips(self) -> tuple[Slip, ...]:
+        """The wrong options that show a known slip."""
+        return tuple(
+            Slip(code=code, value=word, sentence=sentence)
+            for word, (code, sentence) in self.wrong.items()
+        )
+
+    @property
+    def request(self) -> str:
+        """The options, with their letters."""
+        options = zip(LETTERS, self.options, strict=False)
+        lines = [f"{letter}) {text}" for letter, (_, text) in options]
+        return "Answer with the letter. " + "; ".join(lines) + "."
+
+    def chosen(self, text: str) -> str | None:
+        """Return the word of the option meant by `text`, None if no option is."""
+        plain = " ".join(text.lower().split()).rstrip(".)")
+        for letter, (word, said) in zip(LETTERS, self.options, strict=False):
+            if plain in (letter, word.lower(), said.lower()):
+                return word
+        return None
+
+
+LETTERS = "abcdefghij"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OrderPart:
+    """Steps to be put in order, answered by their letters.
+
+    Parameters
+    ----------
+    steps : tuple of str
+        The steps as shown; letters A, B, C follow their order.
+    right : str
+        Letters in the right order.
+    wrong : tuple of (str, str, str, str)
+        First letter, letter that must follow it, slip code and sentence if it does not.
+    prompt : str
+        What is asked, where a question has several parts.
+    """
+
+    steps: tuple[str, ...]
+    right: str
+    wrong: tuple[tuple[str, str, str, str], ...]
+    prompt: str = ""
+
+    @property
+    def answer(self) -> str:
+        """Letters in the right order."""
+        return self.right
+
+    @property
+    def slips(self) -> tuple[Slip, ...]:
+        """The known slips; the value names the pair that must keep its order."""
+        return tuple(
+            Slip(code=code, value=first + then, sentence=sentence)
+            for first, then, code, sentence in self.wrong
+        )
+
+    @property
+    def request(self) -> str:
+        """The steps, with their letters."""
+        lines = [f"{letter}) {text}" for letter, text in zip(LETTERS, self.steps, strict=False)]
+        return "Answer with the letters in order. " + "; ".join(lines) + "."
+
+    def chosen(self, text: str) -> str | None:
+        """Return the letters in the order typed, None unless each stands there once."""
+        letters = "".join(sign for sign in text.lower() if sign.isalnum())
+        return letters if sorted(letters) == sorted(self.right) else None
+
+
+Part = NumberPart | ChoicePart | OrderPart

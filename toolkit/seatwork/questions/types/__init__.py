@@ -1,0 +1,1 @@
+"""Question types, one a file."""

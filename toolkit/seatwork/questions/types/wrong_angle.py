@@ -1,0 +1,154 @@
+"""A head in a seat of another angle: which end touches, and how far the head stands."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.parts import ChoicePart, Part
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import flat_head
+from seatwork.questions.slips import Mistake
+from seatwork.seats import Countersink, Fit, Head, fit
+from seatwork.seats.cones import half_tangent
+
+PLACES = {
+    "hole edge": "at the narrow end, the edge of the hole",
+    "rim": "at the wide end, by the rim",
+    "cone": "all along the cone",
+}
+WRONG_END = "the two ends swapped: a steeper head rides the hole, a flatter head rides its rim"
+ANY_SEAT = "any flat head taken to fit any seat; a difference in angle leaves a line of contact"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WrongAngle(NumberQuestion):
+    """Asks where a head touches a seat of another angle, and how far it stands proud."""
+
+    id = "wrong-angle"
+    goal = "Say what happens when the cutter's angle is not the head's."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance(
+        inch="0.001", metric="0.03", reason="A depth micrometer over a head holds about .001 in."
+    )
+    sizes: ClassVar = {
+        "head_diameter": LENGTH,
+        "head_angle": ANGLE,
+        "diameter": LENGTH,
+        "hole_diameter": LENGTH,
+        "included_angle": ANGLE,
+    }
+    hints = (
+        "Sketch half of the head and half of the seat with their own slopes. Which is steeper?",
+        "A steeper head goes down to the narrow end; a flatter one stops at the wide end.",
+        "At the place of contact head and seat have the same diameter. How far below its top is "
+        "that diameter on the head, and how far below the face is it in the seat?",
+    )
+
+    head_diameter: float
+    head_angle: float
+    diameter: float
+    hole_diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a steeper head in its own diameter, or a flatter one in a seat too small."""
+        head = flat_head(rng)
+        head_angle, seat_angle = pick(
+            rng, ((82.0, 90.0), (82.0, 100.0), (90.0, 100.0), (100.0, 82.0), (90.0, 82.0))
+        )
+        short = 0.0 if head_angle < seat_angle else step_between(rng, 0.025, 0.060, 0.001)
+        return cls(
+            head_diameter=head.sharp_diameter,
+            head_angle=head_angle,
+            diameter=head.sharp_diameter - 25.4 * short,
+            hole_diameter=head.hole_diameter,
+            included_angle=seat_angle,
+        )
+
+    def text(self) -> str:
+        """Return what is asked."""
+        return (
+            f"A flat head of {self.said('head_angle')}, theoretical sharp diameter "
+            f"{self.said('head_diameter')}, is laid into a seat cut with "
+            f"{self.said('included_angle')}: {self.said('diameter')} at the face, "
+            f"on a hole of {self.said('hole_diameter')}."
+        )
+
+    def fit(self) -> Fit:
+        """Return how the head lies."""
+        seat = Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.included_angle,
+        )
+        head = Head(sharp_diameter=self.head_diameter, included_angle=self.head_angle)
+        return fit(head, seat)
+
+    def value(self) -> float:
+        """Return how far the head stands proud [mm]."""
+        return self.fit().amount
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """Where it touches, then how far it stands."""
+        right = "hole edge" if self.head_angle < self.included_angle else "rim"
+        other = "rim" if right == "hole edge" else "hole edge"
+        where = ChoicePart(
+            prompt="Where does the head touch?",
+            options=tuple(PLACES.items()),
+            right=right,
+            wrong={other: ("M18", WRONG_END), "cone": ("M17", ANY_SEAT)},
+        )
+        ask = "How far does the head stand proud of the face?"
+        return where, self.number(self.value(), self.mistakes, ask)
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        head, seat = half_tangent(self.head_angle), half_tangent(self.included_angle)
+        rim = (self.head_diameter - self.diameter) / 2
+        narrow = (self.head_diameter - self.hole_diameter) / head
+        swapped = narrow / 2 - (self.diameter - self.hole_diameter) / (2 * seat)
+        yield Mistake(code="M17", value=0.0, sentence=ANY_SEAT)
+        if self.head_angle < self.included_angle:
+            yield Mistake(
+                code="M03",
+                value=self.head_diameter / (2 * head) - self.diameter / (2 * seat),
+                sentence="both cones measured to their points; they end at the edge of the hole",
+            )
+            yield Mistake(
+                code="M02",
+                value=2 * self.value(),
+                sentence="full differences of diameter; one side of each cone has half of it",
+            )
+            return
+        yield Mistake(code="M18", value=swapped, sentence=WRONG_END)
+        yield Mistake(
+            code="M07",
+            value=rim / seat,
+            sentence="the seat's angle; above a seat that is too small the head's own slope counts",
+        )
+        yield Mistake(
+            code="M14",
+            value=2 * rim,
+            sentence="the difference of the diameters itself taken for the height",
+        )
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        met = self.hole_diameter if self.head_angle < self.included_angle else self.diameter
+        on_head = (self.head_diameter - met) / 2 / half_tangent(self.head_angle)
+        in_seat = (self.diameter - met) / 2 / half_tangent(self.included_angle)
+        steeper = "steeper" if self.head_angle < self.included_angle else "flatter"
+        place = "the edge of the hole" if steeper == "steeper" else "the edge of the seat"
+        return (
+            f"The head is {steeper} than the seat, so it meets {place}, at {self.show(met)}. "
+            f"On the head that diameter lies {self.fine(on_head)} below its top (half the "
+            f"difference over the tangent of half of {self.said('head_angle')}); in the seat it "
+            f"lies {self.fine(in_seat)} below the face. The head stands "
+            f"{self.show(self.value())} proud."
+        )

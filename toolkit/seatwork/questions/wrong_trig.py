@@ -1,0 +1,26 @@
+"""The trigonometry of a cone as learners get it wrong; None where no number comes of it."""
+
+from math import cos, radians, sin, tan
+
+from seatwork.seats.cones import half_tangent
+
+
+def whole_angle_tangent(included_angle: float) -> float | None:
+    """Return the tangent of the whole angle, where half of it belongs."""
+    return half_tangent(2 * included_angle) if included_angle < 89 else None
+
+
+def half_sine(included_angle: float) -> float:
+    """Return the sine of half the angle, where the tangent belongs."""
+    return sin(radians(included_angle / 2))
+
+
+def half_cosine(included_angle: float) -> float:
+    """Return the cosine of half the angle, where the tangent belongs."""
+    return cos(radians(included_angle / 2))
+
+
+def radian_mode_tangent(included_angle: float) -> float | None:
+    """Return what a calculator in radian mode gives for the tangent of half the angle."""
+    value = tan(included_angle / 2)
+    return value if value > 0.01 else None

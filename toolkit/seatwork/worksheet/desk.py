@@ -1,0 +1,178 @@
+"""A learner's desk: one worksheet with its numbers, its answers, and where they are kept."""
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+from seatwork.marking import Answer, AnswerFile, Sheet, given, sheets
+from seatwork.marking.answers import reopen
+from seatwork.marking.given import Given
+from seatwork.marking.sheets import draw_item
+from seatwork.questions import Question, Verdict, judge
+from seatwork.shop import find
+from seatwork.worksheet.entry import Entry, typed_parts
+from seatwork.worksheet.finishing import Finished, NotYet, open_points
+
+__all__ = ["Desk", "NotYet", "model_sheet", "sheet"]
+
+
+def sheet(name: str) -> "Desk":
+    """Open a worksheet.
+
+    Parameters
+    ----------
+    name : str
+        Name of the sheet, such as "cones".
+
+    Returns
+    -------
+    Desk
+        With the numbers and the saved answers of the learner whom ``given.json`` names;
+        without it, in practice: the numbers everyone gets. Answers are saved in the
+        workbook folder's ``answers/``; outside of a workbook nothing is written.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no such sheet.
+
+    Examples
+    --------
+    >>> sheet("cones").ask("c1", answer=".001 in").verdicts[0].kind
+    'wrong'
+    """
+    workbook = find()
+    return Desk(
+        sheets.load(name),
+        given.look_for(name, Path.cwd(), workbook),
+        workbook / "answers" if workbook else None,
+    )
+
+
+def model_sheet(name: str) -> "Desk":
+    """Open a worksheet for a model answer: practice numbers, and nothing is saved."""
+    return Desk(sheets.load(name), given.practice(name), None)
+
+
+class Desk:
+    """One worksheet being answered.
+
+    Parameters
+    ----------
+    plan : Sheet
+        The worksheet.
+    mine : Given
+        Whose numbers these are.
+    folder : Path or None
+        Where answers are saved; None to keep them in memory only.
+    """
+
+    def __init__(self, plan: Sheet, mine: Given, folder: Path | None) -> None:
+        self.plan = plan
+        self.mine = mine
+        self.folder = folder
+        empty = AnswerFile(learner=mine.learner, sheet=plan.name, form=mine.form)
+        self.answers = reopen(empty, folder) if folder else empty
+        self._shown: dict[str, Any] = {}
+
+    def __repr__(self) -> str:
+        count = len(self.plan.items)
+        return f"{self.plan.title}: {count} questions, numbers of learner {self.mine.learner}"
+
+    @property
+    def is_practice(self) -> bool:
+        """Whether feedback is given at once."""
+        return self.mine.mode == "practice"
+
+    def question(self, name: str) -> Question:
+        """Return a question with this learner's numbers."""
+        return draw_item(self.plan.item(name), self.mine.seed, self.answers.of(name).attempt)
+
+    def ask(self, name: str, answer: str | Sequence[str] | None = None) -> Entry:
+        """Show a question with its form, or answer it in one line.
+
+        Parameters
+        ----------
+        name : str
+            The question's place on the sheet, such as "c1".
+        answer : str or sequence of str, optional
+            The answer as typed, such as ``".139 in"``; several parts as a sequence, or
+            in one text with ``;`` between them.
+
+        Returns
+        -------
+        Entry
+            The question with its form; as text, the question alone.
+
+        Raises
+        ------
+        SeatworkError
+            If the sheet has no such question.
+        """
+        entry = Entry(self, name)
+        if answer is not None and typed_parts(answer) != self.answers.of(name).parts:
+            self.keep(name, typed_parts(answer))
+            self.count(name, "tries")
+        return entry
+
+    def show(self, name: str, view: Any) -> Any:
+        """Keep the form shown for a question; the one shown before is closed."""
+        if name in self._shown:
+            self._shown.pop(name).close()
+        self._shown[name] = view
+        return view
+
+    def keep(self, name: str, parts: Sequence[str]) -> None:
+        """Save what was typed for a question, at once."""
+        self._change(name, parts=tuple(part[:200] for part in parts))
+
+    def count(self, name: str, what: str) -> None:
+        """Count one more of "tries" or "hints" for a question."""
+        self._change(name, **{what: getattr(self.answers.of(name), what) + 1})
+
+    def renew(self, name: str) -> None:
+        """Draw new numbers for a practice question; its answer starts empty."""
+        attempt = self.answers.of(name).attempt + 1
+        self._change(name, attempt=attempt, parts=(), tries=0, hints=0, sure=False)
+
+    def mark_sure(self, name: str, sure: bool) -> None:
+        """Keep the learner's "I think this is right" for the instructor."""
+        self._change(name, sure=sure)
+
+    def _change(self, name: str, **change: object) -> None:
+        self.answers = self.answers.changed(name, **change)
+        if self.folder:
+            self.answers.save(self.folder)
+
+    def verdicts(self, name: str) -> tuple[Verdict, ...]:
+        """Return what is to be said of each part of an answer."""
+        return judged(self.question(name), self.answers.of(name))
+
+    def finish(self) -> Finished:
+        """End the sheet: in practice all must be right; graded, say what is saved.
+
+        Raises
+        ------
+        NotYet
+            In practice, naming the questions that are open.
+        """
+        if not self.is_practice:
+            return Finished(self._saved())
+        left = open_points({item.id: self.verdicts(item.id) for item in self.plan.items})
+        if left:
+            raise NotYet(self.plan.title, left)
+        return Finished(f"{self.plan.title}: all {len(self.plan.items)} questions are right.")
+
+    def _saved(self) -> str:
+        names = [item.id for item in self.plan.items]
+        empty = [name for name in names if not any(self.answers.of(name).parts)]
+        where = f"saved in answers/{self.answers.name}" if self.folder else "not saved in a file"
+        blank = f"; without an answer: {', '.join(empty)}" if empty else ""
+        done = len(names) - len(empty)
+        return f"{self.plan.title}: {done} of {len(names)} answered, {where}{blank}."
+
+
+def judged(question: Question, answer: Answer) -> tuple[Verdict, ...]:
+    """Return the verdict on each part of a question."""
+    typed = (*answer.parts, *[""] * len(question.parts))
+    return tuple(judge(part, text) for part, text in zip(question.parts, typed, strict=False))

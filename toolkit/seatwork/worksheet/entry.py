@@ -1,0 +1,85 @@
+"""One question on the desk: its text, its form, and what is said of the answer."""
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+from seatwork.marking.telling import tell
+from seatwork.questions import Question, Verdict
+from seatwork.shop import wording
+
+if TYPE_CHECKING:
+    from seatwork.worksheet.desk import Desk
+
+
+class Entry:
+    """A question with its form; as text, the question alone.
+
+    Parameters
+    ----------
+    desk : Desk
+        The worksheet.
+    name : str
+        The question's place on it.
+    """
+
+    def __init__(self, desk: "Desk", name: str) -> None:
+        self.desk = desk
+        self.name = name
+        self.question: Question = desk.question(name)
+
+    def __repr__(self) -> str:
+        return f"{self.name}. {self.question.ask()}"
+
+    @property
+    def verdicts(self) -> tuple[Verdict, ...]:
+        """What is to be said of each part of the answer now."""
+        return self.desk.verdicts(self.name)
+
+    @property
+    def feedback(self) -> tuple[str, ...]:
+        """The verdicts in plain words; in a graded sheet only that the answer is saved."""
+        words = wording()
+        if not self.desk.is_practice:
+            typed = any(self.desk.answers.of(self.name).parts)
+            return (words["marking.saved" if typed else "marking.not_answered"],)
+        parts = zip(self.verdicts, self.question.parts, strict=True)
+        return tuple(tell(verdict, part, words) for verdict, part in parts)
+
+    def hint(self, number: int) -> str:
+        """Return a hint, the first one is number 0."""
+        return self.question.hints[number]
+
+    def worked(self) -> str:
+        """Return the worked answer; only after a try, and never on a graded sheet."""
+        tried = self.desk.answers.of(self.name).tries > 0
+        return self.question.worked() if tried and self.desk.is_practice else ""
+
+    def _ipython_display_(self) -> None:
+        from IPython import display as shown
+
+        display: Any = shown.display
+        from seatwork.worksheet.form import Form
+
+        display(self.picture(), raw=True)
+        display(self.desk.show(self.name, Form(self).view))
+
+    def picture(self) -> dict[str, Any]:
+        """Return the question as text and, with its drawing, as markdown."""
+        drawing = self.question.drawing()
+        lines = repr(self).split("\n")
+        shown = f"**{self.name}.** " + "  \n".join(lines)[len(self.name) + 2 :]
+        if drawing is not None:
+            shown += "\n\n" + drawing.markdown()
+        return {"text/plain": repr(self), "text/markdown": shown}
+
+
+def typed_parts(answer: str | Sequence[str]) -> tuple[str, ...]:
+    """Return an answer as its parts: a sequence, or one text with ``;`` between parts.
+
+    Examples
+    --------
+    >>> typed_parts("a; .018 in"), typed_parts((".139 in",))
+    (('a', '.018 in'), ('.139 in',))
+    """
+    pieces = answer.split(";") if isinstance(answer, str) else [str(piece) for piece in answer]
+    return tuple(piece.strip() for piece in pieces)[:8]

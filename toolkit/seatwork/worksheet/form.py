@@ -1,0 +1,124 @@
+"""The form under a question: a box for each part, a check button, hints, and the verdict."""
+
+from html import escape
+from typing import Any
+
+import ipywidgets as widgets
+
+from seatwork.questions.parts import ChoicePart, NumberPart, Part
+from seatwork.worksheet.entry import Entry
+
+LETTERS = "abcdefgh"
+WIDE = widgets.Layout(width="auto", min_width="14em", max_width="28em")
+
+
+class FormView(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
+    """The form's widgets; as text, one line that never changes."""
+
+    def __init__(self, children: list[Any], name: str) -> None:
+        super().__init__(children)
+        self._name = name
+        self.add_class("seatwork-form")
+
+    def __repr__(self, **_kwargs: Any) -> str:
+        return f"Form for {self._name}: run this cell to answer here."
+
+    _repr_keys = None
+
+
+class Form:
+    """A form that saves each key press and answers with a verdict.
+
+    Parameters
+    ----------
+    entry : Entry
+        The question on the desk.
+    """
+
+    def __init__(self, entry: Entry) -> None:
+        self.entry = entry
+        desk, parts = entry.desk, entry.question.parts
+        typed = (*desk.answers.of(entry.name).parts, *[""] * len(parts))
+        self.boxes = [
+            _box(part, _label(number, len(parts)), text)
+            for number, (part, text) in enumerate(zip(parts, typed, strict=False))
+        ]
+        self.verdict = widgets.HTML()
+        self.help = widgets.HTML()
+        for box in self.boxes:
+            box.observe(self._keep, names="value")
+        self.view = FormView([*self.boxes, self._buttons(), self.verdict, self.help], entry.name)
+        if any(desk.answers.of(entry.name).parts):
+            self.show_verdict()
+
+    def _buttons(self) -> widgets.HBox:
+        practice = self.entry.desk.is_practice
+        check = widgets.Button(description="Check" if practice else "Save")
+        check.on_click(self._check)
+        hint = widgets.Button(description=self._hint_label())
+        hint.on_click(self._hint)
+        worked = widgets.Button(description="Worked answer", disabled=not self.entry.worked())
+        worked.on_click(self._worked)
+        self.hint_button, self.worked_button = hint, worked
+        return widgets.HBox([check, hint, worked] if practice else [check])
+
+    def _hint_label(self) -> str:
+        cost = self.entry.desk.plan.hint_cost
+        return f"Hint (costs {cost:.0%} of the points)" if cost else "Hint"
+
+    def _keep(self, _change: Any) -> None:
+        self.entry.desk.keep(self.entry.name, [_text(box) for box in self.boxes])
+
+    def _check(self, _button: Any) -> None:
+        desk, name = self.entry.desk, self.entry.name
+        limit = desk.plan.tries
+        if limit and desk.answers.of(name).tries >= limit:
+            self.verdict.value = _status([f"All {limit} tries are used."])
+            return
+        self._keep(None)
+        desk.count(name, "tries")
+        self.show_verdict()
+        self.worked_button.disabled = not self.entry.worked()
+
+    def show_verdict(self) -> None:
+        """Show what is to be said of the answer."""
+        feedback = self.entry.feedback
+        labels = [_label(number, len(feedback)) for number in range(len(feedback))]
+        single = len(feedback) == 1
+        lines = feedback if single else [f"{a}: {b}" for a, b in zip(labels, feedback, strict=True)]
+        self.verdict.value = _status(lines)
+
+    def _hint(self, _button: Any) -> None:
+        desk, name = self.entry.desk, self.entry.name
+        shown, hints = desk.answers.of(name).hints, self.entry.question.hints
+        if shown < len(hints):
+            desk.count(name, "hints")
+        read = hints[: min(shown + 1, len(hints))]
+        self.help.value = _status([f"Hint {n}: {hint}" for n, hint in enumerate(read, 1)])
+
+    def _worked(self, _button: Any) -> None:
+        self.help.value = _status([self.entry.worked()])
+
+
+def _label(number: int, count: int) -> str:
+    return "Answer" if count == 1 else f"Answer ({LETTERS[number]})"
+
+
+def _box(part: Part, label: str, text: str) -> Any:
+    if isinstance(part, ChoicePart):
+        words = {said: word for word, said in part.options}
+        chosen = part.chosen(text) if text else None
+        return widgets.RadioButtons(
+            options=words, value=chosen, description=label, layout=widgets.Layout(width="auto")
+        )
+    hint = f"in {part.unit}" if isinstance(part, NumberPart) and part.unit else ""
+    return widgets.Text(value=text, description=label, placeholder=hint, layout=WIDE)
+
+
+def _text(box: Any) -> str:
+    return box.value or ""
+
+
+def _status(lines: Any) -> str:
+    inside = "<br>".join(escape(str(line)) for line in lines)
+    return f'<div role="status" style="font-size: 1.05em; line-height: 1.5">{inside}</div>'
