@@ -1,0 +1,80 @@
+"""A value with where it comes from, and how sure of it anyone here can be."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from decimal import Decimal
+
+from seatwork import tables
+from seatwork.errors import SeatworkError
+from seatwork.units.showing import MM_PER_INCH
+
+INSIDE = {
+    **{"in": MM_PER_INCH, "um": Decimal("0.001")},
+    **dict.fromkeys(("mm", "deg", "ratio"), Decimal(1)),
+}
+"""Factor from a table's unit to the unit used inside."""
+
+CHECK_YOUR_COPY = "from memory: check your copy"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fact:
+    """One published value.
+
+    Parameters
+    ----------
+    value : float
+        The value [mm, deg or a ratio].
+    source : str
+        Document it comes from.
+    confirmed : str
+        ``two-source``, ``one-source`` or ``memory``.
+    """
+
+    value: float
+    source: str
+    confirmed: str
+
+    @property
+    def caution(self) -> str:
+        """What must be said beside the value; empty where nothing must."""
+        return caution(self.confirmed)
+
+
+def caution(confirmed: str) -> str:
+    """Return the words to show beside a value confirmed so; empty where none are needed.
+
+    Examples
+    --------
+    >>> caution("memory"), caution("two-source")
+    ('from memory: check your copy', '')
+    """
+    return CHECK_YOUR_COPY if confirmed == "memory" else ""
+
+
+def fact(table: str, row: Mapping[str, tables.reading.Cell], column: str) -> Fact | None:
+    """Return one cell of a table as a fact in mm or deg; None where the cell is blank."""
+    value = row[column]
+    if value is None:
+        return None
+    unit = tables.about(table).columns[column].unit
+    if unit not in INSIDE or not isinstance(value, float):
+        raise SeatworkError(column, f"{table} holds no length or angle there", "name another")
+    return Fact(
+        value=float(Decimal(repr(value)) * INSIDE[unit]),
+        source=str(row["source"]),
+        confirmed=tables.confirmed(table, row, column),
+    )
+
+
+def needed(table: str, row: Mapping[str, tables.reading.Cell], column: str) -> Fact:
+    """Return one cell as a fact, and say so where the document leaves it blank."""
+    found = fact(table, row, column)
+    if found is None:
+        told = tables.about(table)
+        raise SeatworkError(
+            str(row[told.key]),
+            f"{told.standard} gives no {told.columns[column].meaning} for it",
+            "name another size, or measure it",
+        )
+    return found

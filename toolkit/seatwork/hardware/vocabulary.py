@@ -1,0 +1,72 @@
+"""The words, abbreviations and documents that screws are named with."""
+
+import re
+
+WANTED = "a screw such as #10-32 flat head, 1/4-20 socket flat, M6 csk socket or 3/8-16 hex cap"
+
+DOCUMENT = re.compile(
+    r"\b(din|iso|(?:(?:asme|ansi) ?)*b|ms|bs)[ -]?(\d+(?:\.\d+)*)(?:-\d+|:\d{4})?\b"
+)
+ANGLE = re.compile(r"(?<![\w/.#-])(60|82|90|100|110|120)(?: ?°| ?deg(?:rees?)?\b|$|(?= [a-z]))")
+SIZE_STARTS = re.compile(r"(?<![\w./#-])(?:#|no\.? ?(?=\d)|m ?(?=\d)|\.?\d)")
+LENGTH = re.compile(
+    r'^(?:x|by) ?(\d+-\d+/\d+|\d+ \d+/\d+|\d+/\d+|\d*[.,]?\d+)( ?(?:"|in\b\.?|mm\b))?( long\b)?'
+)
+
+WORDS = {
+    **dict.fromkeys(
+        ("flat", "flathead", "fh", "csk", "countersunk", "countersink", "c'sunk"), "flat"
+    ),
+    **dict.fromkeys(("socket", "soc", "skt", "sock"), "socket"),
+    **dict.fromkeys(("hex", "hexagon", "hexagonal"), "hex"),
+    **dict.fromkeys(("machine", "slotted", "slot", "cross", "recess", "recessed"), "machine"),
+    **dict.fromkeys(("cap",), "cap"),
+    **dict.fromkeys(("head", "hd", "headed", "screw", "screws", "scr"), ""),
+    **dict.fromkeys(("bolt", "bolts"), "bolt"),
+    **dict.fromkeys(("aircraft", "included", "angle"), ""),
+}
+SHORT = {
+    **dict.fromkeys(("fhms", "fms"), "flat machine"),
+    **dict.fromkeys(("fhscs", "fshcs", "sfhcs", "shfcs", "fhsc"), "flat socket"),
+    **dict.fromkeys(("fhcs", "fhs"), "flat"),
+    **dict.fromkeys(("shcs", "sockethead"), "socket cap"),
+    **dict.fromkeys(("hhcs", "hexcap", "hhb", "hxhd"), "hex"),
+}
+OTHER_HEADS = (
+    "pan", "round", "oval", "button", "truss", "fillister", "cheese", "wood", "set", "shoulder",
+    "raised", "rivet", "carriage", "eye", "thumb", "bhcs", "rhms", "phms", "ohms", "low",
+)  # fmt: skip
+
+DOCUMENTS = {
+    **dict.fromkeys(("din 7991",), "din 7991"),
+    **dict.fromkeys(("din 963", "din 965", "din 964", "din 966"), "din 963"),
+    **dict.fromkeys(("iso 10642",), "flat socket metric"),
+    **dict.fromkeys(
+        ("iso 7721", "iso 2009", "iso 2010", "iso 7046", "iso 7047"), "flat machine metric"
+    ),
+    **dict.fromkeys(("iso 4762", "din 912"), "socket cap metric"),
+    **dict.fromkeys(("iso 4014", "iso 4017"), "hex metric"),
+    **dict.fromkeys(("din 931", "din 933"), "din 931"),
+    **dict.fromkeys(("ms 24693", "ms 24694"), "flat machine 100"),
+    **dict.fromkeys(("b 18.2.1",), "hex inch"),
+}
+WORDED = {
+    "flat socket": {"inch": "flat socket inch", "metric": "flat socket metric"},
+    "flat machine": {"inch": "flat machine 82", "metric": "flat machine metric"},
+    "socket cap": {"inch": "socket cap inch", "metric": "socket cap metric"},
+    "hex": {"inch": "hex inch", "metric": "hex metric"},
+}
+SAME_WORDS = {
+    "din 7991": "flat socket metric",
+    "din 963": "flat machine metric",
+    "din 931": "hex metric",
+}
+
+
+READ_AS = {
+    "din 912": "withdrawn DIN 912 read as ISO 4762, which replaced it",
+    "iso 2010": "a raised countersunk head: its cone is that of ISO 7721",
+    "iso 7047": "a raised countersunk head: its cone is that of ISO 7721",
+    "din 964": "a raised countersunk head: its cone is that of DIN 963",
+    "din 966": "a raised countersunk head: its cone is that of DIN 965",
+}
