@@ -121,7 +121,7 @@ def note_path(text: str, *, x: float, y: float, points: float, align: str = "lef
     Examples
     --------
     >>> wide = note_path("⌵ ⌀.385 X 82°", x=10, y=20, points=18).get_extents()
-    >>> wide.x0 > 10 and 20 < wide.y1 < 50
+    >>> bool(wide.x0 > 10 and 20 < wide.y1 < 50)
     True
     """
     size = points / POINTS

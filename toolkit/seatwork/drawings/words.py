@@ -78,3 +78,30 @@ def an(number: str) -> str:
     """
     whole = number.partition(".")[0].strip("°")
     return f"an {number}" if number.startswith("8") or whole in ("11", "18") else f"a {number}"
+
+
+def from_above(found: tuple[Fit, Fit]) -> str:
+    """Tell what two heads look like from above: no angle and no size."""
+    states = [one.state for one in found]
+    if "proud" not in states:
+        return (
+            "Two flat heads in their seats, seen from above, numbers 1 and 2. Neither stands "
+            "proud, and from above nothing tells which seat was cut with the wrong angle."
+        )
+    proud = " and ".join(f"number {i + 1}" for i, state in enumerate(states) if state == "proud")
+    return f"Two flat heads in their seats, seen from above, numbers 1 and 2; {proud} stands proud."
+
+
+def cut_open(parts: tuple[SeatedHead, SeatedHead], found: tuple[Fit, Fit], system: str) -> str:
+    """Tell how two heads lie in their seats, cut open, a sentence each."""
+    sentences = []
+    for number, (part, one) in enumerate(zip(parts, found, strict=True)):
+        head, seat = (show_angle(cone.included_angle) for cone in (part.head, part.seat))
+        contact = CONTACT_LABEL[one.contact]
+        upper = show_both(one.contact_diameter, system)
+        sentences.append(
+            f"Number {number + 1}, {an(head)} head in {an(seat)} seat, "
+            f"{STANDING[one.state].format(amount=show_both(abs(one.amount), system))} "
+            f"and {contact[0]} {contact[1]}, {upper} across."
+        )
+    return "Two heads cut open. " + " ".join(sentences)
