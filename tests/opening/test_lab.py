@@ -7,7 +7,7 @@ import pytest
 from seatwork.errors import SeatworkError
 from seatwork.opening import lab
 
-FOLDER = Path("/home/L07/cider mill")
+FOLDER = Path("cider mill")
 
 
 def told_options(port: int | None = None) -> list[str]:
