@@ -137,3 +137,50 @@ class Chamfer:
             hole_diameter=hole_diameter,
             included_angle=self.included_angle,
         )
+
+
+def thread_chamfer(
+    *,
+    major_diameter: float,
+    hole_diameter: float,
+    over_major: float,
+    included_angle: float = 90.0,
+) -> Countersink:
+    """Give the countersink cut at the mouth of a tapped hole, before the tap.
+
+    Parameters
+    ----------
+    major_diameter : float
+        Major diameter of the thread [mm].
+    hole_diameter : float
+        Diameter of the tap drill [mm].
+    over_major : float
+        How much wider than the major diameter the mouth is made [mm].
+    included_angle : float
+        Whole angle across the tool [deg].
+
+    Returns
+    -------
+    Countersink
+        The cone from the mouth to the tap-drill hole.
+
+    Raises
+    ------
+    SeatworkError
+        If the sizes make no chamfer.
+
+    Examples
+    --------
+    3/8 thread on a 5/16 hole, .031 in over: .0468 in deep.
+
+    >>> seat = thread_chamfer(major_diameter=9.525, hole_diameter=7.9375, over_major=0.7874)
+    >>> seat.depth / 25.4
+    0.0468
+    """
+    checks.length(major_diameter, "major diameter")
+    checks.length_or_zero(over_major, "width over the major diameter")
+    return Countersink(
+        diameter=major_diameter + over_major,
+        hole_diameter=hole_diameter,
+        included_angle=included_angle,
+    )

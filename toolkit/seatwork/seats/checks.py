@@ -12,6 +12,12 @@ from seatwork.errors import Angle, Length, SeatworkError
 LARGEST = 10_000.0
 """Largest length taken [mm]. No seat is ten meters wide; beyond it a unit was mixed up."""
 
+LARGEST_QUANTITY = 1e12
+"""Largest force or stress taken [N, MPa]; beyond it a unit was mixed up."""
+
+LARGEST_COUNT = 10_000_000
+"""Largest number of things drawn or measured at once; more would fill the memory."""
+
 LEAST_ANGLE = 1.0
 GREATEST_ANGLE = 179.0
 """Included angles taken [deg]. Outside them the cone is a taper or a flat, not a seat."""
@@ -91,4 +97,24 @@ def not_larger(small: float, small_name: str, large: float, large_name: str) -> 
             f"the {small_name} cannot be larger than the {large_name}, {{large}}",
             f"make the {large_name} larger or the {small_name} smaller",
             large=Length(large),
+        )
+
+
+def quantity(value: float, name: str, unit: str) -> None:
+    """Refuse a force, stress or the like [N, MPa] that is not above zero."""
+    if not (is_number(value) and 0 < value <= LARGEST_QUANTITY):
+        raise SeatworkError(
+            value,
+            f"the {name} must be a number above zero, in {unit}",
+            f"give the {name} again",
+        )
+
+
+def count(value: int, name: str) -> None:
+    """Refuse a count that is no whole number from 1 to ten million."""
+    if not (isinstance(value, int) and 1 <= value <= LARGEST_COUNT):
+        raise SeatworkError(
+            value,
+            f"the {name} must be a whole number from 1 to {LARGEST_COUNT:,}",
+            "give a smaller or a whole number",
         )
