@@ -1,0 +1,201 @@
+"""What can be set on a bench: numbers, choices and switches, said without any widget."""
+
+from dataclasses import dataclass
+
+from seatwork import units
+from seatwork.benches.kinds import KINDS, Kind
+from seatwork.errors import SeatworkError
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Number:
+    """A number that a hand can move.
+
+    Parameters
+    ----------
+    name : str
+        Name in ``values`` and in ``set``.
+    label : str
+        Visible name.
+    kind : {"length", "angle", "fine angle", "speed", "feed", "spindle", "count", "ratio"}
+        What is measured; values are mm, deg, m/min, mm/rev, rev/min.
+    low, high, start : float
+        Range and first value, in the kind's own unit.
+    why : str
+        Reason for the range, in words that follow "since".
+    size : int
+        Last places per step: 1 is .001 in, 0.01 mm, 1 deg, 1 rev/min.
+    page : int
+        Steps per Page key.
+    folded : bool
+        Out of sight until asked for.
+    needs : str, optional
+        Name of the switch that must be on for this control to show.
+    redraws : bool
+        Whether a new value needs a new picture, not a move.
+    """
+
+    name: str
+    label: str
+    kind: str = "length"
+    low: float
+    high: float
+    start: float
+    why: str
+    size: int = 1
+    page: int = 10
+    folded: bool = False
+    needs: str | None = None
+    redraws: bool = False
+
+    @property
+    def sort(self) -> Kind:
+        """How this number is read, shown and stepped."""
+        return KINDS[self.kind]
+
+    def read(self, given: object, system: str) -> float:
+        """Return a value given as shop text or as a number inside the project.
+
+        Raises
+        ------
+        SeatworkError
+            If the text cannot be read or the value is out of range.
+        """
+        exact = isinstance(given, int | float) and not isinstance(given, bool)
+        value = float(given) if exact else self.sort.read(given, system)  # type: ignore[arg-type]
+        slack = 1e-9 * max(1.0, abs(self.high))
+        if not self.low - slack <= value <= self.high + slack:
+            raise SeatworkError(
+                self.sort.wrap(value) if value == value else "nan",
+                f"{self.label.lower()} goes from {{low}} to {{high}}, since {self.why}",
+                "take one in that range",
+                low=self.sort.wrap(self.low),
+                high=self.sort.wrap(self.high),
+            )
+        return value
+
+    def at(self, step: int, system: str) -> float:
+        """Return the value of a whole step."""
+        return self.sort.at(step, self.size, system)
+
+    def step(self, value: float, system: str) -> int:
+        """Return the whole step nearest to a value, inside the range."""
+        low, high = self.steps(system)
+        return min(high, max(low, self.sort.step(value, self.size, system)))
+
+    def steps(self, system: str) -> tuple[int, int]:
+        """Return the first and the last whole step of the range."""
+        low = self.sort.step(self.low, self.size, system)
+        high = self.sort.step(self.high, self.size, system)
+        return low + (self.at(low, system) < self.low - 1e-9), high - (
+            self.at(high, system) > self.high + 1e-9
+        )
+
+    def written(self, value: float, system: str) -> str:
+        """Return the value as an argument: shop text where that is exact, else a number."""
+        text = self.sort.show(value, system)
+        try:
+            exact = self.kind == "length" and self.sort.read(text, system) == value
+        except SeatworkError:
+            exact = False
+        return repr(text) if exact else f"{value!r}".removesuffix(".0")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Choice:
+    """One of several texts.
+
+    Parameters
+    ----------
+    name, label, folded, needs, redraws
+        As for `Number`.
+    options : tuple of str
+        What can be chosen.
+    start : str
+        First choice.
+    """
+
+    name: str
+    label: str
+    options: tuple[str, ...]
+    start: str
+    folded: bool = False
+    needs: str | None = None
+    redraws: bool = False
+
+    def read(self, given: object, system: str) -> str:
+        """Return the option given.
+
+        Raises
+        ------
+        SeatworkError
+            If there is no such option.
+        """
+        if given not in self.options:
+            raise SeatworkError(
+                str(given)[:40],
+                f"{self.label.lower()} has no such choice",
+                f"take one of {', '.join(self.options)}",
+            )
+        return str(given)
+
+    def written(self, value: str, system: str) -> str:
+        """Return the choice as an argument."""
+        return repr(value)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Switch:
+    """Something that is on or off.
+
+    Parameters
+    ----------
+    name, label, folded, needs, redraws
+        As for `Number`; the label says what switching on does.
+    back : str, optional
+        What switching off does; the switch is then one button that says what it will do.
+    start : bool
+        On or off at first.
+    """
+
+    name: str
+    label: str
+    back: str | None = None
+    start: bool = False
+    folded: bool = False
+    needs: str | None = None
+    redraws: bool = False
+
+    def read(self, given: object, system: str) -> bool:
+        """Return whether it is on.
+
+        Raises
+        ------
+        SeatworkError
+            If anything but True or False was given.
+        """
+        if not isinstance(given, bool):
+            raise SeatworkError(
+                str(given)[:40], f"{self.label.lower()} is on or off", "give True or False"
+            )
+        return given
+
+    def written(self, value: bool, system: str) -> str:
+        """Return the switch as an argument."""
+        return repr(value)
+
+
+Control = Number | Choice | Switch
+
+
+def range_words(number: Number, system: str) -> str:
+    """Return a number's range in words, both systems where they differ.
+
+    Examples
+    --------
+    >>> range_words(Number(name="d", label="Diameter", low=6.35, high=12.7, start=10,
+    ...                    why="the cutter is no larger"), "inch")
+    '0.250 in (6.35 mm) to 0.500 in (12.70 mm)'
+    """
+    show = units.show_both if number.kind == "length" else number.sort.both
+    return f"{show(number.low, system)} to {show(number.high, system)}"

@@ -1,0 +1,91 @@
+"""What a number on a bench can be: how it is read, shown and stepped, through ``units`` only."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from decimal import Decimal
+
+from seatwork import units
+from seatwork.errors import Angle, Length
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kind:
+    """A kind of number.
+
+    Parameters
+    ----------
+    read : callable
+        Shop text and system to the value inside the project.
+    show, both : callable
+        Value and system to text: in one system, and as people should hear it.
+    places : dict of str to int
+        Decimal places of one step, by system.
+    wrap : callable
+        Value to what an error shows in the reader's units.
+    """
+
+    read: Callable[[str, str], float]
+    show: Callable[[float, str], str]
+    both: Callable[[float, str], str]
+    places: dict[str, int]
+    wrap: Callable[[float], object]
+
+    def at(self, step: int, size: int, system: str) -> float:
+        """Return the value of a whole step, `size` last places apart."""
+        return self.read(str(Decimal(step * size).scaleb(-self.places[system])), system)
+
+    def step(self, value: float, size: int, system: str) -> int:
+        """Return the whole step nearest to a value."""
+        places = self.places[system]
+        shown = Decimal(repr(value)) / Decimal(repr(self.read("1", system)))
+        return int(units.rounded(shown.scaleb(places) / size, 0))
+
+
+def _plain(show: Callable[[float], str], read: Callable[[str], float], places: int) -> Kind:
+    """Return a kind that both systems share."""
+    return Kind(
+        read=lambda text, system: read(text),
+        show=lambda value, system: show(value),
+        both=lambda value, system: show(value),
+        places={"inch": places, "metric": places},
+        wrap=show,
+    )
+
+
+def _angle(places: int) -> Kind:
+    kind = _plain(units.show_angle, units.angle, places)
+    return Kind(read=kind.read, show=kind.show, both=kind.both, places=kind.places, wrap=Angle)
+
+
+KINDS = {
+    "length": Kind(
+        read=units.length,
+        show=units.show_length,
+        both=units.show_both,
+        places={"inch": 3, "metric": 2},
+        wrap=Length,
+    ),
+    "angle": _angle(0),
+    "fine angle": _angle(1),
+    "speed": Kind(
+        read=units.cutting_speed,
+        show=units.show_speed,
+        both=units.show_speed,
+        places={"inch": 0, "metric": 0},
+        wrap=units.show_speed,
+    ),
+    "feed": Kind(
+        read=units.feed,
+        show=units.show_feed,
+        both=units.show_feed,
+        places={"inch": 4, "metric": 3},
+        wrap=units.show_feed,
+    ),
+    "spindle": _plain(units.show_spindle, lambda text: float(units.number(text)), 0),
+    "count": _plain(
+        lambda value: units.show_number(value, 0), lambda text: float(units.number(text)), 0
+    ),
+    "ratio": _plain(
+        lambda value: units.show_number(value, 2), lambda text: float(units.number(text)), 2
+    ),
+}

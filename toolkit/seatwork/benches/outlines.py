@@ -1,0 +1,144 @@
+"""Outlines as SVG path data: whole paths in whole units, letters as shapes of the figure's font.
+
+A unit is a tenth of a pixel of the figure. Whole numbers keep a move short on the wire.
+"""
+
+from functools import lru_cache
+
+import numpy as np
+from matplotlib.font_manager import FontProperties, findfont, get_font
+from matplotlib.ft2font import LoadFlags
+from matplotlib.path import Path
+from matplotlib.transforms import Affine2D
+
+UNITS_PER_PIXEL = 10
+EM = 1000
+LONG_PATH = 400
+_VERTICES = {Path.MOVETO: ("M", 1), Path.LINETO: ("L", 1), Path.CURVE3: ("Q", 2)}
+_VERTICES[Path.CURVE4] = ("C", 3)
+
+
+def path_data(path: Path, matrix: np.ndarray) -> str:
+    """Write a path as SVG data.
+
+    Parameters
+    ----------
+    path : matplotlib.path.Path
+        Any path; a vertex that is not finite breaks the line.
+    matrix : ndarray
+        Affine map from the path to units [1], y downwards, shape (3, 3).
+
+    Returns
+    -------
+    str
+        ``d`` attribute in whole units; empty for a path without a finite vertex.
+    """
+    if len(np.asarray(path.vertices)) > LONG_PATH:
+        to_pixels = Affine2D(np.diag([1, 1, UNITS_PER_PIXEL]) @ matrix / UNITS_PER_PIXEL)
+        simple = bool(path.should_simplify)
+        path = path.cleaned(transform=to_pixels, simplify=simple, remove_nans=True)
+        matrix = np.diag([UNITS_PER_PIXEL, UNITS_PER_PIXEL, 1.0])
+    vertices = np.asarray(path.vertices, float)
+    codes = None if path.codes is None else np.asarray(path.codes, np.uint8)
+    finite = np.isfinite(vertices).all(axis=1)
+    if not finite.all():
+        codes = _broken(codes, finite)
+        vertices = vertices[finite]
+    units = np.rint(vertices @ matrix[:2, :2].T + matrix[:2, 2]).astype(int)
+    template, kept = _template(len(units), None if codes is None else codes.tobytes())
+    return template % tuple((units if kept is None else units[kept]).ravel().tolist())
+
+
+def _broken(codes: np.ndarray | None, finite: np.ndarray) -> np.ndarray:
+    """Return codes for the finite vertices of a line, a new start after every gap."""
+    kept = np.full(len(finite), Path.LINETO, np.uint8) if codes is None else codes.copy()
+    starts = finite & ~np.concatenate(([False], finite[:-1]))
+    kept[starts] = Path.MOVETO
+    broken: np.ndarray = kept[finite]
+    return broken
+
+
+@lru_cache(maxsize=512)
+def _template(count: int, codes: bytes | None) -> tuple[str, np.ndarray | None]:
+    """Return the data with a place for every number, and which vertices fill them."""
+    if codes is None:
+        return ("M" + " ".join(["%d %d"] * count) if count else ""), None
+    parts: list[str] = []
+    kept = np.ones(count, bool)
+    kinds, at = np.frombuffer(codes, np.uint8), 0
+    while at < count and kinds[at] != Path.STOP:
+        if kinds[at] == Path.CLOSEPOLY:
+            kept[at] = False
+            parts.append("Z")
+            at += 1
+        else:
+            letter, length = _VERTICES[kinds[at]]
+            parts.append(letter + " ".join(["%d %d"] * length))
+            at += length
+    kept[at:] = False
+    return "".join(parts), kept
+
+
+def relative_data(path: Path, scale: float = 1.0) -> str:
+    """Write a path with relative commands, so that it can be stamped anywhere.
+
+    Parameters
+    ----------
+    path : matplotlib.path.Path
+        Outline around its own origin, y upwards.
+    scale : float
+        Units per length of the path [1].
+
+    Returns
+    -------
+    str
+        Data that begins at the current point and is valid after any ``M``.
+    """
+    parts: list[str] = []
+    here = start = np.zeros(2, int)
+    for points, code in path.iter_segments(simplify=False, curves=True):
+        if code == Path.CLOSEPOLY:
+            parts.append("z")
+            here = start
+            continue
+        ends = np.rint(np.reshape(points, (-1, 2)) * (scale, -scale)).astype(int)
+        letter = _VERTICES[code][0].lower()
+        parts.append(letter + " ".join(f"{x} {y}" for x, y in ends - here))
+        here = ends[-1]
+        start = here if code == Path.MOVETO else start
+    return "".join(parts)
+
+
+class Letters:
+    """Shapes and widths of the letters of one font, in thousandths of its size.
+
+    Parameters
+    ----------
+    font : matplotlib.font_manager.FontProperties
+        Family, weight and style; the size does not matter.
+    """
+
+    def __init__(self, font: FontProperties) -> None:
+        self._file = findfont(font)
+        self._known: dict[str, tuple[str, int]] = {}
+
+    @property
+    def name(self) -> str:
+        """The font's file, to tell one set of letters from another."""
+        return str(self._file)
+
+    def width(self, text: str) -> int:
+        """Return the length of a line of text [1/1000 em]."""
+        return sum(self.shape(letter)[1] for letter in text)
+
+    def shape(self, letter: str) -> tuple[str, int]:
+        """Return a letter's outline (relative data) and its advance [1/1000 em]."""
+        found = self._known.get(letter)
+        if found is None:
+            font = get_font(self._file)
+            font.set_size(100.0, 72)
+            glyph = font.load_char(ord(letter), flags=LoadFlags.NO_HINTING)
+            outline = relative_data(Path(*font.get_path()), EM / 100)
+            found = outline, round(glyph.linearHoriAdvance / 65536 * EM / 100)
+            self._known[letter] = found
+        return found

@@ -1,0 +1,122 @@
+"""The controls of a bench as widgets: our rows for numbers, ipywidgets for the rest."""
+
+from collections.abc import Callable
+from typing import Any
+
+import ipywidgets
+
+from seatwork.benches.bench import Bench
+from seatwork.benches.controls import Control, Number, Switch
+from seatwork.benches.rows import ControlRow
+
+Attempt = Callable[[Callable[[], Any]], str]
+
+
+class Panel:
+    """All controls and buttons of one bench.
+
+    Parameters
+    ----------
+    bench : Bench
+        What the controls set.
+    attempt : callable
+        Does something to the bench; returns a sentence of trouble, or an empty text.
+    can_keep : bool
+        Whether a state can be kept for comparison.
+    """
+
+    def __init__(self, bench: Bench[Any], attempt: Attempt, *, can_keep: bool) -> None:
+        self._bench, self._attempt = bench, attempt
+        self._laying = False
+        self._unfolded = False
+        self._controls = {control.name: control for control in bench.controls}
+        self.parts = {name: self._part(control) for name, control in self._controls.items()}
+        self._system = button("", lambda: bench.use(_other(bench.system)), attempt)
+        self._reset = button("Back to start", bench.reset, attempt)
+        self._keep = button("", self._keep_or_forget, attempt)
+        self._fold = button("", self._fold_or_unfold, attempt)
+        self._can_keep = can_keep
+        self.box = ipywidgets.VBox([*self._sorted(False), self._tools(), *self._sorted(True)])
+        self.lay()
+
+    def lay(self) -> None:
+        """Show all values, labels and units as they are now, and what is to be seen."""
+        self._laying = True
+        for name, control in self._controls.items():
+            part, value = self.parts[name], self._bench.values[name]
+            if isinstance(part, ControlRow):
+                part.lay(value, self._bench.system)
+            elif isinstance(control, Switch) and control.back:
+                part.description = control.back if value else control.label
+            else:
+                part.value = value
+            part.layout.display = None if self._seen(control) else "none"
+        self._system.description = f"{_other(self._bench.system).capitalize()} first"
+        self._keep.description = "Stop comparing" if self._bench.comparing else "Keep to compare"
+        self._fold.description = "Fewer settings" if self._unfolded else "More settings"
+        self._laying = False
+
+    def follow(self, names: frozenset[str]) -> None:
+        """Show what is new; rows that told of trouble are relieved of it."""
+        rows = {name: part for name, part in self.parts.items() if isinstance(part, ControlRow)}
+        if names & {"system", "kept"} or names - rows.keys():
+            self.lay()
+        for name, row in rows.items():
+            if name in names or row.now.get("trouble"):
+                row.show(self._bench.values[name])
+
+    def _seen(self, control: Control) -> bool:
+        wanted = control.needs is None or bool(self._bench.values[control.needs])
+        return wanted and (self._unfolded or not control.folded)
+
+    def _sorted(self, folded: bool) -> list[Any]:
+        return [self.parts[c.name] for c in self._bench.controls if c.folded is folded]
+
+    def _tools(self) -> ipywidgets.HBox:
+        folds = any(control.folded for control in self._bench.controls)
+        wanted = (folds, True, True, self._can_keep)
+        tools = (self._fold, self._system, self._reset, self._keep)
+        return ipywidgets.HBox([tool for tool, use in zip(tools, wanted, strict=True) if use])
+
+    def _part(self, control: Control) -> Any:
+        if isinstance(control, Number):
+            return ControlRow(control, self._asked)
+        if isinstance(control, Switch) and control.back:
+            return button("", lambda: self._turn(control.name), self._attempt)
+        if isinstance(control, Switch):
+            part = ipywidgets.Checkbox(description=control.label, indent=False)
+        else:
+            part = ipywidgets.Dropdown(description=control.label, options=control.options)
+            part.style.description_width = "initial"
+        part.observe(lambda change: self._changed(control.name, change["new"]), "value")
+        return part
+
+    def _asked(self, row: ControlRow, wanted: float | str) -> str:
+        return self._attempt(lambda: self._bench.set(**{row.number.name: wanted}))
+
+    def _changed(self, name: str, value: Any) -> None:
+        if self._laying:
+            return
+        if self._attempt(lambda: self._bench.set(**{name: value})):
+            self.lay()
+
+    def _turn(self, name: str) -> None:
+        self._bench.set(**{name: not self._bench.values[name]})
+
+    def _keep_or_forget(self) -> None:
+        self._bench.forget() if self._bench.comparing else self._bench.keep()
+
+    def _fold_or_unfold(self) -> None:
+        self._unfolded = not self._unfolded
+        self.lay()
+
+
+def button(text: str, pressed: Callable[[], Any], attempt: Attempt) -> ipywidgets.Button:
+    """Return a button whose troubles are told, not lost."""
+    made = ipywidgets.Button(description=text)
+    made.on_click(lambda _: attempt(pressed))
+    return made
+
+
+def _other(system: str) -> str:
+    return "metric" if system == "inch" else "inch"

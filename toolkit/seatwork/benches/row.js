@@ -1,0 +1,123 @@
+// One control row: range, minus, plus and a box that takes shop text. Only native inputs.
+
+let count = 0; // names in a page must differ from row to row
+
+function html(parent, tag, attributes = {}, text = "") {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
+  element.textContent = text;
+  parent.append(element);
+  return element;
+}
+
+// One question under way at a time; of those waiting only the latest; the last is always asked.
+function asker(model, name) {
+  let asked = 0;
+  let answered = 0;
+  let waiting = null;
+  function ask() {
+    if (waiting === null || asked !== answered) return;
+    asked += 1;
+    model.send({ ...waiting, asked: `${name}:${asked}` });
+    waiting = null;
+  }
+  return {
+    want(question) {
+      waiting = question;
+      ask();
+    },
+    hear(answer) {
+      if (answer !== `${name}:${asked}`) return;
+      answered = asked;
+      ask();
+    },
+    get busy() {
+      return waiting !== null || asked !== answered;
+    },
+  };
+}
+
+function build(el, name) {
+  const root = html(el, "div", { class: "seatwork-row" });
+  const label = html(root, "label", { for: `${name}-range` });
+  const line = html(root, "div", { class: "seatwork-line" });
+  const less = html(line, "button", { type: "button" }, "−");
+  const range = html(line, "input", { type: "range", id: `${name}-range`, step: 1 });
+  const more = html(line, "button", { type: "button" }, "+");
+  const box = html(line, "input", {
+    type: "text", autocomplete: "off", spellcheck: "false", "aria-describedby": `${name}-trouble` });
+  const trouble = html(root, "p", {
+    class: "seatwork-trouble", id: `${name}-trouble`, role: "status" });
+  return { root, label, less, range, more, box, trouble };
+}
+
+function render({ model, el }) {
+  const name = `seatwork-row-${++count}-${Math.random().toString(36).slice(2, 8)}`;
+  const parts = build(el, name);
+  const { label, less, range, more, box, trouble } = parts;
+  const line = asker(model, name);
+
+  function lay() {
+    const spec = model.get("spec");
+    label.textContent = spec.label;
+    range.min = spec.low;
+    range.max = spec.high;
+    less.setAttribute("aria-label", `${spec.label}: smaller`);
+    more.setAttribute("aria-label", `${spec.label}: larger`);
+    box.setAttribute("aria-label", `${spec.label}: type a value`);
+    show();
+  }
+
+  function show() {
+    const now = model.get("now");
+    line.hear(now.asked);
+    if (line.busy) return;
+    range.value = now.step;
+    range.setAttribute("aria-valuetext", now.value);
+    trouble.textContent = now.trouble;
+    box.setAttribute("aria-invalid", String(Boolean(now.trouble)));
+    if (!now.trouble) box.value = now.text; // a text with a fault stays, to be mended
+  }
+
+  function go(by) {
+    const step = Math.min(range.max, Math.max(range.min, Number(range.value) + by));
+    range.value = step;
+    line.want({ step });
+  }
+
+  function typed() {
+    if (box.value !== model.get("now").text) line.want({ typed: box.value });
+  }
+
+  range.addEventListener("input", () => line.want({ step: Number(range.value) }));
+  range.addEventListener("keydown", (event) => {
+    const page = { PageUp: 1, PageDown: -1 }[event.key];
+    if (!page) return;
+    event.preventDefault();
+    go(page * model.get("spec").page);
+  });
+  less.addEventListener("click", () => go(-1));
+  more.addEventListener("click", () => go(1));
+  box.addEventListener("change", typed);
+  box.addEventListener("keydown", (event) => {
+    if (event.key === "Enter") typed();
+    if (event.key === "Escape") box.value = model.get("now").text;
+  });
+
+  // Plain keys belong to the row, not to the notebook around it; Ctrl+S and its like do not.
+  const guard = (event) =>
+    parts.root.toggleAttribute(
+      "data-lm-suppress-shortcuts", !(event.ctrlKey || event.metaKey || event.altKey));
+  window.addEventListener("keydown", guard, true);
+
+  model.on("change:spec", lay);
+  model.on("change:now", show);
+  lay();
+  return () => {
+    window.removeEventListener("keydown", guard, true);
+    model.off("change:spec", lay);
+    model.off("change:now", show);
+  };
+}
+
+export default { render };
