@@ -3,6 +3,7 @@
 from typing import Any
 
 import numpy as np
+from matplotlib.artist import Artist
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Circle, PathPatch
@@ -93,6 +94,11 @@ class Section:
         self._heads.set_path(work.heads)
         self._say(part, found, enlarged)
         return words.seated(part, found, self.look.system)
+
+    @property
+    def ghosts(self) -> tuple[Artist, ...]:
+        """Head and seat, whose outlines may stay behind for comparison; known after `draw`."""
+        return self._view.screw, self._view.walls
 
     def _add_linework(self, axes: Axes) -> None:
         thin, ink = self.style.sizes.thin * POINTS, self.style.colors.ink
