@@ -67,7 +67,7 @@ class Whirl:
 
     def _lips(self, p: Complexes, column: Ints, turned: int) -> Complexes:
         """Half the sum of exp(turned i th_j) X_j(p)."""
-        total: Complexes = np.zeros_like(p, dtype=np.complex128)
+        total: Complexes = np.asarray(0 * p)
         period = 2 * pi / self.turning[column]
         for place, share in zip(self.places, self.shares, strict=True):
             chip = self.gain * (1 - np.exp(-p * (share * period)))
