@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from seatwork import tables
 from seatwork.errors import SeatworkError
 from seatwork.hardware.drills import drill
-from seatwork.hardware.facts import caution, fact
+from seatwork.hardware.facts import Sourced, fact
 from seatwork.hardware.limits import hole_limits
 from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import Thread, thread
@@ -14,7 +14,7 @@ from seatwork.shop import rules
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ClearanceHole:
+class ClearanceHole(Sourced):
     """A hole that a screw passes through.
 
     Parameters
@@ -31,10 +31,8 @@ class ClearanceHole:
         Name of the list.
     least, greatest : float, optional
         Limits of the hole [mm], where the list gives a tolerance.
-    source : str
-        Where the hole comes from.
-    confirmed : str
-        ``two-source``, ``one-source`` or ``memory``.
+    source, confirmed : str
+        As `seatwork.hardware.facts.Sourced`.
     """
 
     size: str
@@ -44,18 +42,11 @@ class ClearanceHole:
     standard: str
     least: float | None = None
     greatest: float | None = None
-    source: str
-    confirmed: str
 
     @property
     def label(self) -> str:
         """The fit with its list: ``normal (ASME B18.2.8)``."""
         return f"{self.fit} ({self.standard})"
-
-    @property
-    def caution(self) -> str:
-        """What must be said beside the hole; empty where nothing must."""
-        return caution(self.confirmed)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

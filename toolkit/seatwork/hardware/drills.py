@@ -8,7 +8,7 @@ from typing import Literal
 
 from seatwork import tables
 from seatwork.errors import Length, SeatworkError
-from seatwork.hardware.facts import caution
+from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed, size_name, tidy
 from seatwork.units import length
 
@@ -23,7 +23,7 @@ PRINTED = 0.0127 + 1e-9  # mm; half a thousandth of an inch, what a three-place 
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Drill:
+class Drill(Sourced):
     """A twist drill.
 
     Parameters
@@ -34,27 +34,18 @@ class Drill:
         Diameter [mm].
     series : str
         ``number``, ``letter``, ``fraction`` or ``metric``.
-    source : str
-        Where the size comes from.
-    confirmed : str
-        ``two-source``, ``one-source`` or ``memory``.
+    source, confirmed : str
+        As `seatwork.hardware.facts.Sourced`.
     """
 
     name: str
     diameter: float
     series: str
-    source: str
-    confirmed: str
 
     @property
     def system(self) -> Literal["inch", "metric"]:
         """Whose drill set it is in."""
         return "metric" if self.series == "metric" else "inch"
-
-    @property
-    def caution(self) -> str:
-        """What must be said beside the size; empty where nothing must."""
-        return caution(self.confirmed)
 
 
 def drill(text: str) -> Drill:

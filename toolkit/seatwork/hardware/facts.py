@@ -17,30 +17,6 @@ INSIDE = {
 CHECK_YOUR_COPY = "from memory: check your copy"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fact:
-    """One published value.
-
-    Parameters
-    ----------
-    value : float
-        The value [mm, deg or a ratio].
-    source : str
-        Document it comes from.
-    confirmed : str
-        ``two-source``, ``one-source`` or ``memory``.
-    """
-
-    value: float
-    source: str
-    confirmed: str
-
-    @property
-    def caution(self) -> str:
-        """What must be said beside the value; empty where nothing must."""
-        return caution(self.confirmed)
-
-
 def caution(confirmed: str) -> str:
     """Return the words to show beside a value confirmed so; empty where none are needed.
 
@@ -50,6 +26,53 @@ def caution(confirmed: str) -> str:
     ('from memory: check your copy', '')
     """
     return CHECK_YOUR_COPY if confirmed == "memory" else ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sourced:
+    """What every looked-up thing carries.
+
+    Parameters
+    ----------
+    source : str
+        Document it comes from.
+    confirmed : str
+        ``two-source``, ``one-source`` or ``memory``.
+    """
+
+    source: str
+    confirmed: str
+
+    @property
+    def caution(self) -> str:
+        """What must be said beside the value; empty where nothing must."""
+        return caution(self.confirmed)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fact(Sourced):
+    """One published value.
+
+    Parameters
+    ----------
+    value : float
+        The value [mm, deg or a ratio].
+    source, confirmed : str
+        As `Sourced`.
+    """
+
+    value: float
+
+
+def weakest(*grades: str) -> str:
+    """Return the weakest of several confirmations.
+
+    Examples
+    --------
+    >>> weakest("two-source", "memory")
+    'memory'
+    """
+    return min(grades, key=tables.reading.CONFIRMED.index)
 
 
 def fact(table: str, row: Mapping[str, tables.reading.Cell], column: str) -> Fact | None:

@@ -41,7 +41,7 @@ class Kind:
     angles: str | None = None
     withdrawn: bool = False
 
-    def screw(self, name: str, thread: Thread, **said: object) -> Screw:
+    def screw(self, name: str, thread: Thread, *, length: float | None = None) -> Screw:
         """Return the screw of this kind and size.
 
         Raises
@@ -63,7 +63,7 @@ class Kind:
             facts=facts,
             main=self.main,
             withdrawn=self.withdrawn,
-            **said,  # type: ignore[arg-type]
+            length=length,
         )
 
     def _facts(self, table: str, columns: Mapping[str, str], thread: Thread) -> Mapping[str, Fact]:

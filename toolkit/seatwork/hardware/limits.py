@@ -4,34 +4,26 @@ from dataclasses import dataclass
 
 from seatwork import tables
 from seatwork.errors import Length, SeatworkError
-from seatwork.hardware.facts import Fact, caution, needed
+from seatwork.hardware.facts import Fact, Sourced, needed
 
 TABLE = "iso_286_grades"
+SMALLEST_EDGE = 0.5  # mm; ISO 2768-1 gives its first range both ends
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Limits:
+class Limits(Sourced):
     """The least and the greatest a size may be.
 
     Parameters
     ----------
     least, greatest : float
         The limits [mm].
-    source : str
-        Where the tolerance comes from.
-    confirmed : str
-        ``two-source``, ``one-source`` or ``memory``.
+    source, confirmed : str
+        As `seatwork.hardware.facts.Sourced`.
     """
 
     least: float
     greatest: float
-    source: str
-    confirmed: str
-
-    @property
-    def caution(self) -> str:
-        """What must be said beside the limits; empty where nothing must."""
-        return caution(self.confirmed)
 
 
 def hole_limits(diameter: float, grade: str) -> Limits:
@@ -80,14 +72,21 @@ def in_range(table: str, size: Length, column: str, **same: str) -> Fact:
     **same : str
         Further columns that must hold a word.
     """
-    for row in tables.rows(table):
-        over, up_to = row["over_mm"] or 0.0, row["up_to_mm"] or float("inf")
-        first = row["over_mm"] is None or (over == 0.5 and size == over)
-        fits = isinstance(over, float) and isinstance(up_to, float) and over < size <= up_to
-        if (fits or (first and size == over)) and all(
-            row[key] == word for key, word in same.items()
-        ):
-            return needed(table, row, column)
+    fitting = [
+        row
+        for row in tables.rows(table)
+        if all(row[key] == word for key, word in same.items())
+        and _holds(row["over_mm"], size, row["up_to_mm"])
+    ]
+    if fitting:
+        return needed(table, fitting[0], column)
     raise SeatworkError(
         size, f"{tables.about(table).standard} has no tolerance here for that size", "state one"
     )
+
+
+def _holds(over: tables.reading.Cell, size: float, up_to: tables.reading.Cell) -> bool:
+    """Tell whether a range holds the size; the smallest edge, 0.5 mm, is in its range."""
+    low = over if isinstance(over, float) else 0.0
+    high = up_to if isinstance(up_to, float) else float("inf")
+    return low < size <= high or size == low == SMALLEST_EDGE

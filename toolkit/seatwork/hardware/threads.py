@@ -6,7 +6,7 @@ from typing import Literal
 
 from seatwork import tables
 from seatwork.errors import SeatworkError
-from seatwork.hardware.facts import caution, needed
+from seatwork.hardware.facts import Sourced, needed
 from seatwork.hardware.spelling import as_typed, tidy
 from seatwork.hardware.spoken import digits
 from seatwork.units.showing import MM_PER_INCH
@@ -27,7 +27,7 @@ CLASS = re.compile(
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Thread:
+class Thread(Sourced):
     """A screw's size, and its pitch where it was said.
 
     Parameters
@@ -42,10 +42,8 @@ class Thread:
         Advance in one turn [mm]; None where only the size was named.
     series : str, optional
         ``UNC``, ``UNF``, ``coarse`` or ``fine``.
-    source : str
-        Where size and pitch come from.
-    confirmed : str
-        ``two-source``, ``one-source`` or ``memory``.
+    source, confirmed : str
+        As `seatwork.hardware.facts.Sourced`.
     """
 
     size: str
@@ -53,8 +51,6 @@ class Thread:
     diameter: float
     pitch: float | None = None
     series: str | None = None
-    source: str
-    confirmed: str
 
     @property
     def name(self) -> str:
@@ -64,11 +60,6 @@ class Thread:
         if self.system == "inch":
             return f"{self.size}-{float(MM_PER_INCH) / self.pitch:.0f}"
         return f"{self.size}x{self.pitch:g}"
-
-    @property
-    def caution(self) -> str:
-        """What must be said beside the size; empty where nothing must."""
-        return caution(self.confirmed)
 
 
 def thread(text: str) -> Thread:

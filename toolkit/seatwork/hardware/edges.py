@@ -1,0 +1,74 @@
+"""General tolerances of broken edges and angles, ISO 2768-1."""
+
+from seatwork.errors import Length, SeatworkError
+from seatwork.hardware.facts import Fact
+from seatwork.hardware.limits import in_range
+
+CLASSES = {"f": "fine", "m": "medium", "c": "coarse", "v": "very coarse"}
+
+
+def edge_tolerance(leg: float, tolerance_class: str = "m") -> Fact:
+    """Return the tolerance of an edge break or a chamfer that carries none.
+
+    Parameters
+    ----------
+    leg : float
+        Radius or chamfer height [mm], 0.5 or more.
+    tolerance_class : {"f", "m", "c", "v"}, optional
+        Class in the title block.
+
+    Returns
+    -------
+    Fact
+        Plus and minus this value [mm].
+
+    Raises
+    ------
+    SeatworkError
+        Under 0.5 mm, where the standard wants the tolerance at the dimension.
+
+    Examples
+    --------
+    >>> edge_tolerance(2).value
+    0.2
+    """
+    _known(tolerance_class)
+    table = "edge_tolerances_iso_2768_1"
+    return in_range(table, Length(leg), "tolerance_mm", tolerance_class=tolerance_class)
+
+
+def angle_tolerance(shorter_leg: float, tolerance_class: str = "m") -> Fact:
+    """Return the tolerance of an angle that carries none.
+
+    Parameters
+    ----------
+    shorter_leg : float
+        Shorter leg of the angle [mm], to 120.
+    tolerance_class : {"m"}, optional
+        Class in the title block; only medium is held.
+
+    Returns
+    -------
+    Fact
+        Plus and minus this value [deg].
+
+    Raises
+    ------
+    SeatworkError
+        For another class or a longer leg.
+
+    Examples
+    --------
+    >>> angle_tolerance(30).value
+    0.5
+    """
+    _known(tolerance_class)
+    table = "angle_tolerances_iso_2768_1"
+    return in_range(table, Length(shorter_leg), "tolerance_deg", tolerance_class=tolerance_class)
+
+
+def _known(tolerance_class: str) -> None:
+    if tolerance_class not in CLASSES:
+        raise SeatworkError(
+            tolerance_class, "ISO 2768-1 has no such class", f"say {', '.join(CLASSES)}"
+        )

@@ -1,0 +1,146 @@
+"""Tap drills, and the chamfer that a hole gets before it is tapped."""
+
+from dataclasses import dataclass
+
+from seatwork import tables
+from seatwork.errors import SeatworkError
+from seatwork.hardware.drills import drill
+from seatwork.hardware.facts import Sourced
+from seatwork.hardware.spelling import as_typed
+from seatwork.hardware.threads import Thread, thread
+from seatwork.shop import rules
+
+FULL_THREAD = 1.29904
+"""Twice the height of a full 60° thread, 5/8 of the sharp triangle, for a pitch of 1."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TapDrill(Sourced):
+    """The drill for a hole to be tapped.
+
+    Parameters
+    ----------
+    thread : Thread
+        The thread, pitch known.
+    name : str
+        Name of the drill.
+    diameter : float
+        Its diameter [mm].
+    source, confirmed : str
+        As `seatwork.hardware.facts.Sourced`.
+    """
+
+    thread: Thread
+    name: str
+    diameter: float
+
+    @property
+    def share_of_thread(self) -> float:
+        """Height of the thread left in the hole, as a part of the full thread [1]."""
+        pitch = self.thread.pitch or 0.0
+        return (self.thread.diameter - self.diameter) / (FULL_THREAD * pitch)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TappedHoleChamfer(Sourced):
+    """The chamfer cut at the mouth of a hole before it is tapped.
+
+    Parameters
+    ----------
+    diameter : float
+        Diameter at the face [mm].
+    included_angle : float
+        Included angle of the cutter [deg].
+    rules : tuple of str
+        Names of the house rules it follows.
+    source, confirmed : str
+        As `seatwork.hardware.facts.Sourced`.
+    """
+
+    diameter: float
+    included_angle: float
+    rules: tuple[str, ...]
+
+
+def tap_drill(text: str | Thread) -> TapDrill:
+    """Find the tap drill of a thread, as the list gives it.
+
+    Parameters
+    ----------
+    text : str or Thread
+        ``1/4-20``, ``10-32``, ``M8x1``; ``M6`` is the coarse thread.
+
+    Returns
+    -------
+    TapDrill
+        Its `share_of_thread` says how full the thread becomes.
+
+    Raises
+    ------
+    SeatworkError
+        If the pitch of an inch thread is not named, or the list has no such thread.
+
+    Examples
+    --------
+    >>> tap_drill("1/4-20").name, tap_drill("M6").name
+    ('#7', '5 mm')
+    """
+    with as_typed(text):
+        found = _with_pitch(thread(text) if isinstance(text, str) else text)
+        metric = found.system == "metric"
+        row = tables.row("tap_drills_metric" if metric else "tap_drills_inch", found.name)
+        named = f"{row['tap_drill_mm']:g} mm" if metric else str(row["tap_drill"])
+        drilled = drill(named)
+    return TapDrill(
+        thread=found,
+        name=drilled.name,
+        diameter=drilled.diameter,
+        source=str(row["source"]),
+        confirmed=str(row["confirmed"]),
+    )
+
+
+def tapped_hole_chamfer(text: str | Thread) -> TappedHoleChamfer:
+    """Return the chamfer for a hole to be tapped, by the house rules.
+
+    Parameters
+    ----------
+    text : str or Thread
+        The thread or its size.
+
+    Returns
+    -------
+    TappedHoleChamfer
+        To the major diameter plus ``tapped_hole.chamfer_over``.
+
+    Raises
+    ------
+    SeatworkError
+        If it is no thread held here.
+
+    Examples
+    --------
+    >>> tapped_hole_chamfer("3/8-16").diameter
+    10.033
+    """
+    found = thread(text) if isinstance(text, str) else text
+    house = rules()
+    over = house["tapped_hole.chamfer_over"]
+    return TappedHoleChamfer(
+        diameter=found.diameter + house.number(over.name),
+        included_angle=house.number("tapped_hole.chamfer_angle"),
+        rules=(over.name, "tapped_hole.chamfer_angle"),
+        source=over.source,
+        confirmed=over.confirmed,
+    )
+
+
+def _with_pitch(found: Thread) -> Thread:
+    if found.pitch is not None:
+        return found
+    if found.system == "metric":
+        pitch = tables.row("threads_metric_iso_262", found.size)["coarse_pitch_mm"]
+        return thread(f"{found.size}x{pitch:g}")
+    raise SeatworkError(
+        found.size, "coarse or fine thread?", f"write {found.size} UNC or {found.size} UNF"
+    )
