@@ -21,10 +21,10 @@ from seatwork.seats import Countersink, Fit, Head, fit
 from seatwork.shop.house_rules import rules
 
 M6, QUARTER, TEN, SHEET = (
-    "M6 socket flat, 90°, hopper plate",
-    "1/4 flat head, 82°, frame",
-    "#10 flat head, 82°, hopper plate",
-    "#10 flat head, 100°, guard",
+    "M6 socket flat 90° (hopper plate)",
+    "1/4 flat head 82° (frame)",
+    "#10 flat head 82° (hopper plate)",
+    "#10 flat head 100° (guard)",
 )
 """The cider mill's own screws, by the part they hold."""
 
@@ -251,7 +251,7 @@ def angles(
 
     Examples
     --------
-    >>> bench = angles(screw="1/4 flat head, 82°, frame", cutter_angle=90, measure=True)
+    >>> bench = angles(screw="1/4 flat head 82° (frame)", cutter_angle=90, measure=True)
     >>> bench.readouts()[0]
     ['Head proud', '0.018 in (0.46 mm) or about 4 sheets of paper']
     """

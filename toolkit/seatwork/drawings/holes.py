@@ -6,15 +6,14 @@ from typing import Any
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
-from matplotlib.patches import PathPatch, Polygon
-from matplotlib.path import Path
+from matplotlib.patches import Polygon
 
 from seatwork.drawings import profiles, words
-from seatwork.drawings.linework import Linework, Points, joined, unit
+from seatwork.drawings.linework import Linework, Points, joined, linework_patches, unit
 from seatwork.drawings.metal import BELOW_BREAK, Window, draw_metal
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.style import CENTER_DASHES, FONT, POINTS, Style, page, style
-from seatwork.drawings.symbols import note_path
+from seatwork.drawings.symbols import SignedLine
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.units import show_angle, show_both, show_length, show_note
 
@@ -199,7 +198,9 @@ def _draw(hole: _Hole, look: Look) -> Drawing:
     )
     draw_metal(axes, its, window)
     _add_edges(axes, its, hole, window)
-    _add_linework(axes, its, _dimensions(axes, its, hole, window, look.system))
+    work = _dimensions(axes, its, hole, window, look.system)
+    for patch, path in zip(linework_patches(axes, its), (work.lines, work.heads), strict=True):
+        patch.set_path(path)
     _add_words(axes, its, hole)
     said = "; ".join(f"{name} {size}" for name, size in hole.sizes)
     return Drawing(figure, f"{hole.title} in section: {said}.")
@@ -245,21 +246,21 @@ def _face(window: Window, hole: _Hole) -> list[Points]:
 
 def _dimensions(axes: Axes, its: Style, hole: _Hole, window: Window, system: str) -> Linework:
     """Dimension the diameter above, the depth at the side and, on a cone, the angle."""
-    work, points = Linework(its.sizes), its.sizes.text
+    work = Linework(its.sizes)
     ends = [window.spot(side * hole.diameter / 2, 0.0) for side in (-1, 1)]
     for end in ends:
         work.extension(end, (end[0], DIAMETER_LINE))
     work.dimension(*((x, DIAMETER_LINE) for x, _ in ends))
     above = DIAMETER_LINE + 11.0
     across = f"⌀ {show_length(hole.diameter, system)}"
-    _write(axes, its, note_path(across, x=AXIS, y=above, points=points, align="center"))
+    SignedLine(axes, its, x=AXIS, y=above, align="center").set(across)
     floor = window.spot(hole.hole_diameter / 2, -hole.depth)
     work.extension((window.right, FACE), (DEPTH_LINE, FACE))
     work.extension(floor, (DEPTH_LINE, floor[1]))
     work.dimension((DEPTH_LINE, floor[1]), (DEPTH_LINE, FACE))
     beside, middle = DEPTH_LINE + 26.0, (FACE + floor[1]) / 2 - 10.0
     deep = f"↧ {show_length(hole.depth, system)}"
-    _write(axes, its, note_path(deep, x=beside, y=middle, points=points))
+    SignedLine(axes, its, x=beside, y=middle).set(deep)
     if hole.cone is not None:
         _dimension_angle(axes, its, work, hole.cone, window)
     return work
@@ -275,19 +276,7 @@ def _dimension_angle(
         work.extension(end, tuple(apex + radius * unit(apex, end)))
     work.angle(apex, radius, cone.included_angle / 2)
     text = f"{show_angle(cone.included_angle)} included"
-    path = note_path(text, x=AXIS, y=apex[1] + radius + 9.0, points=its.sizes.text, align="center")
-    _write(axes, its, path)
-
-
-def _write(axes: Axes, its: Style, path: Path) -> None:
-    """Add a line of lettering, signs of the trade included."""
-    axes.add_artist(PathPatch(path, facecolor=its.colors.ink, linewidth=0, zorder=5.2))
-
-
-def _add_linework(axes: Axes, its: Style, work: Linework) -> None:
-    ink, thin = its.colors.ink, its.sizes.thin * POINTS
-    axes.add_artist(Line2D(*work.lines.T, color=ink, linewidth=thin, zorder=5.0))
-    axes.add_artist(PathPatch(work.heads, facecolor=ink, linewidth=0, zorder=5.1))
+    SignedLine(axes, its, x=AXIS, y=apex[1] + radius + 9.0, align="center").set(text)
 
 
 def _add_words(axes: Axes, its: Style, hole: _Hole) -> None:
@@ -299,5 +288,4 @@ def _add_words(axes: Axes, its: Style, hole: _Hole) -> None:
         axes.text(COLUMN, pen, name, fontsize=its.sizes.text, **looks)
         axes.text(COLUMN, pen - its.line_height, size, fontsize=its.sizes.text, **looks)
         pen -= 2.4 * its.line_height
-    note = f"Print note:  {hole.note}"
-    _write(axes, its, note_path(note, x=NOTE[0], y=NOTE[1], points=its.sizes.text))
+    SignedLine(axes, its, x=NOTE[0], y=NOTE[1]).set(f"Print note:  {hole.note}")

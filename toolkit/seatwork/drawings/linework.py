@@ -1,16 +1,18 @@
 """Dimension lines, extension lines, leaders and arcs, gathered into two artists.
 
-All the thin lines of a picture are one broken line and all its arrowheads one filled path, so
-that a move of the part sets two artists and not forty.
+All the thin lines of a picture are one path and all its arrowheads another, so that a move of
+the part sets two artists and not forty; arcs are curves, so that it stays short on the wire.
 """
 
 from collections.abc import Sequence
 
 import numpy as np
+from matplotlib.axes import Axes
+from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 from numpy.typing import NDArray
 
-from seatwork.drawings.style import Sizes
+from seatwork.drawings.style import POINTS, Sizes, Style
 
 Point = tuple[float, float]
 Points = NDArray[np.float64]
@@ -54,12 +56,12 @@ class Linework:
 
     def __init__(self, sizes: Sizes) -> None:
         self.sizes = sizes
-        self._lines: list[Points] = []
+        self._lines: list[Path] = []
         self._heads: list[Path] = []
 
     def line(self, *points: Point) -> None:
         """Add a thin line through `points`."""
-        self._lines.append(np.array(points, dtype=float))
+        self._lines.append(Path(np.array(points, dtype=float)))
 
     def head(self, tip: Point, direction: Points) -> None:
         """Add an arrowhead with its point at `tip`, pointing along the unit `direction`."""
@@ -97,9 +99,13 @@ class Linework:
 
     def angle(self, apex: Point, radius: float, half_angle: float) -> None:
         """Add an arc over `apex`, `half_angle` [deg] to each side of straight up."""
-        points = arc(apex, radius, 90.0 + half_angle, 90.0 - half_angle)
-        self._lines.append(points[2:-2])
-        for tip, before in ((points[0], points[3]), (points[-1], points[-4])):
+        inset = np.degrees(self._inset / radius)
+        left, right = 90.0 + half_angle, 90.0 - half_angle
+        unit_arc = Path.arc(right + inset, left - inset)
+        points = np.asarray(unit_arc.vertices, dtype=float) * radius + np.array(apex)
+        self._lines.append(Path(points, unit_arc.codes))
+        for end, inner in ((left, left - 2.0 * inset), (right, right + 2.0 * inset)):
+            tip, before = arc(apex, radius, end, inner)[[0, -1]]
             self.head(tuple(tip), unit(tuple(before), tuple(tip)))
 
     def leader(self, *points: Point) -> None:
@@ -108,21 +114,38 @@ class Linework:
         self.line(*points[:-1], tuple(points[-1] - along * self._inset))
         self.head(points[-1], along)
 
-    def circle(self, center: Point, radius: float) -> None:
-        """Add a thin circle."""
-        self._lines.append(arc(center, radius, 0.0, 360.0))
-
     @property
     def _inset(self) -> float:
         """Where a line ends short of a tip, so that it does not show past the point."""
         return 0.6 * self.sizes.arrow
 
     @property
-    def lines(self) -> Points:
-        """All thin lines as one broken line [page units]."""
-        return joined(self._lines)
+    def lines(self) -> Path:
+        """All thin lines as one path [page units]."""
+        return Path.make_compound_path(*self._lines)
 
     @property
     def heads(self) -> Path:
         """All arrowheads as one path [page units]."""
         return Path.make_compound_path(*self._heads)
+
+
+def linework_patches(axes: Axes, style: Style, *, animated: bool = False) -> list[PathPatch]:
+    """Add the two artists that show a `Linework`: its lines and its arrowheads.
+
+    Parameters
+    ----------
+    axes : matplotlib.axes.Axes
+        The page.
+    style : Style
+        Colors and weights.
+    animated : bool
+        Whether they move.
+    """
+    ink, nothing = style.colors.ink, Path(np.zeros((1, 2)))
+    lines = PathPatch(nothing, fill=False, edgecolor=ink, linewidth=style.sizes.thin * POINTS)
+    lines.set(zorder=5.0, capstyle="butt", animated=animated)
+    heads = PathPatch(nothing, facecolor=ink, linewidth=0, zorder=5.1, animated=animated)
+    for patch in (lines, heads):
+        axes.add_artist(patch)
+    return [lines, heads]

@@ -5,17 +5,16 @@ from typing import Any
 import numpy as np
 from matplotlib.artist import Artist
 from matplotlib.axes import Axes
-from matplotlib.lines import Line2D
-from matplotlib.patches import Circle, PathPatch
+from matplotlib.patches import Circle
 from matplotlib.text import Text
 
 from seatwork.drawings import words
-from seatwork.drawings.linework import Linework, Point, unit
+from seatwork.drawings.linework import Linework, Point, linework_patches, unit
 from seatwork.drawings.metal import Window, draw_metal
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.seat_view import SeatedHead, SeatView, contact_points
 from seatwork.drawings.style import FONT, POINTS, page, style
-from seatwork.drawings.symbols import note_path
+from seatwork.drawings.symbols import SignedLine
 from seatwork.seats import Countersink, Fit, fit
 from seatwork.units import show_angle, show_both, show_length
 
@@ -86,11 +85,13 @@ class Section:
         self._detail.move(part, found, detail)
         work = self._dimensions(part, found, plate)
         self._cover.set_visible(enlarged == 1)
+        for circle in (self._ring, self._frame):
+            circle.set_visible(enlarged > 1)
         if enlarged > 1:
             self._point_out_detail(work, plate.spot(offset, 0.0), enlarged)
         seen = detail if enlarged > 1 else plate
         self._dimension_amount(work, part, found, seen, GAP_LINE[enlarged > 1])
-        self._lines.set_data(*work.lines.T)
+        self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)
         self._say(part, found, enlarged)
         return words.seated(part, found, self.look.system)
@@ -101,14 +102,24 @@ class Section:
         return self._view.screw, self._view.walls
 
     def _add_linework(self, axes: Axes) -> None:
-        thin, ink = self.style.sizes.thin * POINTS, self.style.colors.ink
-        self._lines = Line2D([], [], color=ink, linewidth=thin, zorder=5.0, animated=True)
-        axes.add_artist(self._lines)
-        filled = {"facecolor": ink, "linewidth": 0, "zorder": 5.1, "animated": True}
-        nothing = note_path("-", x=0.0, y=0.0, points=1.0)
-        self._heads, self._note, self._across = (PathPatch(nothing, **filled) for _ in range(3))
-        for patch in (self._heads, self._note, self._across):
-            axes.add_artist(patch)
+        self._lines, self._heads = linework_patches(axes, self.style, animated=True)
+        self._ring, self._frame = (
+            Circle(
+                DETAIL,
+                RADIUS,
+                fill=False,
+                edgecolor=self.style.colors.ink,
+                zorder=5.0,
+                animated=True,
+            )
+            for _ in range(2)
+        )
+        for circle in (self._ring, self._frame):
+            circle.set_linewidth(self.style.sizes.thin * POINTS)
+            axes.add_artist(circle)
+        self._note = SignedLine(axes, self.style, x=NOTE[0], y=NOTE[1], animated=True)
+        above = DIAMETER_LINE + 11.0
+        self._across = SignedLine(axes, self.style, x=AXIS, y=above, align="center", animated=True)
 
     def _add_words(self, axes: Axes) -> None:
         sizes, colors = self.style.sizes, self.style.colors
@@ -157,10 +168,9 @@ class Section:
         return work
 
     def _point_out_detail(self, work: Linework, spot: Point, times: int) -> None:
-        """Ring the rim in the section, name the ring, and frame the enlarged detail."""
+        """Ring the rim in the section and name the ring."""
         radius = max(RADIUS / times, 16.0)
-        work.circle(spot, radius)
-        work.circle(DETAIL, RADIUS)
+        self._ring.set(center=spot, radius=radius)
         if radius < LETTER[0] - spot[0] - 40.0:
             toward = unit(spot, LETTER)
             work.line(tuple(spot + radius * toward), tuple(LETTER - 18.0 * toward))
@@ -215,13 +225,9 @@ class Section:
 
     def _write_notes(self, seat: Countersink) -> None:
         """Set the print note and the diameter over its dimension line."""
-        points, system = self.style.sizes.text, self.look.system
-        note = f"Print note:  {words.seat_note(seat, system)}"
-        self._note.set_path(note_path(note, x=NOTE[0], y=NOTE[1], points=points))
-        across = f"⌀ {show_length(seat.diameter, system)}"
-        above = DIAMETER_LINE + 11.0
-        path = note_path(across, x=AXIS, y=above, points=points, align="center")
-        self._across.set_path(path)
+        system = self.look.system
+        self._note.set(f"Print note:  {words.seat_note(seat, system)}")
+        self._across.set(f"⌀ {show_length(seat.diameter, system)}")
 
 
 def _plate(scale: float) -> Window:

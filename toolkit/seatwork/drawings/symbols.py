@@ -5,15 +5,19 @@ three signs are drawn here, to the height of a capital letter, and set in line w
 outlines of every other character.
 """
 
+import re
 from functools import cache
 from itertools import pairwise
+from typing import Any
 
 import numpy as np
+from matplotlib.axes import Axes
 from matplotlib.font_manager import FontProperties
+from matplotlib.patches import PathPatch
 from matplotlib.path import Path
-from matplotlib.textpath import TextPath, TextToPath
+from matplotlib.textpath import TextToPath
 
-from seatwork.drawings.style import FONT, POINTS
+from seatwork.drawings.style import FONT, POINTS, Style
 
 CAPITAL = 0.73
 """Height of a capital letter as a share of the type size."""
@@ -79,58 +83,99 @@ DRAWN = {"⌵": _countersink, "⌴": _counterbore, "↧": _depth, "⌀": _diamet
 wide as a capital is high); everything else comes from the font."""
 
 
+RUN = re.compile(f"([{''.join(DRAWN)}])")
+RUNS = 4
+"""Most runs of letters that one line holds."""
+
+NOTHING = Path(np.zeros((1, 2)))
+
+
+class SignedLine:
+    """A line of lettering with hole signs in it, which can be set anew.
+
+    The letters stay text, so that a change of one number sets one short text; the signs are
+    one path, which changes only where they come to stand elsewhere.
+
+    Parameters
+    ----------
+    axes : matplotlib.axes.Axes
+        The page.
+    style : Style
+        Color of the ink, size of the type.
+    x, y : float
+        Where its baseline starts, or has its middle [page units].
+    align : {"left", "center"}
+        Which spot of the baseline `x` names.
+    animated : bool
+        Whether it moves.
+    """
+
+    def __init__(
+        self,
+        axes: Axes,
+        style: Style,
+        *,
+        x: float,
+        y: float,
+        align: str = "left",
+        animated: bool = False,
+    ) -> None:
+        self._x, self._y, self._align = x, y, align
+        self._size = style.sizes.text / POINTS
+        looks: dict[str, Any] = {
+            "fontfamily": FONT,
+            "fontsize": style.sizes.text,
+            "color": style.colors.ink,
+        }
+        self.texts = [axes.text(x, y, "", zorder=5.3, **looks) for _ in range(RUNS)]
+        self.signs = PathPatch(NOTHING, facecolor=style.colors.ink, linewidth=0, zorder=5.2)
+        axes.add_artist(self.signs)
+        for artist in (*self.texts, self.signs):
+            artist.set_animated(animated)
+        self._set_signs: list[tuple[str, float]] = []
+
+    def set(self, line: str) -> None:
+        """Write `line`, at most `RUNS` runs of letters between its signs."""
+        runs = [run for run in RUN.split(line) if run]
+        wide = self._size * sum(_width(run) for run in runs)
+        pen = self._x - wide / 2.0 if self._align == "center" else self._x
+        letters: list[tuple[str, float]] = []
+        signs: list[tuple[str, float]] = []
+        for run in runs:
+            if run.strip():
+                (signs if run in DRAWN else letters).append((run, pen))
+            pen += self._size * _width(run)
+        letters += [("", self._x)] * (RUNS - len(letters))
+        for text, (run, at) in zip(self.texts, letters, strict=True):
+            text.set_text(run.rstrip())
+            text.set_x(at)
+        if signs != self._set_signs:
+            self.signs.set_path(self._outline(signs))
+            self._set_signs = signs
+
+    def _outline(self, signs: list[tuple[str, float]]) -> Path:
+        shapes = [
+            _placed(_sign(sign), scale=self._size, right=at, up=self._y) for sign, at in signs
+        ]
+        return Path.make_compound_path(*shapes) if shapes else NOTHING
+
+
 @cache
-def _glyph(character: str) -> tuple[Path | None, float]:
-    """Give a character's outline at type size 1 and the width it takes."""
-    if character in DRAWN:
-        sign = DRAWN[character]()
-        return _placed(sign, right=GAP), sign.get_extents().x1 + 2.0 * GAP
-    size = 100.0
-    font = FontProperties(family=FONT, size=size)
-    width, _, _ = TextToPath().get_text_width_height_descent(character, font, ismath=False)
-    if not character.strip():
-        return None, width / size
-    outline = TextPath((0.0, 0.0), character, prop=font)
-    return _placed(outline, scale=1.0 / size), width / size
+def _sign(character: str) -> Path:
+    """Give a sign's outline at type size 1, with the gap before it."""
+    return _placed(DRAWN[character](), right=GAP)
+
+
+@cache
+def _width(run: str) -> float:
+    """Give the width of a sign, or of a run of letters, at type size 1."""
+    if run in DRAWN:
+        return float(_sign(run).get_extents().x1) + GAP
+    font = FontProperties(family=FONT, size=100.0)
+    width, _, _ = TextToPath().get_text_width_height_descent(run, font, ismath=False)
+    return float(width) / 100.0
 
 
 def _placed(outline: Path, *, scale: float = 1.0, right: float = 0.0, up: float = 0.0) -> Path:
     points = np.asarray(outline.vertices, dtype=float) * scale + np.array([right, up])
     return Path(points, outline.codes)
-
-
-def note_path(text: str, *, x: float, y: float, points: float, align: str = "left") -> Path:
-    """Set a line of print note as one outline, hole signs included.
-
-    Parameters
-    ----------
-    text : str
-        The note, with ⌵, ⌴, ↧ and ⌀ as characters.
-    x, y : float
-        Where its baseline starts, or has its middle [page units].
-    points : float
-        Size of the type [pt].
-    align : {"left", "center"}
-        Which end of the baseline `x` names.
-
-    Returns
-    -------
-    matplotlib.path.Path
-        Filled outline of the whole line, in page units.
-
-    Examples
-    --------
-    >>> wide = note_path("⌵ ⌀.385 X 82°", x=10, y=20, points=18).get_extents()
-    >>> bool(wide.x0 > 10 and 20 < wide.y1 < 50)
-    True
-    """
-    size = points / POINTS
-    pieces, pen = [], 0.0
-    for character in text:
-        outline, width = _glyph(character)
-        if outline is not None:
-            pieces.append((outline, pen))
-        pen += width
-    start = x - pen * size / 2.0 if align == "center" else x
-    placed = [_placed(outline, scale=size, right=start + at * size, up=y) for outline, at in pieces]
-    return Path.make_compound_path(*placed)
