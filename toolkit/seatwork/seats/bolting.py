@@ -42,10 +42,10 @@ STEEL_MODULUS = 205_000.0
 """Young's modulus of steel [MPa]; tables run from 200,000 to 210,000."""
 
 POISSON = 0.3
-"""Poisson's ratio of steel and, near enough, of iron [1]."""
+"""Poisson's ratio of steel and, near enough, of iron [-]."""
 
 STRUCTURAL_SLOPE = 1 / 20
-"""Slope above which structural-steel practice asks for a beveled washer [1] (RCSC 6.1.1).
+"""Slope above which structural-steel practice asks for a beveled washer [-] (RCSC 6.1.1).
 A rule for structural bolts in steelwork, not a measure of a flat seat."""
 
 CAUTION = (
@@ -60,7 +60,7 @@ def slope_angle(slope: float) -> float:
     Parameters
     ----------
     slope : float
-        Rise over run [1], zero or more.
+        Rise over run [-], zero or more.
 
     Returns
     -------

@@ -26,7 +26,7 @@ FEW = 25
 """Samples under this are called too few (common practice, no source: 25 to 50 are asked for)."""
 
 TAIL = 0.025
-"""Share of a normal spread's samples left out at each end of the 95 % range [1]."""
+"""Share of a normal spread's samples left out at each end of the 95 % range [-]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,13 +42,13 @@ class Capability:
     deviation : float
         Standard deviation of the sample [mm].
     cp : float
-        Tolerance over six standard deviations [1].
+        Tolerance over six standard deviations [-].
     cpk : float
-        Distance from the mean to the nearer limit over three standard deviations [1].
+        Distance from the mean to the nearer limit over three standard deviations [-].
     cp_low : float
-        Lower end of the 95 % range of Cp [1].
+        Lower end of the 95 % range of Cp [-].
     cp_high : float
-        Upper end of it [1].
+        Upper end of it [-].
     """
 
     count: int

@@ -178,7 +178,7 @@ def rough_pad(
 
 
 def _gain(count: int, spacing: float, reach: float) -> float:
-    """Give the standard deviation of unit white noise after the smoothing [1]."""
+    """Give the standard deviation of unit white noise after the smoothing [-]."""
     import numpy as np
 
     return float(np.exp(-2 * reach * np.fft.fftfreq(count, spacing) ** 2).mean())

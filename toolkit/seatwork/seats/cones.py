@@ -33,7 +33,7 @@ def half_tangent(included_angle: float) -> float:
     Returns
     -------
     float
-        tan of half the included angle [1].
+        tan of half the included angle [-].
 
     Raises
     ------
@@ -122,7 +122,7 @@ class Countersink:
 
     @property
     def tangent(self) -> float:
-        """Radius gained per unit of depth, tan of half the included angle [1]."""
+        """Radius gained per unit of depth, tan of half the included angle [-]."""
         return half_tangent(self.included_angle)
 
     @property

@@ -96,7 +96,7 @@ class Head:
 
     @property
     def tangent(self) -> float:
-        """Radius gained per unit of height, tan of half the included angle [1]."""
+        """Radius gained per unit of height, tan of half the included angle [-]."""
         return half_tangent(self.included_angle)
 
     @property

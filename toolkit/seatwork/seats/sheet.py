@@ -69,7 +69,7 @@ class InSheet:
 
     @property
     def share(self) -> float:
-        """Share of the thickness that the cone takes [1]; 1 or more is a knife edge."""
+        """Share of the thickness that the cone takes [-]; 1 or more is a knife edge."""
         return self.seat.depth / self.thickness
 
 
@@ -87,7 +87,7 @@ def largest_diameter(
     included_angle : float
         Whole angle across the cone [deg].
     share : float
-        Greatest share of the thickness for the cone [1], above 0, at most 1.
+        Greatest share of the thickness for the cone [-], above 0, at most 1.
 
     Returns
     -------

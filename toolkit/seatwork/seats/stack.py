@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 Spread = Literal["normal", "uniform"]
 
 SIGMAS = 3.0
-"""A tolerance is taken as this many standard deviations of a normal spread [1]."""
+"""A tolerance is taken as this many standard deviations of a normal spread [-]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,7 +39,7 @@ class Term:
     tolerance : float
         Plus-or-minus tolerance round it [mm].
     direction : float
-        Change of the result per unit of this size [1]: +1, -1, or a slope.
+        Change of the result per unit of this size [-]: +1, -1, or a slope.
     spread : str
         "normal" with the tolerance as three standard deviations, or "uniform" over it.
 

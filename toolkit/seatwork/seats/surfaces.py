@@ -124,7 +124,7 @@ class Tilted:
 
     @property
     def slope(self) -> float:
-        """Rise per unit of length toward the high side [1]."""
+        """Rise per unit of length toward the high side [-]."""
         return tan(radians(self.tilt))
 
     def height(
