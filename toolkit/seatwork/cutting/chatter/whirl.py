@@ -62,17 +62,16 @@ class Whirl:
 
     def _structure(self, p: Complexes) -> Complexes:
         m = self.machine
-        result: Complexes = m.mass * p**2 + m.damping * p + m.stiffness
-        return result
+        return np.asarray(m.mass * p * p + m.damping * p + m.stiffness)
 
     def _lips(self, p: Complexes, column: Ints, turned: int) -> Complexes:
         """Half the sum of exp(turned i th_j) X_j(p)."""
-        total: Complexes = np.asarray(0 * p)
+        total: Complexes = p * 0
         period = 2 * pi / self.turning[column]
         for place, share in zip(self.places, self.shares, strict=True):
             chip = self.gain * (1 - np.exp(-p * (share * period)))
             rub = self.drag / self.surface_speed[column] * p
-            total += np.exp(1j * turned * place) / 2 * (chip + rub)
+            total = total + np.exp(1j * turned * place) / 2 * (chip + rub)
         return total
 
     def matrix(self, w: Floats, column: Ints) -> tuple[Complexes, ...]:
