@@ -1,0 +1,578 @@
+"""From a row of phrases to features: which size belongs to which word.
+
+Sizes stand behind their word (``DRILL .281``, ``⌴ ⌀.438``) or before it (``17/32 DR``);
+a run of sizes that no word has claimed yet waits in the lead.
+"""
+
+import re
+from collections.abc import Callable
+from contextlib import suppress
+
+from seatwork.errors import SeatworkError
+from seatwork.notes.callout import NoteError
+from seatwork.notes.drafts import SEATS, Draft, thread_fields
+from seatwork.notes.features import (
+    LARGEST_COUNT,
+    BoltCircle,
+    Chamfer,
+    Counterbore,
+    Counterdrill,
+    Countersink,
+    EdgeBreak,
+    Feature,
+    Head,
+    Hole,
+    Spotface,
+    Thread,
+)
+from seatwork.notes.marking import BREAKS, SIZES
+from seatwork.notes.parsing import Number, Phrase, Quantity
+from seatwork.notes.sizes import Size
+from seatwork.notes.sizing import Sizer
+from seatwork.notes.tally import features_of
+
+WORDS: dict[str, type[Feature]] = {
+    "COUNTERBORE": Counterbore,
+    "COUNTERSINK": Countersink,
+    "SPOTFACE": Spotface,
+    "COUNTERDRILL": Counterdrill,
+    "CENTER_DRILL": Counterdrill,
+    "CHAMFER": Chamfer,
+    "PROCESS": Hole,
+}
+PROCESS = {"DR": "drill", "RE": "ream", "BO": "bore", "PU": "punch", "TA": "tap drill"}
+SIDE = {"N": "near", "F": "far", "O": "other", "B": "both"}
+NUMBERS: tuple[str, ...] = (
+    "ONE",
+    "TWO",
+    "THREE",
+    "FOUR",
+    "FIVE",
+    "SIX",
+    "SEVEN",
+    "EIGHT",
+    "NINE",
+    "TEN",
+)
+NUMBERS += ("ELEVEN", "TWELVE")
+
+
+class Assembler:
+    """Builds the features of one note.
+
+    Parameters
+    ----------
+    text : str
+        The note as typed, for errors and for the names of screws.
+    sizer : Sizer
+        Turns quantities into sizes.
+    """
+
+    def __init__(self, text: str, sizer: Sizer) -> None:
+        self.text = text
+        self.sizer = sizer
+        self.drafts: list[Draft] = []
+        self.current: Draft | None = None
+        self.lead: list[tuple[Phrase, bool]] = []
+        self.following: list[Phrase] = []
+        self.line = 0
+        self.by: Phrase | None = None
+        self.tap: Phrase | None = None
+        self.count: tuple[int, Phrase] | None = None
+        self.waiting: dict[str, str] = {}
+        self.trailing: list[tuple[int, int, Phrase]] = []
+        self.parted = False
+        self.ways: dict[str, Callable[[Phrase], None]] = {
+            **dict.fromkeys(SIZES, self._size),
+            **dict.fromkeys(WORDS, self._word),
+            **dict.fromkeys(BREAKS, self._break),
+            **dict.fromkeys(("SIDE", "TYPICAL", "UNLESS"), self._modifier),
+            **dict.fromkeys(("FULL_DIAMETER", "TO_POINT"), self._depth_to),
+            **dict.fromkeys(("head", "flush_to_below", "below", "proud"), self._head),
+            "pitch": self._pitch,
+            "depth_pair": self._depth_pair,
+            "BY": self._by,
+            "COUNT": self._leading_count,
+            "TRAILING_COUNT": self._trailing_count,
+            "HOLE": self._hole,
+            "THROUGH": self._through,
+            "TAP": self._tap,
+            "thread": self._thread,
+            "THREAD_CLASS": self._thread_class,
+            "LEFT_HAND": self._left_hand,
+            "SCREW": self._screw,
+            "BOTTOM": self._bottom,
+            "CLEAN_UP": self._clean_up,
+            "flange": self._flange,
+            "bolt_circle": self._bolt_circle,
+            "EQUALLY": self._bolt_circle,
+            "edges": self._edges,
+        }
+
+    def run(self, phrases: list[Phrase]) -> tuple[Feature, ...]:
+        """Return the features of the note.
+
+        Raises
+        ------
+        NoteError
+            At the phrase that cannot be placed, with what was understood before it.
+        """
+        try:
+            for index, phrase in enumerate(phrases):
+                self.following = phrases[index + 1 :]
+                self.ways[phrase.kind](phrase)
+            self._end()
+            return features_of(self.drafts, self.trailing)
+        except NoteError as error:
+            error.understood = self._understood(error.start)
+            raise
+
+    def _understood(self, place: int) -> tuple[Feature, ...]:
+        """Return what was settled before a place in the note."""
+        if self.lead and self.lead[-1][0].end <= place:
+            self.by = None
+            with suppress(NoteError):
+                self._close_lead()
+        settled = [draft for draft in self.drafts if draft.end <= place]
+        try:
+            return features_of(settled, [])
+        except SeatworkError:
+            return ()
+
+    def fault(self, phrase: Phrase, fault: str, remedy: str) -> NoteError:
+        """Return the error for a phrase."""
+        return NoteError(self.text, start=phrase.start, end=phrase.end, fault=fault, remedy=remedy)
+
+    # -- sizes ---------------------------------------------------------------------------
+
+    def _by(self, phrase: Phrase) -> None:
+        if self.by is not None:
+            raise self.fault(phrase, "two X in a row", "write the size between them")
+        self.by = phrase
+
+    def _size(self, phrase: Phrase) -> None:
+        by, self.by = self.by is not None, None
+        if self.current is not None and not self.lead and self._current_takes(phrase, by):
+            return
+        if by and not self.lead:
+            raise self.fault(phrase, *self._refusal(phrase))
+        self.lead.append((phrase, by))
+
+    def _current_takes(self, phrase: Phrase, by: bool) -> bool:
+        draft = self.current
+        assert draft is not None
+        if self.parted and not by and not self._reaches_back(draft, phrase):
+            return False
+        return draft.take(phrase, self.sizer.size(phrase), by=by)
+
+    def _reaches_back(self, draft: Draft, phrase: Phrase) -> bool:
+        """Tell whether a size behind a comma or on a new line belongs to the word before."""
+        if phrase.quantity is not None and phrase.quantity.is_angle:
+            return not self._followed_by(("BY", *SIZES, "CHAMFER", "COUNTERSINK"))
+        if phrase.kind == "depth":
+            return not self._followed_by(("COUNTERBORE", "SPOTFACE"))
+        same_line = draft.line == self.line
+        return phrase.kind == "diameter" and same_line and draft.kind in SEATS
+
+    def _followed_by(self, kinds: tuple[str, ...]) -> bool:
+        return bool(self.following) and self.following[0].kind in kinds
+
+    def _pitch(self, phrase: Phrase) -> None:
+        """Take the pitch behind ``M8 X``, in millimeters on any print."""
+        self.by = None
+        assert self.current is not None
+        assert phrase.quantity is not None
+        self.current.said["pitch"] = float(phrase.quantity.number.text.replace(",", "."))
+        self.current.end = phrase.end
+
+    def _depth_pair(self, phrase: Phrase) -> None:
+        """Take ``25/30`` behind a metric thread: its depth and its hole's, ISO 15786."""
+        self.by = None
+        draft = self.current
+        assert draft is not None
+        assert phrase.quantity is not None
+        thread, hole = (
+            self.sizer.size(self._as_depth(phrase, text))
+            for text in phrase.quantity.number.text.split("/")
+        )
+        if not (thread.value or 0.0) <= (hole.value or 0.0):
+            raise self.fault(
+                phrase, "the thread is deeper than its hole", "write thread depth / hole depth"
+            )
+        draft.said["depth"] = thread
+        draft.end = phrase.end
+        below = Draft(Hole, phrase.start, phrase.end, self.line, {"depth": hole}, draft.count)
+        self.drafts.append(below)
+
+    def _as_depth(self, phrase: Phrase, text: str) -> Phrase:
+        number = Number(text, "", phrase.start, phrase.end)
+        return Phrase("depth", phrase.start, phrase.end, text, Quantity(number))
+
+    def _refusal(self, phrase: Phrase) -> tuple[str, str]:
+        if self.current is None:
+            return "X stands before it, and nothing before that", "write both sizes, or a count 4X"
+        name = self.current.kind.__name__.lower()
+        if self.current.kind is Countersink and phrase.kind == "plain":
+            return "is this the depth of the countersink?", "write DP behind a depth, ° by an angle"
+        return f"the {name} has no place left for it", "mark it ⌀, ↧ or °, or give it its word"
+
+    # -- words ---------------------------------------------------------------------------
+
+    def _word(self, phrase: Phrase) -> None:
+        self._no_loose_x()
+        kind = WORDS[phrase.kind]
+        sizes = self.lead
+        if sizes and self._lead_is_a_hole(kind, phrase):
+            self._close_lead()
+            sizes = []
+        self.lead = []
+        draft = self._new(kind, phrase)
+        draft.said |= _word_fields(phrase)
+        for size, by in sizes:
+            if not draft.take(size, self.sizer.size(size), by=by):
+                raise self.fault(size, *self._refusal(size))
+        if sizes:
+            draft.start = sizes[0][0].start
+            self._check_places_or_size(kind, sizes)
+
+    def _check_places_or_size(self, kind: type[Feature], sizes: list[tuple[Phrase, bool]]) -> None:
+        """Ask about ``4 X 6.6 DRILL``: four places, or a depth."""
+        first = sizes[0][0]
+        if kind is not Hole or len(sizes) != 2 or not re.fullmatch(r"\d{1,2}", first.text):
+            return
+        if sizes[1][1] and first.kind == sizes[1][0].kind == "plain":
+            raise self.fault(
+                first,
+                f"{first.text} places, or {first.text} wide?",
+                f"write {first.text}X for places, ⌀ before a diameter",
+            )
+
+    def _lead_is_a_hole(self, kind: type[Feature], word: Phrase) -> bool:
+        """Tell whether the sizes before a seat's word are the hole's and not the seat's."""
+        if kind is Hole:
+            return False
+        if word.text[0] in "⌴⌵":
+            return True
+        ahead = self._sizes_ahead()
+        if not ahead and self._screw_ahead() and len(self.lead) == 1:
+            first = self.lead[0][0]
+            raise self.fault(
+                first,
+                "is this the hole or the seat?",
+                f"write ⌀{first.text.lstrip('⌀ ')} THRU for the hole",
+            )
+        own = [
+            (size, by)
+            for size, by in ahead
+            if size.kind in ("plain", "diameter", "drill_name")
+            and not (size.quantity and size.quantity.is_angle)
+        ]
+        return bool(own) and not (own[0][1] and kind is not Countersink and own[0] == ahead[0])
+
+    def _sizes_ahead(self) -> list[tuple[Phrase, bool]]:
+        found, by = [], False
+        for phrase in self.following:
+            if phrase.kind in SIZES:
+                found.append((phrase, by))
+            elif phrase.kind != "BY":
+                break
+            by = phrase.kind == "BY"
+        return found
+
+    def _screw_ahead(self) -> bool:
+        return bool(self.following) and self.following[0].kind == "SCREW"
+
+    def _new(self, kind: type[Feature], phrase: Phrase) -> Draft:
+        draft = Draft(kind, phrase.start, phrase.end, self.line)
+        if self.count is not None and kind is not EdgeBreak:
+            draft.count, self.count = self.count[0], None
+        draft.said |= {name: value for name, value in self.waiting.items() if draft.has(name)}
+        self.waiting = {}
+        self.drafts.append(draft)
+        self.current, self.parted = draft, False
+        return draft
+
+    def _close_lead(self) -> None:
+        """Make a hole, or a bare chamfer or countersink, of sizes that have no word."""
+        self._no_loose_x()
+        if not self.lead:
+            return
+        sizes, self.lead = self.lead, []
+        kind, above = self._kind_of_bare(sizes)
+        draft = self._new(kind, sizes[0][0])
+        draft.above = above
+        for size, by in sizes:
+            if not draft.take(size, self.sizer.size(size), by=by):
+                raise self.fault(size, *self._refusal(size))
+
+    def _kind_of_bare(self, sizes: list[tuple[Phrase, bool]]) -> tuple[type[Feature], bool]:
+        """Return what sizes without a word are, and whether they stand above their hole."""
+        first = sizes[0][0]
+        angle = next((p for p, _ in sizes if p.quantity and p.quantity.is_angle), None)
+        if first.kind == "c_chamfer":
+            return Chamfer, False
+        if angle is not None and len(sizes) > 1:
+            return self._kind_by_angle(angle), True
+        if first.kind in ("diameter", "drill_name"):
+            return Hole, False
+        if angle is None and len(sizes) == 2 and sizes[1][1] and first.kind == "plain":
+            if self._stands_below():
+                return Hole, False
+            if self._hole_on_next_line():
+                return Counterbore, True
+        if angle is None and len(sizes) == 1 and self._stands_below() and first.kind == "plain":
+            return Hole, False
+        raise self.fault(
+            first,
+            "nothing says what this size is",
+            "write ⌀ for a hole, or a word such as DRILL, CSK or C'BORE",
+        )
+
+    def _kind_by_angle(self, angle: Phrase) -> type[Feature]:
+        degrees = self.sizer.size(angle).value or 0.0
+        if "included" in angle.marks or degrees >= 60:
+            return Countersink
+        if degrees <= 45:
+            return Chamfer
+        raise self.fault(angle, "a chamfer or a countersink?", "write CHAM or CSK beside it")
+
+    def _stands_below(self) -> bool:
+        last = self.drafts[-1] if self.drafts else None
+        return last is not None and last.above and last.line == self.line - 1
+
+    def _hole_on_next_line(self) -> bool:
+        return (
+            bool(self.following)
+            and self.following[0].kind == "NEWLINE"
+            and any(phrase.kind in SIZES for phrase in self.following[1:3])
+        )
+
+    def _no_loose_x(self) -> None:
+        if self.by is not None:
+            raise self.fault(self.by, "X with no size behind it", "write the size, or leave out X")
+
+    def _break(self, phrase: Phrase) -> None:
+        if self.by is not None and phrase.kind == "NEWLINE":
+            self.line += 1
+            return
+        self._close_lead_before(phrase)
+        self.parted = True
+        if phrase.kind == "NEWLINE":
+            self.line += 1
+
+    def _close_lead_before(self, phrase: Phrase) -> None:
+        rest = self.following
+        self.following = [phrase, *rest]
+        self._close_lead()
+        self.following = rest
+
+    def _end(self) -> None:
+        self.following = []
+        self._close_lead()
+        if self.tap is not None:
+            raise self.fault(self.tap, "it names no thread", "write the thread, such as 1/4-20 UNC")
+        if self.count is not None:
+            raise self.fault(self.count[1], "places of what?", "write the hole or seat behind it")
+        if self.waiting and self.drafts:
+            self.drafts[-1].said |= self.waiting
+        if not self.drafts:
+            raise NoteError(
+                self.text,
+                start=0,
+                end=len(self.text),
+                fault="the note asks for nothing",
+                remedy="write a hole or a seat, such as ⌀.201 THRU ⌵ ⌀.385 X 82°",
+            )
+
+    # -- counts --------------------------------------------------------------------------
+
+    def _leading_count(self, phrase: Phrase) -> None:
+        self._close_lead()
+        if self.count is not None:
+            raise self.fault(phrase, "a second count", "write one count before each feature")
+        self.count = self._checked_count(int(re.sub(r"\D", "", phrase.text)), phrase), phrase
+        self.parted = True
+
+    def _trailing_count(self, phrase: Phrase) -> None:
+        number = self._checked_count(_counted(phrase.text), phrase)
+        if self.lead and "HOLE" in phrase.text:
+            self._hole(phrase)
+        else:
+            self._close_lead()
+        if not self.drafts:
+            self.count = number, phrase
+            return
+        self.trailing.append((len(self.drafts), number, phrase))
+
+    def _checked_count(self, number: int, phrase: Phrase) -> int:
+        if not 1 <= number <= LARGEST_COUNT:
+            raise self.fault(phrase, "that is no number of places", f"write 1 to {LARGEST_COUNT}")
+        return number
+
+    # -- holes and threads ---------------------------------------------------------------
+
+    def _hole(self, phrase: Phrase) -> None:
+        self._no_loose_x()
+        if not self.lead:
+            if self.current is None or self.current.kind is not Hole or self.parted:
+                self._new(Hole, phrase)
+            return
+        sizes, self.lead = self.lead, []
+        draft = self._new(Hole, sizes[0][0])
+        for size, by in sizes:
+            if not draft.take(size, self.sizer.size(size), by=by):
+                raise self.fault(size, *self._refusal(size))
+        self._check_places_or_size(Hole, sizes)
+
+    def _through(self, phrase: Phrase) -> None:
+        if self.lead and self.lead[0][0].kind == "plain" and len(self.lead) == 1:
+            self._hole(phrase)
+        else:
+            self._close_lead()
+        draft = self.current
+        if draft is None or not draft.has("through"):
+            draft = next((d for d in reversed(self.drafts) if d.has("through")), None)
+        if draft is None or draft.said.get("depth") is not None:
+            raise self.fault(phrase, "no hole stands before it", "write the hole, such as ⌀.201")
+        draft.said["through"] = True
+
+    def _tap(self, phrase: Phrase) -> None:
+        if self.current is not None and self.current.kind is Thread and not self.lead:
+            return
+        self._close_lead()
+        self.tap = phrase
+
+    def _thread(self, phrase: Phrase) -> None:
+        self._close_lead()
+        draft = self._new(Thread, phrase)
+        draft.said |= thread_fields(phrase.text)
+        self.tap = None
+
+    def _last(self, kinds: tuple[type[Feature], ...]) -> Draft | None:
+        return next((d for d in reversed(self.drafts) if d.kind in kinds), None)
+
+    def _thread_class(self, phrase: Phrase) -> None:
+        draft = self._last((Thread,))
+        if draft is None or self.lead:
+            raise self.fault(phrase, "no thread stands before it", "write the thread, such as M8")
+        draft.said["thread_class"] = phrase.text.lstrip("- ")
+
+    def _left_hand(self, phrase: Phrase) -> None:
+        draft = self._last((Thread,))
+        if draft is None:
+            raise self.fault(phrase, "no thread stands before it", "write the thread, such as M8")
+        draft.said["left_hand"] = True
+
+    def _depth_to(self, phrase: Phrase) -> None:
+        self._close_lead()
+        draft = self._last((Hole,))
+        if draft is None or "depth" not in draft.said:
+            raise self.fault(phrase, "no depth of a hole stands before it", "write it, as .75 DP")
+        draft.said["depth_to"] = "point" if phrase.kind == "TO_POINT" else "full diameter"
+
+    def _bottom(self, phrase: Phrase) -> None:
+        self._close_lead()
+        draft = self._last((Hole, Counterbore))
+        if draft is None or "depth" not in draft.said:
+            raise self.fault(
+                phrase, "a letter with no depth before it", "write U, V or W behind a depth"
+            )
+        draft.said["bottom"] = phrase.text
+
+    # -- what hangs on a feature -----------------------------------------------------------
+
+    def _modifier(self, phrase: Phrase) -> None:
+        name, value = (
+            "scope",
+            "typical" if phrase.kind == "TYPICAL" else "unless otherwise specified",
+        )
+        if phrase.kind == "SIDE":
+            name, value = "side", SIDE[phrase.text[0]]
+        if self.lead and self.lead[0][0].kind == "diameter":
+            self._close_lead()
+        target = self.current or (self.drafts[-1] if self.drafts else None)
+        if self.lead or target is None or (name == "side" and self._leads_next()):
+            self.waiting[name] = value
+        else:
+            target.said[name] = value
+
+    def _leads_next(self) -> bool:
+        """Tell whether a side word at the head of a clause speaks for the next feature."""
+        return self.parted and any(self._followed_by((kind,)) for kind in WORDS)
+
+    def _screw(self, phrase: Phrase) -> None:
+        self._close_lead()
+        draft = self.current or (self.drafts[-1] if self.drafts else None)
+        if draft is None:
+            raise self.fault(
+                phrase, "nothing stands before FOR", "write CSK, C'BORE or DRILL first"
+            )
+        words = self.text[phrase.start : phrase.end].split()[1:]
+        draft.said["screw"] = " ".join(words)
+
+    def _clean_up(self, phrase: Phrase) -> None:
+        self._close_lead()
+        if self.current is None or self.current.kind is not Spotface:
+            raise self.fault(phrase, "only a spotface is cut to clean up", "write S.F. before it")
+
+    def _flange(self, phrase: Phrase) -> None:
+        self._close_lead()
+        draft = self._last((Spotface, Counterbore))
+        if draft is None or draft.kind is not Spotface:
+            raise self.fault(phrase, "a flange is left by a spotface", "write S.F. before it")
+        size = self.sizer.size(phrase)
+        if not size.bound and "MIN" in phrase.text:
+            size = Size(value=size.value, unit=size.unit, bound="min")
+        draft.said["flange"] = size
+
+    def _head(self, phrase: Phrase) -> None:
+        self._close_lead()
+        draft = self._last((Countersink, Counterbore))
+        if draft is None:
+            raise self.fault(phrase, "no seat stands before it", "write CSK or C'BORE first")
+        state = {"head": "flush", "flush_to_below": "flush to below"}.get(phrase.kind, phrase.kind)
+        amount = self.sizer.size(phrase) if phrase.quantity else None
+        draft.said["head"] = Head(state=state, amount=amount)
+
+    def _bolt_circle(self, phrase: Phrase) -> None:
+        self._close_lead()
+        last = self.drafts[-1] if self.drafts else None
+        name = "equally_spaced" if phrase.kind == "EQUALLY" else "diameter"
+        if last is None or last.kind is not BoltCircle or name in last.said:
+            count, self.count = self.count, None
+            last = self._new(BoltCircle, phrase)
+            self.count = count
+        last.said[name] = True if phrase.kind == "EQUALLY" else self.sizer.size(phrase)
+
+    def _edges(self, phrase: Phrase) -> None:
+        sizes, self.lead = self.lead, []
+        breaks = not re.match(r"DE|REMOVE", phrase.text)
+        last = self.drafts[-1] if self.drafts else None
+        if last is not None and last.kind is EdgeBreak and last.line == self.line:
+            last.said["edges" if breaks else "burrs"] = True
+            self.current, self.parted = last, False
+            return
+        draft = self._new(EdgeBreak, phrase)
+        draft.said |= {"edges": breaks, "burrs": not breaks}
+        for size, by in sizes:
+            if not draft.take(size, self.sizer.size(size), by=by):
+                raise self.fault(size, *self._refusal(size))
+
+
+def _word_fields(phrase: Phrase) -> dict[str, str]:
+    """Return what the word itself says: how a hole is made, what C'DRILL may mean."""
+    if phrase.kind == "PROCESS":
+        return {"process": PROCESS[phrase.text[:2]]}
+    if phrase.kind == "CENTER_DRILL":
+        return {"meaning": "center drill"}
+    if phrase.kind == "COUNTERDRILL":
+        return {"meaning": "counterdrill" if phrase.text.startswith("COUNTER") else "ask"}
+    return {}
+
+
+def _counted(text: str) -> int:
+    digits = re.search(r"\d+", text)
+    if digits:
+        return int(digits[0])
+    word = re.search(r"[A-Z]+", text)
+    return NUMBERS.index(word[0]) + 1 if word and word[0] in NUMBERS else 0

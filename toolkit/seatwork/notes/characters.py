@@ -1,0 +1,38 @@
+"""Characters as people type them, one for one turned into those the grammar knows.
+
+Each character stays at its place, so that an error can point into the text as typed.
+"""
+
+import string
+
+DIAMETER, COUNTERBORE, COUNTERSINK, DEPTH = "⌀", "⌴", "⌵", "↧"
+
+ALIASES = {
+    **dict.fromkeys("Øø∅φΦϕ", DIAMETER),
+    **dict.fromkeys("⊔⎵⨆", COUNTERBORE),
+    **dict.fromkeys("∨⋁˅", COUNTERSINK),
+    **dict.fromkeys("↓⤓⭳", DEPTH),
+    **dict.fromkeys("×✕✖⨯*", "X"),
+    **dict.fromkeys("’‘`´′", "'"),
+    **dict.fromkeys("”“″", '"'),
+    **dict.fromkeys("−–—‐‑", "-"),
+    **dict.fromkeys("º˚", "°"),
+    **dict.fromkeys("\t\r\u00a0\u2009\u202f\u3000", " "),
+    **dict.fromkeys("\u2028\u2029\x0b\x0c", "\n"),
+    "¦": "|",
+    "⁄": "/",
+}
+TABLE = str.maketrans(
+    ALIASES | dict(zip(string.ascii_lowercase, string.ascii_uppercase, strict=True))
+)
+
+
+def plain(text: str) -> str:
+    """Return the note in capitals and in the grammar's own characters, place for place.
+
+    Examples
+    --------
+    >>> plain("4x Ø.201 thru")
+    '4X ⌀.201 THRU'
+    """
+    return text.translate(TABLE)

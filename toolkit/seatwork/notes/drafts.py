@@ -1,0 +1,149 @@
+"""A feature while its sizes are still coming in."""
+
+import re
+from dataclasses import dataclass, field
+from dataclasses import fields as fields_of
+from typing import Any
+
+from seatwork.notes.features import (
+    Chamfer,
+    Counterbore,
+    Counterdrill,
+    Countersink,
+    EdgeBreak,
+    Feature,
+    Hole,
+    Spotface,
+    Thread,
+)
+from seatwork.notes.parsing import Phrase
+from seatwork.notes.sizes import Size
+
+SEATS = (Countersink, Counterbore, Spotface, Counterdrill)
+DEPTH_BY_X = (Hole, Counterbore, Spotface, Counterdrill)
+
+
+@dataclass(slots=True, eq=False)
+class Draft:
+    """A feature in the making.
+
+    Parameters
+    ----------
+    kind : type of Feature
+        What it will be.
+    start, end : int
+        Where its words stand in the note.
+    line : int
+        Line of the note.
+    """
+
+    kind: type[Feature]
+    start: int
+    end: int
+    line: int
+    said: dict[str, Any] = field(default_factory=dict)
+    count: int | None = None
+    above: bool = False  # written bare above its hole, as ISO 15786 does
+
+    def has(self, name: str) -> bool:
+        """Tell whether the feature has a field of this name."""
+        return any(f.name == name for f in fields_of(self.kind))
+
+    def build(self, count: int) -> Feature:
+        """Return the finished feature."""
+        return self.kind(count=count, **self.said)
+
+    def take(self, phrase: Phrase, size: Size, *, by: bool) -> bool:
+        """Take a size if it has a place for it.
+
+        Parameters
+        ----------
+        phrase : Phrase
+            The size's phrase; its kind says how it is marked.
+        size : Size
+            The size [mm or deg].
+        by : bool
+            Whether an X or BY stands before it.
+
+        Returns
+        -------
+        bool
+            False if the size belongs elsewhere.
+        """
+        slot = self._slot(phrase, size, by)
+        if slot is None or slot in self.said:
+            return False
+        self.said[slot] = _doubled(size) if self._is_side_angle(phrase, slot) else size
+        self.end = max(self.end, phrase.end)
+        return True
+
+    def _slot(self, phrase: Phrase, size: Size, by: bool) -> str | None:
+        if phrase.kind == "c_chamfer":
+            return "leg" if self.kind is Chamfer else None
+        if size.unit == "deg":
+            return "angle" if self.has("angle") else None
+        if phrase.kind == "depth":
+            return "depth" if self.has("depth") else None
+        if phrase.kind in ("diameter", "drill_name"):
+            return "diameter" if self.has("diameter") else None
+        return self._plain_slot(by)
+
+    def _plain_slot(self, by: bool) -> str | None:
+        first = {Chamfer: "leg", EdgeBreak: "size", Thread: "depth"}.get(self.kind, "diameter")
+        if first not in self.said and self.has(first) and (by or self.kind is not Thread):
+            return first
+        return "depth" if by and self.kind in DEPTH_BY_X else None
+
+    def _is_side_angle(self, phrase: Phrase, slot: str) -> bool:
+        if slot != "angle" or "included" in phrase.marks:
+            return False
+        return self.kind is EdgeBreak or (self.kind is Chamfer and "diameter" not in self.said)
+
+
+def _doubled(size: Size) -> Size:
+    """Return the included angle of a 45° per side angle, tolerance and all."""
+
+    def twice(value: float | None) -> float | None:
+        return None if value is None else 2 * value
+
+    if size.least is not None and size.greatest is not None:
+        return Size.limits(
+            least=2 * size.least, greatest=2 * size.greatest, unit="deg", bound=size.bound
+        )
+    return Size(
+        value=twice(size.value),
+        unit="deg",
+        upper=twice(size.upper),
+        lower=twice(size.lower),
+        fit=size.fit,
+        bound=size.bound,
+    )
+
+
+def thread_fields(text: str) -> dict[str, Any]:
+    """Return the fields of a thread's designation, such as ``1/4-20 UNC-2B`` or ``M8``."""
+    text = re.sub(r"\s*-\s*", "-", text)
+    if text.startswith("M"):
+        return {"size": text.replace(" ", "").replace(",", ".")}
+    found = re.fullmatch(
+        r"(#\s?\d+|\d+[- ]\d+/\d+|\d+/\d+|\d*\.?\d+)-(\d+(?:\.5)?)[\s-]*([A-Z]+?)?"
+        r"[\s-]*([123][AB])?[\s-]*(LH)?",
+        text,
+    )
+    if found is None:
+        return {"size": text}
+    size, pitch, series, thread_class, left = found.groups()
+    return {
+        "size": _named_size(size, float(pitch)),
+        "threads_per_inch": float(pitch),
+        "series": series or "",
+        "thread_class": thread_class or "",
+        "left_hand": bool(left),
+    }
+
+
+def _named_size(size: str, threads_per_inch: float) -> str:
+    """Return ``#10`` for 10-32, but ``1`` for 1-8: number sizes are fine-pitched."""
+    size = size.replace("# ", "#").replace(" ", "-")
+    numbered = re.fullmatch(r"0|[1-6]|8|10|12", size) and threads_per_inch >= 24
+    return f"#{size}" if numbered else size

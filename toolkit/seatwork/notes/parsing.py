@@ -1,0 +1,124 @@
+"""The grammar at work: a note's text turned into a row of phrases with their places."""
+
+from dataclasses import dataclass, field
+from functools import lru_cache
+from importlib import resources
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from lark import Lark
+
+
+@dataclass(frozen=True, slots=True)
+class Number:
+    """A number as typed, with the unit typed behind it."""
+
+    text: str
+    unit: str
+    start: int
+    end: int
+    sign: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A number with what a note hangs on it: tolerance, the other unit, MAX, REF."""
+
+    number: Number
+    tolerance: str = ""
+    others: tuple[Number, ...] = ()
+    fit: str = ""
+    dual: str = ""
+    bounds: tuple[str, ...] = ()
+
+    @property
+    def is_angle(self) -> bool:
+        """Whether any of its numbers is in degrees."""
+        return any(n.unit.startswith(("°", "DEG")) for n in (self.number, *self.others))
+
+
+@dataclass(slots=True)
+class Phrase:
+    """One phrase: what kind, the text it stands in, and its quantity where it has one."""
+
+    kind: str
+    start: int
+    end: int
+    text: str = ""
+    quantity: Quantity | None = None
+    marks: set[str] = field(default_factory=set)
+
+
+@lru_cache(maxsize=1)
+def parser() -> "Lark":
+    """Return the note parser; built at the first note that is read."""
+    from lark import Lark
+
+    grammar = (resources.files("seatwork.notes") / "note.lark").read_text(encoding="utf-8")
+    return Lark(grammar, parser="lalr", lexer="contextual", maybe_placeholders=False)
+
+
+def phrases(text: str) -> list[Phrase]:
+    """Return the phrases of a note in the grammar's characters.
+
+    Raises
+    ------
+    lark.exceptions.UnexpectedInput
+        Where a character, word or order is none of a note.
+    """
+    return [_phrase(tree) for tree in parser().parse(text).children]
+
+
+def _tokens(tree: Any) -> list[Any]:
+    """Return all tokens below a tree in order."""
+    if not hasattr(tree, "children"):
+        return [tree]
+    return [token for child in tree.children for token in _tokens(child)]
+
+
+def _phrase(tree: Any) -> Phrase:
+    tokens = _tokens(tree)
+    start, end = tokens[0].start_pos, tokens[-1].end_pos
+    if tree.data == "sign":
+        return Phrase(tokens[0].type, start, end, str(tokens[0]))
+    if tree.data == "phrase":
+        tree = tree.children[0]
+    kind = "plain" if tree.data == "size" else str(tree.data)
+    found = next((c for c in tree.children if getattr(c, "data", "") == "quantity"), None)
+    text = " ".join(token for token in tokens)
+    return Phrase(kind, start, end, text, _quantity(found) if found is not None else None)
+
+
+def _quantity(tree: Any) -> Quantity:
+    parts: dict[str, Any] = {"bounds": ()}
+    for child in tree.children:
+        name = child.type if hasattr(child, "type") else str(child.data)
+        if name == "number":
+            parts["number"] = _number(child)
+        elif name == "DUAL":
+            parts["dual"] = str(child)
+        elif name == "BOUND":
+            parts["bounds"] = (*parts["bounds"], str(child)[:3].lower())
+        elif name == "fit":
+            parts["fit"] = str(child.children[0])
+        else:
+            parts["tolerance"] = name
+            parts["others"] = tuple(_others(child))
+    return Quantity(**parts)
+
+
+def _others(tree: Any) -> list[Number]:
+    found = []
+    for child in tree.children:
+        name = str(getattr(child, "data", ""))
+        if name == "signed":
+            found.append(_number(child.children[1], str(child.children[0])))
+        elif name == "number":
+            found.append(_number(child))
+    return found
+
+
+def _number(tree: Any, sign: str = "") -> Number:
+    digits, *unit = tree.children
+    end = unit[0].end_pos if unit else digits.end_pos
+    return Number(str(digits), str(unit[0]) if unit else "", digits.start_pos, end, sign)

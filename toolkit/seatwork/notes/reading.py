@@ -1,0 +1,172 @@
+"""Read a print note: what it says, what is assumed by which house rule, what to ask about."""
+
+import re
+from difflib import get_close_matches
+from typing import TYPE_CHECKING
+
+from seatwork.errors import SeatworkError
+from seatwork.notes.assembly import Assembler
+from seatwork.notes.assuming import assumptions
+from seatwork.notes.callout import Assumption, Callout, NoteError
+from seatwork.notes.characters import plain
+from seatwork.notes.composition import compose
+from seatwork.notes.doubting import warnings
+from seatwork.notes.evidence import Decision, decide
+from seatwork.notes.features import Feature
+from seatwork.notes.marking import marked, with_thread_numbers
+from seatwork.notes.parsing import Phrase, phrases
+from seatwork.notes.sizing import Sizer
+from seatwork.shop import HouseRules
+from seatwork.shop import rules as rules_in_force
+
+if TYPE_CHECKING:
+    from lark import UnexpectedInput
+
+LONGEST = 2000  # characters
+VOCABULARY = """
+DRILL REAM BORE PUNCH TAP THREAD HOLE HOLES PLACES THRU THROUGH DEEP DEPTH DIA CSK COUNTERSINK
+C'SINK CBORE C'BORE COUNTERBORE SF SPOTFACE SFACE CDRILL COUNTERDRILL CENTER CHAM CHAMFER CHFR
+BREAK EDGES CORNERS SHARP DEBURR BURRS REMOVE TYP TYPICAL NEAR FAR BOTH OTHER SIDE SIDES MAX MIN
+REF INCL FLUSH PROUD BELOW FLANGE EQUALLY SPACED BOLT CIRCLE FOR UNLESS OTHERWISE SPECIFIED FULL
+POINT UNC UNF
+"""
+
+
+def read(text: str, system: str | None = None, rules: HouseRules | None = None) -> Callout:
+    """Read a print note.
+
+    Parameters
+    ----------
+    text : str
+        The note, on one line or several, in symbols or words; at most 2,000 characters.
+    system : {"inch", "metric"}, optional
+        What the print is in. Without it the note itself has to show it.
+    rules : HouseRules, optional
+        House rules; those in force if not given.
+
+    Returns
+    -------
+    Callout
+        What was said; beside it what was assumed, by which house rule, and what to ask about.
+
+    Raises
+    ------
+    NoteError
+        At the place that cannot be read, with what was understood before it.
+    SeatworkError
+        If `text` is no text or too long, or `system` is no unit system.
+
+    Examples
+    --------
+    >>> callout = read("4X ⌀.201 THRU ⌵ ⌀.385 X 82°")
+    >>> hole, seat = callout.features
+    >>> hole.count, round(seat.diameter.value, 3), seat.angle.value
+    (4, 9.779, 82.0)
+    """
+    _check(text, system)
+    try:
+        return _read(text, system, rules_in_force() if rules is None else rules)
+    except NoteError as error:
+        if error.understood:
+            groups = Callout(features=error.understood).groups()
+            error.understood_text = compose(groups, "words").replace("\n", "; ")
+        raise
+
+
+def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
+    as_parsed = _parsed(text)
+    decision = decide(text, as_parsed, system, rules)
+    sizer = Sizer(text, decision.system)
+    features = Assembler(text, sizer).run(marked(text, as_parsed))
+    said = Callout(features=features, system=decision.system, text=text)
+    return Callout(
+        features=features,
+        assumptions=(*_about_system(decision, rules), *assumptions(said, rules)),
+        warnings=warnings(said, as_parsed, decision, sizer.differing, rules),
+        system=decision.system,
+        text=text,
+    )
+
+
+def _check(text: object, system: str | None) -> None:
+    if not isinstance(text, str):
+        raise SeatworkError(type(text).__name__, "that is not text", "write the note as text")
+    if len(text) > LONGEST:
+        raise SeatworkError(
+            f"{text[:20]}…",
+            f"the note has {len(text):,} characters, more than {LONGEST:,}",
+            "write one note at a time",
+        )
+    if system not in (None, "inch", "metric"):
+        raise SeatworkError(system, "that is no unit system", 'write "inch" or "metric"')
+
+
+def _parsed(text: str) -> list[Phrase]:
+    from lark.exceptions import UnexpectedInput
+
+    try:
+        return with_thread_numbers(text, phrases(plain(text)))
+    except UnexpectedInput as error:
+        raise _cannot_read(text, error) from error
+
+
+def _cannot_read(text: str, error: "UnexpectedInput") -> NoteError:
+    """Return the error at a word or sign that the grammar does not know there."""
+    start = len(text.rstrip())
+    if not _is_end(error) and error.pos_in_stream is not None:
+        start = min(start, error.pos_in_stream)
+    word = re.match(r"[^\W\d_]['\w/]*|\S?", text[start:])
+    end = start + len(word[0] if word else "")
+    fault, remedy = _why(plain(text[start:end]), start >= len(text.rstrip()))
+    return NoteError(
+        text, start=start, end=end, fault=fault, remedy=remedy, understood=_before(text[:start])
+    )
+
+
+def _is_end(error: "UnexpectedInput") -> bool:
+    """Tell whether the note stopped where something had to follow."""
+    token = getattr(error, "token", None)
+    return getattr(token, "type", "") == "$END"
+
+
+def _why(word: str, at_the_end: bool) -> tuple[str, str]:
+    if at_the_end:
+        return "the note stops in the middle", "write the size or word that is missing"
+    near = get_close_matches(word, VOCABULARY.split(), n=1, cutoff=0.6)
+    if word[:1].isalpha():
+        meant = f"{near[0]} may be meant" if near and near[0] != word else "leave it out"
+        return (
+            "that is no word of a note here",
+            f"{meant}; known are CSK, C'BORE, S.F., DRILL, THRU",
+        )
+    return "that cannot stand here", "write sizes as .25, 1/4 or 6.6, and join them by X"
+
+
+def _before(text: str) -> tuple[Feature, ...]:
+    """Return what can be understood of the text before a place that cannot be read."""
+    try:
+        found = _parsed(text.rstrip())
+        rules = rules_in_force()
+        assembler = Assembler(text, Sizer(text, decide(text, found, None, rules).system))
+        return assembler.run(marked(text, found))
+    except NoteError as error:
+        return error.understood
+    except SeatworkError:
+        return ()
+
+
+def _about_system(decision: Decision, rules: HouseRules) -> tuple[Assumption, ...]:
+    if not decision.by_rule:
+        return ()
+    rule = rules["note.bare_numbers"]
+    unit = "inches" if decision.system == "inch" else "millimeters"
+    return (
+        Assumption(
+            feature=0,
+            field="system",
+            value=decision.system,
+            rule=rule.name,
+            sentence=f"Nothing in the note shows inches or millimeters: its numbers are taken in "
+            f"{unit}, house rule {rule.name} ({rule.shown}; {rule.source}).",
+        ),
+    )

@@ -1,0 +1,74 @@
+"""Counts and order: drafts of one note put hole by hole, each with its number of places."""
+
+from seatwork.notes.drafts import SEATS, Draft
+from seatwork.notes.features import Feature, Hole, Thread
+from seatwork.notes.grouping import Part, grouped, major_diameter, width_of
+from seatwork.notes.parsing import Phrase
+
+INHERIT = (*SEATS, Hole, Thread)
+
+
+def features_of(
+    drafts: list[Draft], trailing: list[tuple[int, int, Phrase]]
+) -> tuple[Feature, ...]:
+    """Return the finished features.
+
+    Parameters
+    ----------
+    drafts : list of Draft
+        As read; changed in order only.
+    trailing : list of (int, int, Phrase)
+        Counts such as ``3 HOLES``: number of drafts before it, the count, its phrase.
+    """
+    groups = _groups(_holes_first(drafts))
+    for before, number, _ in trailing:
+        spoken_of = drafts[before - 1]
+        group = next(group for group in groups if spoken_of in group)
+        for draft in group:
+            if draft.count is None:
+                draft.count = number
+    return tuple(draft.build(_count(draft, group)) for group in groups for draft in group)
+
+
+def _holes_first(drafts: list[Draft]) -> list[Draft]:
+    """Return the drafts with each hole before seats that were written ahead of it."""
+    ordered: list[Draft] = []
+    for draft in drafts:
+        place = _place_of(draft, ordered) if draft.kind is Hole else len(ordered)
+        ordered.insert(place, draft)
+    return ordered
+
+
+def _place_of(hole: Draft, before: list[Draft]) -> int:
+    place = len(before)
+    while place and _is_ahead(before[place - 1], hole):
+        place -= 1
+    owned = place > 0 and before[place - 1].kind in (Hole, Thread)
+    above = all(seat.above for seat in before[place:])
+    return len(before) if owned and not above else place
+
+
+def _is_ahead(seat: Draft, hole: Draft) -> bool:
+    return seat.kind in SEATS and (seat.line == hole.line or seat.above)
+
+
+def _groups(drafts: list[Draft]) -> list[list[Draft]]:
+    places = grouped([_part(draft) for draft in drafts])
+    return [[drafts[place] for place in group] for group in places]
+
+
+def _part(draft: Draft) -> Part:
+    width = None
+    if draft.kind is Hole:
+        width = width_of(draft.said.get("diameter"))
+    elif draft.kind is Thread:
+        width = major_diameter(draft.said["size"])
+    return Part(kind=draft.kind, count=draft.count, width=width)
+
+
+def _count(draft: Draft, group: list[Draft]) -> int:
+    if draft.count is not None:
+        return draft.count
+    if draft.kind not in INHERIT:
+        return 1
+    return next((d.count for d in group if d.kind in INHERIT and d.count is not None), 1)
