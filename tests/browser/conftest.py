@@ -28,7 +28,7 @@ ARGUMENTS = [
     "--disable-component-update",
     "--disable-sync",
 ]
-READY = re.compile(r"ready: (http://127\.0\.0\.1:\d+)/\S*\?token=(\w+)")
+READY = re.compile(r"ready: ((http://127\.0\.0\.1:\d+)/\S*\?token=(\w+))")
 IDLE = """() => {
   const panel = window.jupyterapp && jupyterapp.shell.currentWidget;
   const session = panel && panel.sessionContext && panel.sessionContext.session;
@@ -84,8 +84,9 @@ def chromium() -> Iterator[object]:
 
 @dataclass(frozen=True, kw_only=True)
 class Lab:
-    """A running server: its address, token and workbook, and the usual moves in its pages."""
+    """A running server: the address it told, its workbook, and the usual moves in its pages."""
 
+    first: str
     url: str
     token: str
     folder: Path
@@ -181,8 +182,8 @@ def serving(home: Path) -> Iterator[Lab]:
     try:
         found = next(filter(None, map(READY.search, server.stdout)), None)
         assert found, f"the server did not start: {log.read_text()}"
-        url, token = found.groups()
-        yield Lab(url=url, token=token, folder=home / "workbook", log=log)
+        first, url, token = found.groups()
+        yield Lab(first=first, url=url, token=token, folder=home / "workbook", log=log)
     finally:
         server.terminate()
         try:
@@ -229,18 +230,25 @@ def watch() -> Watch:
     return Watch()
 
 
-@pytest.fixture
-def page(chromium, lab: Lab, watch: Watch):
-    """Give a new 1280x720 window; afterwards it must have kept quiet and stayed on this machine."""
+@pytest.fixture(scope="session")
+def reader(chromium):
+    """Keep one reader's browser: JupyterLab is loaded once and then comes from its cache."""
     context = chromium.new_context(viewport={"width": 1280, "height": 720})
-    window = context.new_page()
+    yield context
+    context.close()
+
+
+@pytest.fixture
+def page(reader, lab: Lab, watch: Watch):
+    """Give a new 1280x720 window; afterwards it must have kept quiet and stayed on this machine."""
+    window = reader.new_page()
     window.set_default_timeout(30_000)
     window.on("console", watch.on_console)
     window.on("pageerror", watch.on_failure)
-    context.on("request", watch.on_request)
+    window.on("request", watch.on_request)
     window.on("websocket", watch.on_request)
     yield window
     window.evaluate(SHUT_DOWN)
-    context.close()
+    window.close()
     assert not watch.errors, watch.errors
     assert not watch.strays, watch.strays

@@ -22,6 +22,8 @@ SETTINGS = {
     # every cell stays in the page, so that a live picture scrolled away keeps its place
     "@jupyterlab/notebook-extension:tracker": {"windowingMode": "none"},
 }
+# one document at a time needs no debugger, which complains when a kernel is shut down early
+PAGE = {"disabledExtensions": {"@jupyterlab/debugger-extension": True}}
 
 
 def options(folder: Path, *, token: str, port: int | None, browser: bool) -> list[str]:
@@ -105,7 +107,8 @@ def prepare(folder: Path, *, port: int | None = None, browser: bool = True) -> A
     """
     if port:
         check_port(port)
-    write(folder / HOME / "settings" / "overrides.json", json.dumps(SETTINGS, indent=1).encode())
+    for name, settings in {"overrides": SETTINGS, "page_config": PAGE}.items():
+        write(folder / HOME / "settings" / f"{name}.json", json.dumps(settings, indent=1).encode())
     # the kernel of this very installation comes first, whoever owns the environment
     os.environ["JUPYTER_PREFER_ENV_PATH"] = "1"
     from jupyterlab.labapp import LabApp
