@@ -9,4 +9,12 @@ COMMANDS: dict[str, tuple[str, str]] = {
         "seatwork.cli.opening:doctor",
         "Look the installation over; each fault with its fix.",
     ),
+    "sources": (
+        "seatwork.cli.sources:sources",
+        "Where every number comes from, and what is from memory.",
+    ),
+    "rules": (
+        "seatwork.cli.rules:rules",
+        "The house rules in force, each with its source.",
+    ),
 }
