@@ -15,7 +15,7 @@ MOST_LINES = 400
 MOST_STATEMENTS = 40
 NAMELESS = {"utils.py", "helpers.py", "common.py", "misc.py"}
 ENTRY = re.compile(r"^(?P<names>\w[\w, ]*) : (?P<kind>.+)$")
-MEASURED = re.compile(r"\bfloat\b|\bndarray\b")
+MEASURED = re.compile(r"\bfloat\b|\bndarray\b(?! of int)")
 UNIT = re.compile(r"\[[^\]]+\]")
 TEXT_FILES = {".py", ".md", ".toml", ".csv", ".cfg", ".ipynb", ".txt", ".js", ".css", ""}
 # written in pieces, so that this file does not hold what it looks for
