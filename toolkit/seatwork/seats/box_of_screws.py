@@ -260,6 +260,7 @@ def corner_heads(
             edge_diameter.least, "least edge", sharp_diameter.greatest, "greatest sharp diameter"
         )
         edges = (edge_diameter.least, edge_diameter.greatest)
+        sharps = (max(sharp_diameter.least, edge_diameter.least), sharp_diameter.greatest)
     return tuple(
         Head(sharp_diameter=sharp, included_angle=angle, edge_diameter=edge)
         for sharp, angle, edge in product(sharps, included_angle, edges)

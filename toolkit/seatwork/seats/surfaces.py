@@ -38,6 +38,14 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
 
+CLOSES = 0.999
+"""Greatest slope of a face against that of the cone [-]: beyond it the rim runs hundreds of
+diameters up the face, and at 1 it never closes."""
+
+ROUNDING = 1e-12
+"""Share of a square within which a point counts as on the edge of a round face [-]."""
+
+
 class Surface(Protocol):
     """What ``rim`` and ``clean_up`` ask of a surface."""
 
@@ -143,7 +151,7 @@ class Tilted:
     ) -> "NDArray[np.floating]":
         """R/(1 - k cos a) [mm]."""
         steepness = tangent * self.slope
-        if not steepness < 1:
+        if not steepness <= CLOSES:
             raise SeatworkError(
                 Angle(self.tilt),
                 "the face is as steep as the side of the cone, which never closes",
@@ -223,8 +231,10 @@ class Round:
 
         toward = radians(self.direction)
         square = (x * cos(toward) + y * cos(toward - radians(90))) ** 2
+        left = self.radius**2 - square
+        left[np.abs(left) <= ROUNDING * self.radius**2] = 0.0
         with np.errstate(invalid="ignore"):
-            drop = square / (self.radius + np.sqrt(self.radius**2 - square))
+            drop = square / (self.radius + np.sqrt(left))
         return np.asarray(drop if self.inside else -drop)
 
     def axis_radius(self, diameter: float, tangent: float) -> float:
