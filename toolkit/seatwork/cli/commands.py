@@ -9,6 +9,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
         "seatwork.cli.opening:doctor",
         "Look the installation over; each fault with its fix.",
     ),
+    "plan": ("seatwork.cli.plan:plan", "Plan a print note: sizes, steps, speeds, stops, checks."),
     "sources": (
         "seatwork.cli.sources:sources",
         "Where every number comes from, and what is from memory.",

@@ -1,0 +1,194 @@
+"""A counterbore or spotface from the note, the screw and the published lists."""
+
+from dataclasses import dataclass
+
+from seatwork import hardware
+from seatwork.errors import Length, SeatworkError
+from seatwork.hardware import Screw
+from seatwork.notes import Counterbore as BoreNote
+from seatwork.notes import Spotface as FaceNote
+from seatwork.plan.records import Check, Given
+from seatwork.plan.resolving import said
+from seatwork.plan.wording import Show
+from seatwork.seats import Counterbore, Spotface
+from seatwork.seats.counterbore_sizes import sized_for
+from seatwork.seats.pilots import pilot_diameter
+from seatwork.shop import HouseRules
+
+INCH_LIST = "counterbore.inch_list"
+DIAMETER, DEPTH, PILOT = "counterbore diameter", "depth from the face", "pilot"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizedBore:
+    """A counterbore with the source of each size.
+
+    Parameters
+    ----------
+    seat : Counterbore
+        At the sizes to aim for.
+    sizes : tuple of Given
+        Diameter, depth and pilot.
+    """
+
+    seat: Counterbore
+    sizes: tuple[Given, ...]
+
+
+def size_counterbore(
+    note: BoreNote, *, hole: Given, screw: Screw | None, rules: HouseRules
+) -> SizedBore:
+    """Settle diameter, depth and pilot of a counterbore.
+
+    Parameters
+    ----------
+    note : BoreNote
+        The counterbore as the note says it.
+    hole : Given
+        The hole [mm].
+    screw : Screw or None
+        The screw that goes in.
+    rules : HouseRules
+        The rules in force.
+
+    Raises
+    ------
+    SeatworkError
+        If neither note nor screw gives a size.
+    """
+    listed = None if note.diameter and note.depth else _listed(screw, hole, rules)
+    across = said(note.diameter, DIAMETER) if note.diameter else _part(listed, DIAMETER)
+    deep = said(note.depth, DEPTH) if note.depth else _part(listed, DEPTH)
+    seat = Counterbore(diameter=across.value, depth=deep.value, hole_diameter=hole.value)
+    return SizedBore(seat=seat, sizes=(across, deep, pilot(hole, rules)))
+
+
+def size_spotface(note: FaceNote, *, hole: Given, screw: Screw | None) -> tuple[Spotface, Given]:
+    """Settle the diameter of a spotface: the note's, or room for the head's washer face.
+
+    Raises
+    ------
+    SeatworkError
+        If neither note nor screw gives a diameter.
+    """
+    about = "spotface diameter"
+    if note.diameter:
+        across = said(note.diameter, about)
+    elif screw and screw.across_flats:
+        room = hardware.wrench_socket(screw)
+        across = Given(
+            about=about,
+            value=room.counterbore_diameter,
+            source=f"{room.source}; {room.basis}",
+            confirmed=room.confirmed,
+        )
+    else:
+        raise SeatworkError(
+            "the spotface",
+            "the note gives no diameter and no hex screw",
+            "ask for the diameter, or name the screw",
+        )
+    return Spotface(diameter=across.value, hole_diameter=hole.value), across
+
+
+def pilot(hole: Given, rules: HouseRules) -> Given:
+    """Return the pilot that suits a hole, by the house rule."""
+    clearance = rules.number("pilot.clearance")
+    return Given(
+        about=PILOT,
+        value=pilot_diameter(hole_diameter=hole.smallest, clearance=clearance),
+        source="house rule pilot.clearance, under the hole",
+        confirmed=rules["pilot.clearance"].confirmed,
+    )
+
+
+def check_room(sized: SizedBore, screw: Screw, show: Show) -> tuple[Check, ...]:
+    """Look at whether head and wrench socket go in, and how deep the head then lies."""
+    height = screw.head_height
+    checks = [_check_head(sized.seat, screw, show)]
+    if height is not None:
+        below = sized.seat.depth - height
+        checks.append(
+            Check(
+                name="head below the face",
+                verdict="holds" if below >= 0 else "look",
+                sentence=f"The greatest head lies {show(Length(below))} below the face."
+                if below >= 0
+                else f"The greatest head stands {show(Length(-below))} proud: is that wanted?",
+            )
+        )
+    return tuple(checks)
+
+
+def _check_head(seat: Counterbore, screw: Screw, show: Show) -> Check:
+    if screw.across_flats is None:
+        across = screw.head_diameter or 0.0
+        name, what = "head in the counterbore", "head"
+    else:
+        across = hardware.wrench_socket(screw).counterbore_diameter
+        name, what = "wrench room", "wrench socket (measure yours)"
+    fits = across <= seat.diameter
+    verdict = "goes in" if fits else "does not go in"
+    remedy = (
+        ""
+        if fits
+        else " A larger counterbore on this hole wants an interchangeable pilot; a"
+        " socket head cap screw or a raised boss is the other way out."
+    )
+    return Check(
+        name=name,
+        verdict="holds" if fits else "stop",
+        sentence=f"The {what}, {show(Length(across))}, {verdict}.{remedy}",
+    )
+
+
+def _listed(screw: Screw | None, hole: Given, rules: HouseRules) -> dict[str, Given]:
+    if screw is None:
+        raise SeatworkError(
+            "the counterbore",
+            "the note gives neither its sizes nor a screw",
+            "name the screw that goes in, or ask for diameter and depth",
+        )
+    if screw.kind.startswith("hex") and screw.thread.system == "inch":
+        return _for_hex(screw, hole, rules)
+    inch = screw.thread.system == "inch"
+    found = hardware.counterbore(screw, standard=rules.word(INCH_LIST) if inch else None)
+    limits = found.limits
+    across = Given(
+        about=DIAMETER,
+        value=found.diameter,
+        least=limits.least if limits else None,
+        greatest=limits.greatest if limits else None,
+        source=f"{found.standard}, {found.series}: {found.source}",
+        confirmed=found.confirmed,
+    )
+    deep = Given(
+        about=DEPTH, value=found.depth, source=found.depth_basis, confirmed=found.confirmed
+    )
+    return {DIAMETER: across, DEPTH: deep}
+
+
+def _for_hex(screw: Screw, hole: Given, rules: HouseRules) -> dict[str, Given]:
+    room = hardware.wrench_socket(screw)
+    sized = sized_for(
+        hole_diameter=hole.value,
+        head_diameter=screw.across_corners or 0.0,
+        head_height=screw.head_height or 0.0,
+        clearance=0.0,
+        below=rules.number("counterbore.inch_below_face"),
+        wrench_socket_diameter=room.counterbore_diameter,
+    )
+    bore = sized.counterbore
+    across = Given(about=DIAMETER, value=bore.diameter, source=room.basis, confirmed=room.confirmed)
+    deep = Given(
+        about=DEPTH,
+        value=bore.depth,
+        source="head height and the house rule counterbore.inch_below_face",
+        confirmed=screw.confirmed,
+    )
+    return {DIAMETER: across, DEPTH: deep}
+
+
+def _part(listed: dict[str, Given] | None, about: str) -> Given:
+    assert listed is not None
+    return listed[about]

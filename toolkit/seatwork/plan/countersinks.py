@@ -1,0 +1,218 @@
+"""A countersink from what the note says, what the screw needs and what the house rules fill."""
+
+from dataclasses import dataclass
+
+from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.hardware import Screw
+from seatwork.notes import Countersink as Note
+from seatwork.plan.records import Check, Given
+from seatwork.plan.resolving import NOTE, by_rule, said
+from seatwork.plan.wording import Show
+from seatwork.seats import Countersink, Head, fit
+from seatwork.seats.box_of_screws import SeatRange, corner_heads, diameter_for, seats_for
+from seatwork.seats.touching_off import Limits, depth_limits
+from seatwork.shop import HouseRules
+
+SAME_ANGLE = 0.5  # deg; a cutter is not ground, nor a note meant, closer than this
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizedCountersink:
+    """A countersink with the source of each size.
+
+    Parameters
+    ----------
+    seat : Countersink
+        At the sizes to aim for.
+    sizes : tuple of Given
+        Angle, diameter at the face and depth.
+    box : SeatRange or None
+        What one seat does for every head of the screw's size.
+    """
+
+    seat: Countersink
+    sizes: tuple[Given, ...]
+    box: SeatRange | None
+
+
+def size_countersink(
+    note: Note, *, hole: Given, screw: Screw | None, system: str, rules: HouseRules
+) -> SizedCountersink:
+    """Settle angle, diameter and depth of a countersink.
+
+    Parameters
+    ----------
+    note : Note
+        The countersink as the note says it.
+    hole : Given
+        The hole [mm].
+    screw : Screw or None
+        The screw that goes in.
+    system : {"inch", "metric"}
+        System of the note, for the angle where neither note nor screw gives one.
+    rules : HouseRules
+        The rules in force.
+
+    Raises
+    ------
+    SeatworkError
+        If note and screw disagree on the angle, or nothing gives a size.
+
+    Notes
+    -----
+    Where the screw sets the size, the seat aimed for is the one in which the greatest head at
+    the seat's own angle is flush, and no larger than it must be; the greatest seat allowed is
+    the one that puts this head the house limit below the face.
+    """
+    head = screw.head if screw else None
+    angle = _angle(note, screw, system, rules)
+    diameter = _diameter(note, hole=hole, angle=angle, head=head, rules=rules)
+    seat = Countersink(
+        diameter=diameter.value, hole_diameter=hole.value, included_angle=angle.value
+    )
+    sizes = (angle, diameter, _depth(note, seat, diameter, hole))
+    return SizedCountersink(seat=seat, sizes=sizes, box=_box(screw, seat, rules))
+
+
+def check_head(
+    sized: SizedCountersink, screw: Screw, rules: HouseRules, show: Show
+) -> tuple[Check, ...]:
+    """Look at how the screw's heads sit: the angle, the contact, and every head of the size."""
+    sits = fit(screw.head, sized.seat)
+    below, proud = rules.number("flush.greatest_below"), rules.number("flush.greatest_proud")
+    inside = sits.state == "flush" or -below <= sits.amount <= proud
+    stands = (
+        sits.state if sits.state == "flush" else f"{show(Length(abs(sits.amount)))} {sits.state}"
+    )
+    greatest = Check(
+        name="greatest head",
+        verdict="holds" if inside else "stop",
+        sentence=f"The greatest head is {stands}. It touches on the {sits.contact}.",
+    )
+    alone = Check(
+        name="flush is not enough",
+        verdict="look",
+        sentence="A wrong angle can look flush. Check the angle; look for the contact with blue.",
+    )
+    return (greatest, alone, *_check_box(sized.box, show))
+
+
+def _check_box(box: SeatRange | None, show: Show) -> tuple[Check, ...]:
+    if box is None:
+        return ()
+    verdict = "holds" if box.exists else "look"
+    name = "every head of this size"
+    return (Check(name=name, verdict=verdict, sentence=box.explain(show)),)
+
+
+def _angle(note: Note, screw: Screw | None, system: str, rules: HouseRules) -> Given:
+    wanted = screw.seat_angle if screw else None
+    if note.angle is None:
+        if screw is None or wanted is None:
+            rule = "countersink.inch_angle" if system == "inch" else "countersink.metric_angle"
+            return by_rule(rules, rule, "included angle", kind="angle")
+        return Given(
+            about="included angle",
+            value=wanted,
+            kind="angle",
+            source=screw.source,
+            confirmed=screw.confirmed,
+        )
+    given = said(note.angle, "included angle")
+    if screw is not None and wanted is not None and abs(given.value - wanted) > SAME_ANGLE:
+        raise SeatworkError(
+            Angle(given.value),
+            f"the note asks for {{angle}}, but a {screw.name} is made for {{wanted}}",
+            "ask which governs: a seat of the wrong angle can look flush and still be wrong",
+            angle=Angle(given.value),
+            wanted=Angle(wanted),
+        )
+    return given
+
+
+def _diameter(
+    note: Note, *, hole: Given, angle: Given, head: Head | None, rules: HouseRules
+) -> Given:
+    about = "diameter at the face"
+    if note.diameter:
+        return said(note.diameter, about)
+    if note.depth:
+        return _from_depth(note, hole, angle, about)
+    if head is None:
+        raise SeatworkError(
+            "the countersink",
+            "the note gives no diameter, no depth and no screw",
+            "name the screw that goes in, or ask for the diameter",
+        )
+    sizes = {"hole_diameter": hole.value, "included_angle": angle.value}
+    deep = rules.number("flush.greatest_below")
+    if note.head and note.head.amount and note.head.amount.value is not None:
+        deep = note.head.amount.value
+    flush = diameter_for(head, amount=0.0, **sizes)
+    return Given(
+        about=about,
+        value=flush,
+        least=flush,
+        greatest=diameter_for(head, amount=-deep, **sizes),
+        source="worked out: the greatest head flush, to house rule flush.greatest_below",
+    )
+
+
+def _from_depth(note: Note, hole: Given, angle: Given, about: str) -> Given:
+    assert note.depth is not None
+    depth = said(note.depth, "depth")
+
+    def across(deep: float) -> float:
+        return Countersink.from_depth(
+            depth=deep, hole_diameter=hole.value, included_angle=angle.value
+        ).diameter
+
+    return Given(
+        about=about,
+        value=across(depth.value),
+        least=None if depth.least is None else across(depth.least),
+        greatest=None if depth.greatest is None else across(depth.greatest),
+        source=f"worked out from the depth in the {NOTE}",
+    )
+
+
+def _depth(note: Note, seat: Countersink, diameter: Given, hole: Given) -> Given:
+    if note.depth:
+        return said(note.depth, "depth from the face")
+    limits = depth_limits(
+        diameter=Limits(least=diameter.smallest, greatest=diameter.largest),
+        hole_diameter=Limits(least=hole.smallest, greatest=hole.largest),
+        included_angle=seat.included_angle,
+    )
+    bounded = limits.least != limits.greatest
+    return Given(
+        about="depth from the face",
+        value=seat.depth,
+        least=limits.least if bounded else None,
+        greatest=limits.greatest if bounded else None,
+        source="worked out: diameter, hole and angle",
+    )
+
+
+def _box(screw: Screw | None, seat: Countersink, rules: HouseRules) -> SeatRange | None:
+    if screw is None:
+        return None
+    greatest, least = screw.head, screw.least_head
+    angles = screw.angle_range or (greatest.included_angle, greatest.included_angle)
+    heads = corner_heads(
+        sharp_diameter=Limits(least=least.sharp_diameter, greatest=greatest.sharp_diameter),
+        included_angle=angles,
+        edge_diameter=_edges(greatest, least),
+    )
+    return seats_for(
+        heads,
+        hole_diameter=seat.hole_diameter,
+        included_angle=seat.included_angle,
+        below=rules.number("flush.greatest_below"),
+    )
+
+
+def _edges(greatest: Head, least: Head) -> Limits | None:
+    if greatest.edge_diameter is None or least.edge_diameter is None:
+        return None
+    return Limits(least=least.edge_diameter, greatest=greatest.edge_diameter)

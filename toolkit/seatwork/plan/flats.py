@@ -1,0 +1,85 @@
+"""Plans of flat seats: counterbores and spotfaces."""
+
+from seatwork import notes
+from seatwork.plan import words
+from seatwork.plan.checking import check_flat
+from seatwork.plan.cones import screw_length
+from seatwork.plan.counterbores import check_room, pilot, size_counterbore, size_spotface
+from seatwork.plan.order import Order, by_hand, seat_cutting
+from seatwork.plan.outlooks import outlook
+from seatwork.plan.place import Place, drill_hole, far_side
+from seatwork.plan.readings import bore_readings
+from seatwork.plan.records import Given, SeatPlan
+from seatwork.plan.resolving import said
+from seatwork.plan.stops import flat_stops
+from seatwork.shop.choosing import Choice
+
+
+def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> SeatPlan:
+    """Plan a counterbore with its pilot."""
+    hole = place.hole("the counterbore")
+    screw = place.screw
+    sized = size_counterbore(note, hole=hole, screw=screw, rules=order.shop.rules)
+    cutting, best = seat_cutting(
+        order,
+        sized.seat,
+        name="counterbore",
+        why=words.COUNTERBORE,
+        hole_diameter=hole.value,
+    )
+    room = check_room(sized, screw, order.show) if screw else ()
+    return SeatPlan(
+        title=f"counterbore for {screw.name}" if screw else "counterbore",
+        kind="counterbore",
+        count=place.count,
+        screw=screw,
+        sizes=(hole, *sized.sizes),
+        shape=sized.seat,
+        operations=(
+            *drill_hole(place, order),
+            cutting,
+            by_hand("break the edge", words.BREAK_EDGE),
+            *far_side(place),
+        ),
+        stops=flat_stops(sized.seat, system=order.system),
+        readings=bore_readings(sized),
+        checks=(*room, *check_flat(sized.seat.diameter, sized.seat.depth, order)),
+        outlook=outlook(sized.seat, best, order),
+        advice=screw_length(screw) if screw else (),
+    )
+
+
+def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
+    """Plan a spotface: before the hole with an unpiloted tool, after it with a piloted one."""
+    hole = place.hole("the spotface")
+    seat, across = size_spotface(note, hole=hole, screw=place.screw)
+    cutting, best = seat_cutting(
+        order, seat, name="spotface", why=words.FACE_AFTER, hole_diameter=hole.value
+    )
+    drill = drill_hole(place, order)
+    piloted = best is None or _is_piloted(best)
+    if not piloted:
+        cutting = cutting.because(words.FACE_FIRST)
+    steps = (*drill, cutting) if piloted else (cutting, *drill)
+    return SeatPlan(
+        title=f"spotface for {place.screw.name}" if place.screw else "spotface",
+        kind="spotface",
+        count=place.count,
+        screw=place.screw,
+        sizes=(hole, across, pilot(hole, order.shop.rules), *_said_depths(note)),
+        shape=seat,
+        operations=(*steps, *far_side(place)),
+        checks=check_flat(seat.diameter, None, order),
+        outlook=outlook(seat, best, order),
+        advice=() if note.depth else (words.NO_DEPTH,),
+    )
+
+
+def _is_piloted(best: Choice) -> bool:
+    return best.tool.pilot_diameter is not None
+
+
+def _said_depths(note: notes.Spotface) -> tuple[Given, ...]:
+    depth = (said(note.depth, "depth from the face"),) if note.depth else ()
+    flange = (said(note.flange, "flange to be left"),) if note.flange else ()
+    return (*depth, *flange)

@@ -1,0 +1,193 @@
+"""A work order, and the operations it is made of: tool, speed, feed, oil and load."""
+
+from dataclasses import dataclass
+
+from seatwork.errors import Length
+from seatwork.plan.loads import load_for
+from seatwork.plan.records import Operation
+from seatwork.plan.wording import Show
+from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
+from seatwork.shop.choosing import Choice, Choices, Job, choose
+from seatwork.shop.feeds import feed_for
+from seatwork.shop.machines import ShopMachine
+from seatwork.shop.materials import Material
+from seatwork.shop.spindles import Spindle, spindle_for
+from seatwork.shop.stock import Shop
+
+Seat = Countersink | Counterbore | Spotface | Chamfer
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Order:
+    """What is cut, on what, and what is known of the part.
+
+    Parameters
+    ----------
+    shop : Shop
+        The shop's lists and rules.
+    material : Material
+        What is cut.
+    machine : ShopMachine
+        On what.
+    system : {"inch", "metric"}
+        System of the note.
+    thickness : float or None
+        Thickness of the part at the hole [mm].
+    edge : float or None
+        Distance from the hole's center to the nearest edge [mm].
+    show : callable
+        Writes a ``Length`` or an ``Angle`` for people.
+    """
+
+    shop: Shop
+    material: Material
+    machine: ShopMachine
+    system: str
+    thickness: float | None
+    edge: float | None
+    show: Show
+
+    def show_length(self, length: float) -> str:
+        """Write a length [mm] for people."""
+        return self.show(Length(length))
+
+    def choices(self, seat: Seat, hole_diameter: float) -> Choices:
+        """Rank the shop's cutters for a seat."""
+        job = Job(
+            material=self.material.name,
+            machine=self.machine.name,
+            thickness=self.thickness,
+            hole_diameter=hole_diameter,
+        )
+        return choose(seat=seat, job=job, shop=self.shop)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cutting:
+    """Sizes of a cut, for its speed, feed and torque.
+
+    Parameters
+    ----------
+    operation : str
+        ``drill``, ``countersink``, ``chamfer``, ``counterbore``, ``spotface``, ``center drill``.
+    diameter, hole_diameter : float
+        Largest and smallest diameter that cut [mm].
+    included_angle : float
+        Included angle of the lips [deg]; 180 for flat ones.
+    flutes : int
+        Number of lips.
+    tool_material : str
+        What the lips are made of.
+    """
+
+    operation: str
+    diameter: float
+    hole_diameter: float
+    included_angle: float = 118.0
+    flutes: int = 2
+    tool_material: str = "hss"
+
+
+def drilling(order: Order, *, diameter: float, name: str, why: str) -> Operation:
+    """Return the drilling of a hole with a twist drill."""
+    size = order.show(Length(diameter))
+    tool = f"drill {name} ({size})" if name else f"drill under {size} and ream or bore to size"
+    return operation(
+        order,
+        Cutting(operation="drill", diameter=diameter, hole_diameter=0.0),
+        name="drill",
+        why=why,
+        tool=tool,
+    )
+
+
+def seat_cutting(
+    order: Order, seat: Seat, *, name: str, why: str, hole_diameter: float
+) -> tuple[Operation, Choice | None]:
+    """Return the cutting of a seat with the shop's best cutter, or with what to get."""
+    choices = order.choices(seat, hole_diameter)
+    best = choices.best
+    cut = _cut_of(seat, name, hole_diameter, best)
+    if best is None:
+        return (
+            operation(order, cut, name=name, why=why, tool=choices.would_do, in_shop=False),
+            None,
+        )
+    reasons = "; ".join(reason.sentence for reason in best.reasons_for[:2])
+    made = operation(order, cut, name=name, why=why, tool=best.tool.name, tool_reason=reasons)
+    return made, best
+
+
+def operation(
+    order: Order,
+    cut: Cutting,
+    *,
+    name: str,
+    why: str,
+    tool: str,
+    in_shop: bool = True,
+    tool_reason: str = "",
+) -> Operation:
+    """Return an operation with its spindle speed, feed, oil and load."""
+    spindle = _spindle(order, cut)
+    feed = feed_for(cut.operation, diameter=cut.diameter, rules=order.shop.rules)
+    speed = spindle.step.spindle_speed if spindle else None
+    load = None
+    if speed is not None:
+        load = load_for(
+            diameter=cut.diameter,
+            hole_diameter=cut.hole_diameter,
+            included_angle=cut.included_angle,
+            feed=feed.value,
+            flutes=cut.flutes,
+            spindle_speed=speed,
+            material=order.material,
+            machine=order.machine,
+        )
+    return Operation(
+        name=name,
+        why=why,
+        tool=tool,
+        in_shop=in_shop,
+        tool_reason=tool_reason,
+        spindle=spindle,
+        feed=feed.value,
+        feed_source=feed.source,
+        oil=f"{order.material.cutting_oil}: {order.material.oil_note}",
+        load=load.stall if load else None,
+        power=load.power if load else None,
+    )
+
+
+def by_hand(name: str, why: str, tool: str = "") -> Operation:
+    """Return an operation that needs no spindle speed of its own."""
+    return Operation(name=name, why=why, tool=tool)
+
+
+def _spindle(order: Order, cut: Cutting) -> Spindle | None:
+    """Work out the spindle speed; None where the shop has no cutting speed for the material."""
+    if order.material.drill_speed_low is None:
+        return None
+    return spindle_for(
+        cut.operation,
+        diameter=cut.diameter,
+        hole_diameter=cut.hole_diameter,
+        material=order.material,
+        machine=order.machine,
+        rules=order.shop.rules,
+        tool_material=cut.tool_material,
+    )
+
+
+def _cut_of(seat: Seat, operation: str, hole_diameter: float, best: Choice | None) -> Cutting:
+    cutter = best.tool.cutter if best else None
+    cone = seat.at_hole(hole_diameter) if isinstance(seat, Chamfer) else seat
+    angle = cone.included_angle if isinstance(cone, Countersink) else 180.0
+    return Cutting(
+        operation=operation,
+        diameter=cone.diameter,
+        hole_diameter=hole_diameter,
+        included_angle=angle,
+        flutes=(cutter.flutes if cutter else None) or 1,
+        tool_material=cutter.material if cutter else "hss",
+    )

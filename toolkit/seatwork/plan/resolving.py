@@ -1,0 +1,144 @@
+"""From words to things: the screw a note names, its hole, and sizes with their source."""
+
+from dataclasses import replace
+
+from seatwork import hardware
+from seatwork.errors import SeatworkError
+from seatwork.hardware import Screw
+from seatwork.notes import Callout, Hole, Size, Thread
+from seatwork.plan.records import Given
+from seatwork.shop import HouseRules
+from seatwork.units import show_length
+
+NOTE = "print note"
+
+
+def screw_for(callout: Callout, named: str | None) -> Screw | None:
+    """Find the one screw that a note and the caller name between them.
+
+    Parameters
+    ----------
+    callout : Callout
+        The note as read; it keeps a screw's name as text.
+    named : str or None
+        The screw as the caller names it.
+
+    Returns
+    -------
+    Screw or None
+        The screw; None where nobody names one.
+
+    Raises
+    ------
+    SeatworkError
+        If two different screws are named, or a name cannot be read.
+    """
+    texts = [*callout.screws(), *([named] if named else [])]
+    found = {hardware.screw(text).name: text for text in texts}
+    if len(found) > 1:
+        first, second = list(found)[:2]
+        raise SeatworkError(
+            f"{found[first]} and {found[second]}",
+            f"the note and the order name different screws, {first} and {second}",
+            "ask which one goes in, and name that one",
+        )
+    return hardware.screw(texts[0]) if texts else None
+
+
+def said(size: Size, about: str) -> Given:
+    """Return a size of the note with its limits; a drill's name is looked up.
+
+    Raises
+    ------
+    SeatworkError
+        If the note names a drill that no list has.
+    """
+    if size.value is None:
+        drill = hardware.drill(size.name)
+        return Given(
+            about=about,
+            value=drill.diameter,
+            source=f"{NOTE}, drill {drill.name}: {drill.source}",
+            confirmed=drill.confirmed,
+            name=drill.name,
+        )
+    kind = "angle" if size.unit == "deg" else "length"
+    bounded = size.smallest != size.largest
+    return Given(
+        about=about,
+        value=size.value,
+        least=_fitted(size)[0] if size.fit else (size.smallest if bounded else None),
+        greatest=_fitted(size)[1] if size.fit else (size.largest if bounded else None),
+        kind=kind,
+    )
+
+
+def by_rule(rules: HouseRules, name: str, about: str, *, kind: str = "length") -> Given:
+    """Return a size that a house rule gives."""
+    return Given(
+        about=about,
+        value=rules.number(name),
+        kind=kind,
+        source=f"house rule {name}",
+        confirmed=rules[name].confirmed,
+    )
+
+
+def hole_for(
+    feature: Hole | None, screw: Screw | None, thread: Thread | None, rules: HouseRules
+) -> Given | None:
+    """Find the hole: what the note says, the tap drill, or the screw's clearance hole.
+
+    Returns
+    -------
+    Given or None
+        The hole with its source; None where neither note nor screw tells.
+    """
+    if feature and feature.diameter:
+        return _with_drill(said(feature.diameter, "hole"), feature.diameter)
+    if thread:
+        tap = hardware.tap_drill(thread_name(thread))
+        return Given(
+            about="hole",
+            value=tap.diameter,
+            source=f"tap drill {tap.name}: {tap.source}",
+            confirmed=tap.confirmed,
+            name=tap.name,
+        )
+    if screw is None:
+        return None
+    hole = hardware.clearance_hole(screw.thread)
+    rule = "hole.inch_fit" if screw.thread.system == "inch" else "hole.metric_fit"
+    return Given(
+        about="hole",
+        value=hole.diameter,
+        least=hole.least,
+        greatest=hole.greatest,
+        source=f"{hole.label}, house rule {rule}",
+        confirmed=hole.confirmed,
+        name=hole.drill or "",
+    )
+
+
+def thread_name(thread: Thread) -> str:
+    """Write a note's thread the way the hardware lists read it."""
+    if thread.threads_per_inch is not None:
+        return f"{thread.size}-{thread.threads_per_inch:g}"
+    return f"{thread.size}x{thread.pitch:g}" if thread.pitch else thread.size
+
+
+def _with_drill(hole: Given, size: Size) -> Given:
+    """Name the drill of a hole given by its size, where one drill has that size."""
+    if hole.name:
+        return hole
+    text = show_length(hole.value, "inch" if size.unit == "in" else "metric")
+    try:
+        return replace(hole, name=hardware.drill(text).name)
+    except SeatworkError:
+        return hole
+
+
+def _fitted(size: Size) -> tuple[float, float]:
+    assert size.value is not None
+    limits = hardware.hole_limits(size.value, size.fit)
+    return limits.least, limits.greatest

@@ -1,0 +1,155 @@
+"""A plan as people read it: rows of label, words and source, the same on screen and card."""
+
+from dataclasses import dataclass
+
+from seatwork.plan import words
+from seatwork.plan.records import Given, Operation, Plan, Reading, SeatPlan, Stop
+from seatwork.shop.cautions import cautions, closing
+from seatwork.units import (
+    show_angle,
+    show_both,
+    show_feed,
+    show_length,
+    show_number,
+    show_speed,
+    show_spindle,
+)
+
+VERDICTS = {"holds": "holds", "look": "LOOK", "stop": "STOP AND ASK"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """One line of a plan.
+
+    Parameters
+    ----------
+    label : str
+        What it is.
+    text : str
+        What it says, sizes in both unit systems.
+    source : str
+        Where it comes from; empty where it is plain reckoning.
+    """
+
+    label: str
+    text: str
+    source: str = ""
+
+
+def size_rows(seat: SeatPlan, system: str) -> tuple[Row, ...]:
+    """Return the sizes of a seat, each with its source."""
+    return tuple(_size_row(given, system) for given in seat.sizes)
+
+
+def operation_rows(seat: SeatPlan, system: str) -> tuple[tuple[Row, ...], ...]:
+    """Return the operations of a seat, each as rows: what and why, tool, speed, feed, oil, load."""
+    return tuple(_operation(step, system) for step in seat.operations)
+
+
+def stop_rows(seat: SeatPlan, system: str) -> tuple[Row, ...]:
+    """Return touch-off and quill travel, and what a stop error does."""
+    return tuple(row for stop in seat.stops for row in _stop(stop, system))
+
+
+def reading_rows(seat: SeatPlan, system: str) -> tuple[Row, ...]:
+    """Return the gage readings to expect."""
+    return tuple(_reading(reading, system) for reading in seat.readings)
+
+
+def check_rows(seat: SeatPlan) -> tuple[Row, ...]:
+    """Return what was looked at, with its verdict in words."""
+    return tuple(
+        Row(label=check.name, text=f"{VERDICTS[check.verdict]}. {check.sentence}")
+        for check in seat.checks
+    )
+
+
+def closing_rows(plan: Plan) -> tuple[Row, ...]:
+    """Return questions, assumptions, what is from memory, sources, and cautions."""
+    memory = "from memory: check your copy"
+    boxes = cautions(*plan.cautions)
+    return (
+        *(Row(label="Ask before cutting", text=question) for question in plan.questions),
+        *(Row(label="Assumed", text=sentence) for sentence in plan.assumptions),
+        *(Row(label="Check your copy", text=f"{what}, {memory}") for what in plan.from_memory()),
+        *(Row(label="Source", text=source) for source in plan.sources()),
+        *(Row(label=box.title, text=" ".join(box.do), source=box.source) for box in boxes),
+        Row(label="Last", text=closing()),
+    )
+
+
+def show_limits(given: Given, system: str) -> str:
+    """Write a size with its limits.
+
+    Examples
+    --------
+    >>> show_limits(Given(about="hole", value=5.1, least=5.1, greatest=5.2), "metric")
+    '5.10 mm (0.201 in), limits 5.10 mm to 5.20 mm'
+    """
+    if given.kind == "angle":
+        return show_angle(given.value)
+    text = show_both(given.value, system)
+    if given.least is None and given.greatest is None:
+        return text
+    least, greatest = show_length(given.smallest, system), show_length(given.largest, system)
+    return f"{text}, limits {least} to {greatest}"
+
+
+def _size_row(given: Given, system: str) -> Row:
+    name = f"{given.name} drill, " if given.name else ""
+    return Row(label=given.about, text=name + show_limits(given, system), source=given.source)
+
+
+def _operation(step: Operation, system: str) -> tuple[Row, ...]:
+    rows = [Row(label=step.name, text=step.why)]
+    if step.tool:
+        have = "" if step.in_shop else "Not in the shop's list. "
+        reason = f" ({step.tool_reason})" if step.tool_reason else ""
+        rows.append(Row(label="tool", text=f"{have}{step.tool}{reason}"))
+    if step.feed is None:
+        return tuple(rows)
+    rows += [*_spindle(step, system), _feed(step, system), Row(label="oil", text=step.oil)]
+    if step.load:
+        rows.append(Row(label="torque", text=step.load.sentence))
+    return tuple(rows)
+
+
+def _spindle(step: Operation, system: str) -> list[Row]:
+    spindle = step.spindle
+    if spindle is None:
+        return [Row(label="spindle speed", text=words.NOT_LISTED)]
+    share = f" x {show_number(spindle.ratio, 3)} ({spindle.rule})" if spindle.rule else ""
+    worked = (
+        f"{spindle.step.advice} Worked from {show_speed(spindle.surface_speed, system)}{share}"
+        f" at {show_both(spindle.diameter, system)}: {show_spindle(spindle.raw)}."
+    )
+    return [Row(label="spindle speed", text=worked, source=spindle.source)]
+
+
+def _feed(step: Operation, system: str) -> Row:
+    assert step.feed is not None
+    other = "metric" if system == "inch" else "inch"
+    text = f"{show_feed(step.feed, system)} ({show_feed(step.feed, other)})"
+    return Row(label="feed", text=text, source=step.feed_source)
+
+
+def _stop(stop: Stop, system: str) -> tuple[Row, ...]:
+    travel = Row(label=f"quill travel after {stop.touch}", text=show_both(stop.travel, system))
+    if not stop.effect:
+        return (travel,)
+    error = show_length(stop.error, system)
+    effect = Row(
+        label=f"{error} of stop error",
+        text=f"moves the diameter at the face by {show_both(stop.effect, system)}",
+    )
+    return (travel, effect)
+
+
+def _reading(reading: Reading, system: str) -> Row:
+    if reading.least == reading.greatest:
+        text = show_both(reading.value, system)
+    else:
+        least, greatest = show_length(reading.least, system), show_length(reading.greatest, system)
+        text = f"{show_both(reading.value, system)}, good from {least} to {greatest}"
+    return Row(label=reading.instrument, text=f"{text}: {reading.about}")

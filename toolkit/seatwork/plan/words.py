@@ -1,0 +1,22 @@
+"""What a plan says and why, kept in one place."""
+
+DRILL = "The hole comes first: it guides the cutter, and the seat is only as true as its hole."
+TAP_DRILL = "Tap drill as listed: the thread needs the metal that a clearance hole takes away."
+COUNTERSINK = "After the hole, so that the cone is round it; before the screw is tried."
+CHAMFER_FIRST = "Before the tap: it starts the tap square and keeps the first thread from rising."
+TAP = "After the chamfer."
+DEBUR_FAR = "The drill left a burr where it came out; the screw or its nut must seat flat there."
+COUNTERBORE = "After the hole: the pilot runs in it. The floor comes out square to the hole."
+FACE_FIRST = "Before the hole: no pilot, so the rigid tool needs solid metal under all its lips."
+FACE_AFTER = "After the hole: its pilot runs in the hole and carries the first one-sided touch."
+BREAK_EDGE = "A sharp edge cuts hands and keeps parts from lying flat."
+CENTER = "A 60° hole for the lathe center, in line with the shaft."
+EDGE_CHAMFER = "To the note, or to the shop's rule where the note gives no size."
+
+SCRAP = "Set the stop on scrap, with the job's own screw; then cut the part."
+NO_DEPTH = "The note gives no depth: stop at the first cut that is clean all round, no deeper."
+FLAT_LENGTH = "Screw length: a flat head is measured overall, head and all."
+OTHER_LENGTH = "Screw length: measured under the head."
+NO_EDGE_MARK = "A dimensioned chamfer, or the word SHARP, stands over this note."
+
+NOT_LISTED = "no value in the shop's list"
