@@ -43,7 +43,7 @@ def test_nothing_is_written_outside_a_workbook(
 
 def test_a_model_sheet_leaves_the_learners_answers_alone(workbook: Path) -> None:
     """A model answer run inside a workbook writes nothing."""
-    model_sheet("cones").ask("c1", answer=".174 in")
+    model_sheet("cones").ask("c1", answer=".211 in")
     assert not (workbook / "answers").exists()
 
 
@@ -51,19 +51,19 @@ def test_a_question_as_text_is_the_question_alone() -> None:
     """The text of an entry does not depend on the answer, so stored outputs stay true."""
     desk = model_sheet("cones")
     before = repr(desk.ask("c1"))
-    assert repr(desk.ask("c1", answer=".347")) == before
-    assert "0.344 in" in before
+    assert repr(desk.ask("c1", answer=".422")) == before
+    assert "0.406 in" in before
     assert "82°" in before
 
 
 @pytest.mark.parametrize(
     ("typed", "said"),
     [
-        (".174 in", "Right: 0.174 in. Accepted: 0.172 to 0.176 in."),
-        ("0,174 in", "Right: 0.174 in."),
-        ("4.41 mm", "Right: 0.174 in."),
-        ("4.41", "The right size in mm, but the question asks for in."),
-        (".347", "the full difference of the diameters"),
+        (".211 in", "Right: 0.211 in. Accepted: 0.209 to 0.213 in."),
+        ("0,211 in", "Right: 0.211 in."),
+        ("5.36 mm", "Right: 0.211 in."),
+        ("5.36", "The right size in mm, but the question asks for in."),
+        (".422", "both sides of the cone"),
         ("two", "could not be read"),
         ("", "Not answered yet."),
     ],
@@ -71,7 +71,7 @@ def test_a_question_as_text_is_the_question_alone() -> None:
 def test_feedback_says_what_an_answer_is(typed: str, said: str) -> None:
     """Right, other unit, slip, unreadable and blank answers each get their sentence.
 
-    Seat 0.646 on 0.344 at 82°: (0.646 - 0.344) / (2 tan 41°) = 0.1737, worked by hand.
+    Seat 0.773 on 0.406 at 82°: (0.773 - 0.406) / (2 tan 41°) = 0.2111, worked by hand.
     """
     entry = model_sheet("cones").ask("c1", answer=typed)
     assert said in entry.feedback[0]

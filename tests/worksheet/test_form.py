@@ -7,10 +7,10 @@ from seatwork.worksheet.form import Form
 def test_a_form_says_which_slip_was_made() -> None:
     """Typing a slip's number and pressing Check names the slip in a status region."""
     form = Form(model_sheet("cones").ask("c1"))
-    form.boxes[0].value = ".347"
+    form.boxes[0].value = ".422"
     form._check(None)
     assert 'role="status"' in form.verdict.value
-    assert "full difference" in form.verdict.value
+    assert "both sides of the cone" in form.verdict.value
 
 
 def test_a_form_shows_typed_text_escaped() -> None:

@@ -62,7 +62,7 @@ def test_referee_fails_an_unworked_sheet(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize(
     ("right", "wrong"),
-    [('".174 in"', '".347 in"'), ('".643 in"', '".493 in"'), ('("b", ".022 in")', '"a; .022 in"')],
+    [('".211 in"', '".422 in"'), ('".771 in"', '".589 in"'), ('("b", ".022 in")', '"a; .022 in"')],
 )
 def test_referee_fails_a_single_wrong_answer(tmp_path: Path, right: str, wrong: str) -> None:
     """A worked sheet with one wrong answer fails, and only its last cell does."""

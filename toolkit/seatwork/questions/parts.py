@@ -63,8 +63,10 @@ class NumberPart:
         step = unit_step(self.measure, self.system)
         found = []
         for mistake in self.mistakes():
+            if mistake.value is None:
+                continue
             value = self.measure.amount(mistake.value, self.system)
-            if value >= step / 2:
+            if value >= step / 2 or not value:
                 found.append(_slip(mistake, value))
         return tuple(found)
 

@@ -16,9 +16,9 @@ CLEAR = 3  # tolerances between the right answer, every slip, and one another
 TRIES = 500
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True)
 class Tolerance:
-    """What is accepted either way of the answer, in the unit asked for, and why."""
+    """What is accepted either way of the answer, in inch and in metric units, and why."""
 
     inch: str
     metric: str
@@ -47,6 +47,7 @@ class Question(ABC):
     difficulty: ClassVar[int]
     version: ClassVar[int] = 1
     sizes: ClassVar[dict[str, Measure]]
+    asked: ClassVar[str]
     hints: ClassVar[tuple[str, ...]]
 
     system: str = "inch"
@@ -56,9 +57,10 @@ class Question(ABC):
     def propose(cls, rng: Random) -> Self:
         """Return a question with drawn numbers, which may yet hide a slip."""
 
-    @abstractmethod
     def text(self) -> str:
         """Return what is asked, every size with its unit."""
+        names = {item.name: str(getattr(self, item.name)) for item in fields(self)}
+        return self.asked.format(**names | {name: self.said(name) for name in self.sizes})
 
     @property
     @abstractmethod
@@ -171,10 +173,15 @@ class NumberQuestion(Question):
             measure=self.measure,
             system=self.system,
             value=value,
-            tolerance=self.accepted.amount(self.system),
+            tolerance=self.allowed(value),
             mistakes=mistakes,
             prompt=prompt,
         )
+
+    def allowed(self, value: float) -> Decimal:
+        """Return the tolerance on an answer of `value`, in the unit asked for."""
+        del value  # most types allow the same whatever the answer
+        return self.accepted.amount(self.system)
 
     def show(self, value: float) -> str:
         """Write a value of this type's measure with its unit."""

@@ -1,35 +1,118 @@
 """Sizes that questions are drawn from: screws and holes a shop really has."""
 
 from dataclasses import dataclass
+from functools import cache
 from random import Random
 
+from seatwork import hardware
 from seatwork.questions.draws import pick
+
+FLAT_HEADS = ("#10", "1/4", "5/16", "3/8", "7/16", "1/2")
+ALL_FLAT_HEADS = ("#6", "#8", "#10", "1/4", "5/16", "3/8", "7/16", "1/2", "5/8", "3/4")
+SOCKET_CAPS = ("#10", "1/4", "5/16", "3/8", "1/2", "5/8")
+HEX_CAPS = ("1/4", "5/16", "3/8", "1/2", "5/8", "3/4")
+WRONG_STANDARD = {82.0: 90.0, 90.0: 82.0, 100.0: 90.0, 120.0: 100.0, 60.0: 82.0}
+INCH = 25.4
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FlatHead:
-    """An inch flat head and the hole it goes through: sizes in mm."""
+    """An inch flat head machine screw and the hole it goes through.
 
-    name: str
+    Parameters
+    ----------
+    size : str
+        Size as the shop says it.
+    diameter : float
+        Diameter of the thread [mm].
+    sharp_diameter, edge_diameter : float
+        Theoretical sharp diameter, and the greatest real edge, of the head [mm].
+    height : float
+        Height of the head [mm].
+    hole_diameter : float
+        Normal clearance hole [mm].
+    """
+
+    size: str
+    diameter: float
     sharp_diameter: float
+    edge_diameter: float
+    height: float
     hole_diameter: float
 
 
-# Sharp diameters: ANSI B18.6.3-1972 (two-source); holes: normal drill of ASME B18.2.8.
-INCH_FLAT_HEADS = tuple(
-    FlatHead(name=name, sharp_diameter=sharp * 25.4, hole_diameter=hole * 25.4)
-    for name, sharp, hole in (
-        ("#8", 0.332, 0.196),
-        ("#10", 0.385, 0.221),
-        ("1/4", 0.507, 0.281),
-        ("5/16", 0.635, 0.344),
-        ("3/8", 0.762, 0.406),
-        ("1/2", 0.875, 0.562),
-    )
-)
-WRONG_STANDARD = {82.0: 90.0, 90.0: 82.0, 100.0: 90.0, 120.0: 100.0, 60.0: 82.0}
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CapScrew:
+    """An inch cap screw, socket or hex, and the hole it goes through.
+
+    Parameters
+    ----------
+    size : str
+        Size as the shop says it.
+    diameter : float
+        Diameter of the thread [mm].
+    head_diameter : float
+        Greatest diameter of the head, across corners for a hex [mm].
+    height : float
+        Greatest height of the head [mm].
+    hole_diameter : float
+        Normal clearance hole [mm].
+    """
+
+    size: str
+    diameter: float
+    head_diameter: float
+    height: float
+    hole_diameter: float
 
 
 def flat_head(rng: Random) -> FlatHead:
-    """Return an inch flat head."""
-    return pick(rng, INCH_FLAT_HEADS)
+    """Return an inch flat head machine screw."""
+    return flat_head_of(pick(rng, FLAT_HEADS))
+
+
+def socket_cap(rng: Random) -> CapScrew:
+    """Return an inch socket head cap screw."""
+    return _cap_screw(pick(rng, SOCKET_CAPS), "socket head cap screw", "head_diameter")
+
+
+def hex_cap(rng: Random) -> CapScrew:
+    """Return an inch hex cap screw."""
+    return _cap_screw(pick(rng, HEX_CAPS), "hex cap screw", "across_corners")
+
+
+@cache
+def hole(size: str, fit: str) -> float:
+    """Return the clearance hole of ASME B18.2.8 for an inch size [mm]."""
+    return hardware.clearance_hole(size, fit=fit, standard="ASME B18.2.8").diameter
+
+
+@cache
+def flat_head_of(size: str) -> FlatHead:
+    """Return the flat head machine screw of a size."""
+    screw = hardware.screw(f"{size} flat head machine screw")
+    return FlatHead(
+        size=size,
+        diameter=screw.thread.diameter,
+        sharp_diameter=_known(screw.sharp_diameter),
+        edge_diameter=_known(screw.edge_diameter),
+        height=_known(screw.head_height),
+        hole_diameter=hole(size, "normal"),
+    )
+
+
+@cache
+def _cap_screw(size: str, kind: str, width: str) -> CapScrew:
+    screw = hardware.screw(f"{size} {kind}")
+    return CapScrew(
+        size=size,
+        diameter=screw.thread.diameter,
+        head_diameter=_known(getattr(screw, width)),
+        height=_known(screw.head_height),
+        hole_diameter=hole(size, "normal"),
+    )
+
+
+def _known(value: float | None) -> float:
+    assert value is not None, "the list has no such size"
+    return value

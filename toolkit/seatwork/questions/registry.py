@@ -8,7 +8,7 @@ from pathlib import Path
 from types import ModuleType
 
 from seatwork.errors import SeatworkError
-from seatwork.questions import types
+from seatwork.questions import bank
 from seatwork.questions.question import Question
 
 
@@ -16,8 +16,8 @@ from seatwork.questions.question import Question
 def all_types() -> dict[str, type[Question]]:
     """Return the question types of the package by their id, in the order of their files."""
     found: dict[str, type[Question]] = {}
-    for module in sorted(pkgutil.iter_modules(types.__path__), key=lambda item: item.name):
-        kind = defined_in(importlib.import_module(f"{types.__name__}.{module.name}"))
+    for module in sorted(pkgutil.iter_modules(bank.__path__), key=lambda item: item.name):
+        kind = defined_in(importlib.import_module(f"{bank.__name__}.{module.name}"))
         found[kind.id] = kind
     return found
 

@@ -5,7 +5,17 @@ from math import cos, radians, sin, tan
 from seatwork.seats.cones import half_tangent
 
 
-def whole_angle_tangent(included_angle: float) -> float | None:
+def over(length: float, ratio: float | None) -> float | None:
+    """Return a length over a ratio, None if there is no ratio."""
+    return length / ratio if ratio else None
+
+
+def times(length: float, ratio: float | None) -> float | None:
+    """Return a length times a ratio, None if there is no ratio."""
+    return length * ratio if ratio else None
+
+
+def whole_tangent(included_angle: float) -> float | None:
     """Return the tangent of the whole angle, where half of it belongs."""
     return half_tangent(2 * included_angle) if included_angle < 89 else None
 
@@ -20,7 +30,7 @@ def half_cosine(included_angle: float) -> float:
     return cos(radians(included_angle / 2))
 
 
-def radian_mode_tangent(included_angle: float) -> float | None:
+def radian_tangent(included_angle: float) -> float | None:
     """Return what a calculator in radian mode gives for the tangent of half the angle."""
     value = tan(included_angle / 2)
     return value if value > 0.01 else None

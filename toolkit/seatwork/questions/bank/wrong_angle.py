@@ -5,12 +5,13 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.questions.catalogue import SLIPS
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
 from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import flat_head
-from seatwork.questions.slips import Mistake
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
 from seatwork.seats import Countersink, Fit, Head, fit
 from seatwork.seats.cones import half_tangent
 
@@ -19,8 +20,6 @@ PLACES = {
     "rim": "at the wide end, by the rim",
     "cone": "all along the cone",
 }
-WRONG_END = "the two ends swapped: a steeper head rides the hole, a flatter head rides its rim"
-ANY_SEAT = "any flat head taken to fit any seat; a difference in angle leaves a line of contact"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,9 +30,7 @@ class WrongAngle(NumberQuestion):
     goal = "Say what happens when the cutter's angle is not the head's."
     difficulty = 3
     measure = LENGTH
-    accepted = Tolerance(
-        inch="0.001", metric="0.03", reason="A depth micrometer over a head holds about .001 in."
-    )
+    accepted = Tolerance("0.001", "0.03", "A depth micrometer over a head holds about .001 in.")
     sizes: ClassVar = {
         "head_diameter": LENGTH,
         "head_angle": ANGLE,
@@ -41,6 +38,10 @@ class WrongAngle(NumberQuestion):
         "hole_diameter": LENGTH,
         "included_angle": ANGLE,
     }
+    asked = (
+        "A flat head of {head_angle}, theoretical sharp diameter {head_diameter}, is laid into a "
+        "seat cut with {included_angle}: {diameter} at the face, on a hole of {hole_diameter}."
+    )
     hints = (
         "Sketch half of the head and half of the seat with their own slopes. Which is steeper?",
         "A steeper head goes down to the narrow end; a flatter one stops at the wide end.",
@@ -65,18 +66,9 @@ class WrongAngle(NumberQuestion):
         return cls(
             head_diameter=head.sharp_diameter,
             head_angle=head_angle,
-            diameter=head.sharp_diameter - 25.4 * short,
+            diameter=head.sharp_diameter - short * INCH,
             hole_diameter=head.hole_diameter,
             included_angle=seat_angle,
-        )
-
-    def text(self) -> str:
-        """Return what is asked."""
-        return (
-            f"A flat head of {self.said('head_angle')}, theoretical sharp diameter "
-            f"{self.said('head_diameter')}, is laid into a seat cut with "
-            f"{self.said('included_angle')}: {self.said('diameter')} at the face, "
-            f"on a hole of {self.said('hole_diameter')}."
         )
 
     def fit(self) -> Fit:
@@ -102,7 +94,7 @@ class WrongAngle(NumberQuestion):
             prompt="Where does the head touch?",
             options=tuple(PLACES.items()),
             right=right,
-            wrong={other: ("M18", WRONG_END), "cone": ("M17", ANY_SEAT)},
+            wrong={other: ("M18", SLIPS["M18"]), "cone": ("M17", SLIPS["M17"])},
         )
         ask = "How far does the head stand proud of the face?"
         return where, self.number(self.value(), self.mistakes, ask)
@@ -111,32 +103,18 @@ class WrongAngle(NumberQuestion):
         """Yield the slips."""
         head, seat = half_tangent(self.head_angle), half_tangent(self.included_angle)
         rim = (self.head_diameter - self.diameter) / 2
-        narrow = (self.head_diameter - self.hole_diameter) / head
-        swapped = narrow / 2 - (self.diameter - self.hole_diameter) / (2 * seat)
-        yield Mistake(code="M17", value=0.0, sentence=ANY_SEAT)
+        yield slip("M17", 0.0)
         if self.head_angle < self.included_angle:
-            yield Mistake(
-                code="M03",
-                value=self.head_diameter / (2 * head) - self.diameter / (2 * seat),
-                sentence="both cones measured to their points; they end at the edge of the hole",
-            )
-            yield Mistake(
-                code="M02",
-                value=2 * self.value(),
-                sentence="full differences of diameter; one side of each cone has half of it",
-            )
+            points = self.head_diameter / (2 * head) - self.diameter / (2 * seat)
+            yield slip("M03", points, "both cones measured down to their points")
+            yield slip("M02", 2 * self.value())
             return
-        yield Mistake(code="M18", value=swapped, sentence=WRONG_END)
-        yield Mistake(
-            code="M07",
-            value=rim / seat,
-            sentence="the seat's angle; above a seat that is too small the head's own slope counts",
+        at_hole = (self.head_diameter - self.hole_diameter) / (2 * head)
+        yield slip("M18", at_hole - (self.diameter - self.hole_diameter) / (2 * seat))
+        yield slip(
+            "M07", rim / seat, "the seat's angle; above the face the head's own slope counts"
         )
-        yield Mistake(
-            code="M14",
-            value=2 * rim,
-            sentence="the difference of the diameters itself taken for the height",
-        )
+        yield slip("M14", 2 * rim)
 
     def worked(self) -> str:
         """Return the answer worked out."""

@@ -1,0 +1,67 @@
+"""Depth of a counterbore for a head that lies below the face."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import step_between
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, hex_cap
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BoreDepth(NumberQuestion):
+    """Asks how deep a counterbore is for a head that lies below the face."""
+
+    id = "bore-depth"
+    goal = "Set the depth of a counterbore so that the head lies below the face."
+    difficulty = 1
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {"height": LENGTH, "diameter": LENGTH, "below": LENGTH}
+    asked = (
+        "A {size} hex cap screw has a thread of {diameter} and a head {height} high at most. The "
+        "counterbore must let the top of the head lie {below} below the face. How deep is it?"
+    )
+    hints = (
+        "Draw the head on the floor of the bore. What is above it?",
+        "Floor to top of head, then top of head to face.",
+    )
+
+    size: str
+    height: float
+    diameter: float
+    below: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a hex cap screw and an amount of .010 to .040 in."""
+        screw = hex_cap(rng)
+        return cls(
+            size=screw.size,
+            height=screw.height,
+            diameter=screw.diameter,
+            below=step_between(rng, 0.010, 0.040, 0.001) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return the depth of the counterbore [mm]."""
+        return self.height + self.below
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        yield slip("M23", self.height)
+        yield slip("M15", self.height - self.below)
+        yield slip("M21", self.diameter + self.below, "the thread taken for the head's height")
+        yield slip("M13", self.height + 2 * self.below, "the amount counted twice")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            f"The head stands on the floor of the bore, {self.said('height')} high, and its top "
+            f"is {self.said('below')} below the face: {self.said('height')} + "
+            f"{self.said('below')} = {self.show(self.value())}."
+        )

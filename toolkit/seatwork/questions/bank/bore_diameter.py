@@ -1,0 +1,78 @@
+"""Diameter of a counterbore for a socket head."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, socket_cap
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BoreDiameter(NumberQuestion):
+    """Asks how wide a counterbore is for a head with that clearance."""
+
+    id = "bore-diameter"
+    goal = "Size a counterbore from the head that goes into it."
+    difficulty = 1
+    measure = LENGTH
+    accepted = Tolerance("0.003", "0.08", "A caliper in a bore holds about .003 in.")
+    sizes: ClassVar = {
+        "head_diameter": LENGTH,
+        "diameter": LENGTH,
+        "clearance": LENGTH,
+        "hole_diameter": LENGTH,
+    }
+    asked = (
+        "A {size} socket head cap screw, thread diameter {diameter}, has a head of "
+        "{head_diameter} at most and goes through a hole of {hole_diameter}. The counterbore is "
+        "to be {clearance} wider than the head, in diameter. How wide is it?"
+    )
+    hints = (
+        "What lies in the counterbore: the thread or the head?",
+        "The clearance is given for the diameter, not for each side.",
+    )
+
+    size: str
+    head_diameter: float
+    diameter: float
+    clearance: float
+    hole_diameter: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a socket head cap screw and a clearance of 1/64 to 1/16 in."""
+        screw = socket_cap(rng)
+        return cls(
+            size=screw.size,
+            head_diameter=screw.head_diameter,
+            diameter=screw.diameter,
+            clearance=pick(rng, (0.016, 0.020, 0.025, 0.031, 0.040, 0.047, 0.062)) * INCH,
+            hole_diameter=screw.hole_diameter,
+        )
+
+    def value(self) -> float:
+        """Return the diameter of the counterbore [mm]."""
+        return self.head_diameter + self.clearance
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        both = self.head_diameter + 2 * self.clearance
+        yield slip("M13", both, "the clearance counted on each side; it is given for the diameter")
+        yield slip("M50", self.diameter + self.clearance, "the thread; the head lies in the bore")
+        yield slip("M15", self.head_diameter - self.clearance)
+        yield slip("M23", self.head_diameter, "the head alone; it would not go in freely")
+        yield slip(
+            "M50", self.hole_diameter + self.clearance, "the hole; the head lies in the bore"
+        )
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            f"The head lies in the bore, so the bore follows the head: "
+            f"{self.said('head_diameter')} + {self.said('clearance')} = {self.show(self.value())}."
+        )

@@ -1,0 +1,81 @@
+"""Depth at which a spotface on a round boss is whole."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from math import sqrt
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BossCleanUp(NumberQuestion):
+    """Asks how far below the crown of a round boss a spotface is whole."""
+
+    id = "boss-clean-up"
+    goal = "Find the depth at which a flat on a round boss is whole."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {"boss_diameter": LENGTH, "diameter": LENGTH}
+    asked = (
+        "A round boss, {boss_diameter} in diameter, is spotfaced to {diameter} across its side, "
+        "square to a hole through its middle. How far below the crown does the flat lie when it "
+        "is just whole?"
+    )
+    hints = (
+        "Sketch the boss as a circle and the flat as a chord.",
+        "Join the center of the circle to one end of the chord and to its middle.",
+        "That is a right triangle: two of its sides are known.",
+    )
+
+    boss_diameter: float
+    diameter: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a boss of 1-1/2 to 3 in and a flat of .4 to .65 of it."""
+        boss = step_between(rng, 1.5, 3, 0.125)
+        flat = round(boss * pick(rng, (0.4, 0.45, 0.5, 0.55, 0.6, 0.65)) * 16) / 16
+        return cls(boss_diameter=boss * INCH, diameter=flat * INCH)
+
+    def value(self) -> float:
+        """Return the depth below the crown [mm]."""
+        return _sagitta(self.boss_diameter / 2, self.diameter / 2) or 0.0
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        radius, half = self.boss_diameter / 2, self.diameter / 2
+        yield slip(
+            "M13", _sagitta(radius, self.diameter), "the whole flat where half of it belongs"
+        )
+        yield slip("M13", _sagitta(self.boss_diameter, half), "the boss's diameter for its radius")
+        yield slip(
+            "M13",
+            self.diameter**2 / radius,
+            "the flat's square over the radius; a rule of thumb without its 8",
+        )
+        yield slip(
+            "M24",
+            radius - (_sagitta(radius, half) or 0.0),
+            "the height above the middle; the depth below the crown was asked for",
+        )
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        radius, half = self.boss_diameter / 2, self.diameter / 2
+        return (
+            f"Radius {self.show(radius)}, half the flat {self.show(half)}. The chord lies "
+            f"√({self.show(radius)}² − {self.show(half)}²) = {self.show(radius - self.value())} "
+            f"above the middle, so {self.show(self.value())} below the crown."
+        )
+
+
+def _sagitta(radius: float, half: float) -> float | None:
+    """Return the height of an arc over half its chord, None if the chord is too long."""
+    return radius - sqrt(radius**2 - half**2) if half < radius else None

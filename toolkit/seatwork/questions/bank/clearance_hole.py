@@ -1,0 +1,94 @@
+"""The clearance hole for a screw and a fit, from a list."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, hole
+from seatwork.questions.slips import Mistake, slip
+
+FITS = ("close", "normal", "loose")
+# Thread diameter and tap drill [in] of coarse threads; tap drills as listed for about 75 %.
+THREADS = {
+    "#10": (0.190, 0.150),
+    "1/4": (0.250, 0.201),
+    "5/16": (0.3125, 0.257),
+    "3/8": (0.375, 0.3125),
+    "1/2": (0.500, 0.422),
+    "5/8": (0.625, 0.531),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ClearanceHole(NumberQuestion):
+    """Asks for the hole that lets a screw pass with a named fit."""
+
+    id = "clearance-hole"
+    goal = "Take the clearance hole, not the tap drill, from the right column."
+    difficulty = 1
+    measure = LENGTH
+    accepted = Tolerance(
+        "0.001", "0.025", "A listed size is read off exactly; .001 in is rounding."
+    )
+    sizes: ClassVar = {
+        "diameter": LENGTH,
+        "tap_drill": LENGTH,
+        "close": LENGTH,
+        "normal": LENGTH,
+        "loose": LENGTH,
+    }
+    asked = (
+        "The list for a {size} screw, thread diameter {diameter}: tap drill {tap_drill}; clearance "
+        "holes by ASME B18.2.8 close {close}, normal {normal}, loose {loose}. The screw must pass "
+        "through the hopper plate into a nut, {fit} fit. Which hole is drilled in the plate?"
+    )
+    hints = (
+        "Does the screw cut or hold a thread in this plate?",
+        "Three columns are left. Which one does the question name?",
+    )
+
+    size: str
+    fit: str
+    diameter: float
+    tap_drill: float
+    close: float
+    normal: float
+    loose: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a size and a fit."""
+        size, fit = pick(rng, tuple(THREADS)), pick(rng, FITS)
+        diameter, tap_drill = THREADS[size]
+        return cls(
+            size=size,
+            fit=fit,
+            diameter=diameter * INCH,
+            tap_drill=tap_drill * INCH,
+            close=hole(size, "close"),
+            normal=hole(size, "normal"),
+            loose=hole(size, "loose"),
+        )
+
+    def value(self) -> float:
+        """Return the hole [mm]."""
+        return float(getattr(self, self.fit))
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        yield slip("M19", self.tap_drill)
+        yield slip("M20", self.diameter, "the screw's own size; it would not pass freely")
+        for name in FITS:
+            if name != self.fit:
+                yield slip("M50", float(getattr(self, name)), f"the column for a {name} fit")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            "The screw passes through the plate, so the tap drill is out. In the row for "
+            f"{self.size} the column {self.fit} gives {self.show(self.value())}."
+        )

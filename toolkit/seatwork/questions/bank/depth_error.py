@@ -1,0 +1,69 @@
+"""What an error of the depth stop does to the diameter."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import times, whole_tangent
+from seatwork.seats.cones import half_tangent
+from seatwork.seats.touching_off import diameter_error
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DepthError(NumberQuestion):
+    """Asks how much the diameter grows when the stop is that much too deep."""
+
+    id = "depth-error"
+    goal = "Know how an error of the stop shows in the diameter."
+    difficulty = 2
+    measure = FINE_LENGTH
+    accepted = Tolerance("0.0002", "0.005", "Small differences are worked to .0001 in.")
+    sizes: ClassVar = {"error": LENGTH, "included_angle": ANGLE}
+    asked = (
+        "The depth stop of a countersink of {included_angle} included angle slips, and every seat "
+        "comes out {error} too deep. By how much are the seats too wide at the face?"
+    )
+    hints = (
+        "Draw the cone twice, the second one a little deeper. What happens at the face?",
+        "The seat grows on both sides.",
+        "On one side the growth and the extra depth form a small triangle.",
+    )
+
+    error: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw an error of .005 to .020 in."""
+        return cls(
+            error=step_between(rng, 0.005, 0.020, 0.001) * INCH,
+            included_angle=pick(rng, (60.0, 82.0, 100.0, 120.0)),
+        )
+
+    def value(self) -> float:
+        """Return the growth of the diameter [mm]."""
+        return diameter_error(depth_error=self.error, included_angle=self.included_angle)
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        slope = half_tangent(self.included_angle)
+        yield slip("M14", self.error, "the extra depth itself; width and depth differ by the angle")
+        yield slip("M02", self.error * slope, "one side only; the seat grows on both sides")
+        yield slip("M14", 2 * self.error, "twice the depth, without the angle")
+        yield slip("M04", 2 * self.error / slope)
+        yield slip("M01", times(2 * self.error, whole_tangent(self.included_angle)))
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        slope = half_tangent(self.included_angle)
+        return (
+            f"Half of {self.said('included_angle')} has the tangent {slope:.4f}. On one side the "
+            f"seat grows {self.said('error')} × {slope:.4f} = {self.show(self.error * slope)}, on "
+            f"both sides {self.show(self.value())}."
+        )

@@ -1,0 +1,65 @@
+"""What an edge break does to the mouth of a hole."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import FLAT_HEADS, INCH, hole
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EdgeBreak(NumberQuestion):
+    """Asks for the widest mouth that an edge-break note allows."""
+
+    id = "edge-break"
+    goal = "Read an edge-break note as limits on the mouth of a hole."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.001", "0.025", "The note is written to .001 in.")
+    sizes: ClassVar = {"hole_diameter": LENGTH, "least": LENGTH, "greatest": LENGTH}
+    asked = (
+        "A print says: break all edges, least {least}, greatest {greatest}, measured along each "
+        "face. What is the widest mouth a hole of {hole_diameter} may have?"
+    )
+    hints = (
+        "Draw the hole with its edge broken on both sides of the section.",
+        "The break eats into the face on each side of the hole.",
+    )
+
+    hole_diameter: float
+    least: float
+    greatest: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a clearance hole and a break of up to .015 to .030 in."""
+        return cls(
+            hole_diameter=hole(pick(rng, FLAT_HEADS), pick(rng, ("close", "normal", "loose"))),
+            least=0.005 * INCH,
+            greatest=step_between(rng, 0.015, 0.030, 0.001) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return the widest mouth [mm]."""
+        return self.hole_diameter + 2 * self.greatest
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        hole_diameter, leg = self.hole_diameter, self.greatest
+        yield slip("M41", hole_diameter + leg, "one side only; the break is on both sides")
+        yield slip("M41", hole_diameter + leg * 2**0.5, "the slope of the break; the leg counts")
+        yield slip("M49", hole_diameter + 2 * self.least, "the least break; the widest was asked")
+        yield slip("M15", hole_diameter - 2 * leg)
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            f"The break takes at most {self.said('greatest')} of the face on each side: "
+            f"{self.said('hole_diameter')} + 2 × {self.said('greatest')} = "
+            f"{self.show(self.value())}."
+        )

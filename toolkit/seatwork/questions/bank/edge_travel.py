@@ -1,0 +1,91 @@
+"""Quill travel from touching off with the lips on the edge of the hole."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import over, whole_tangent
+from seatwork.seats import Countersink
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EdgeTravel(NumberQuestion):
+    """Asks for the travel after the tool's lips touch the edge of a drilled hole."""
+
+    id = "edge-travel"
+    goal = "Set the stop from the moment the lips touch the edge of the hole."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "Touching off and a stop hold about .001 in each.")
+    sizes: ClassVar = {
+        "diameter": LENGTH,
+        "hole_diameter": LENGTH,
+        "nose_diameter": LENGTH,
+        "included_angle": ANGLE,
+    }
+    asked = (
+        "A countersink of {included_angle} included angle with a flat nose of {nose_diameter} "
+        "comes down over a hole of {hole_diameter} until its lips touch the hole's edge. How far "
+        "must the quill travel from there for the seat to measure {diameter} at the face?"
+    )
+    hints = (
+        "Draw the tool at the moment its lips touch. Where is its nose then?",
+        "At that moment the cone is as wide at the face as the hole.",
+        "The travel is the height between that width and the width of the finished seat.",
+    )
+
+    diameter: float
+    hole_diameter: float
+    nose_diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a flat head's seat over its hole, and a nose that enters the hole."""
+        head = flat_head(rng)
+        return cls(
+            diameter=head.sharp_diameter + step_between(rng, 0, 0.012, 0.002) * INCH,
+            hole_diameter=head.hole_diameter,
+            nose_diameter=step_between(rng, 0.060, 0.120, 0.005) * INCH,
+            included_angle=pick(rng, (82.0, 82.0, 100.0)),
+        )
+
+    def seat(self) -> Countersink:
+        """Return the seat asked about."""
+        return Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.included_angle,
+        )
+
+    def value(self) -> float:
+        """Return the travel [mm]."""
+        return self.seat().travel_from_hole_edge()
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        seat, half = self.seat(), (self.diameter - self.hole_diameter) / 2
+        yield slip("M11", seat.travel_from_face(self.nose_diameter))
+        yield slip("M03", seat.apex_depth)
+        yield slip("M12", seat.apex_depth, twin_of="M03")
+        yield slip("M01", over(half, whole_tangent(self.included_angle)))
+        yield slip("M02", 2 * self.value())
+        yield slip("M04", half * half_tangent(self.included_angle))
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        half = self.fine((self.diameter - self.hole_diameter) / 2)
+        tangent = f"{half_tangent(self.included_angle):.4f}"
+        return (
+            f"When the lips touch, the nose of {self.said('nose_diameter')} is down in the hole "
+            f"and no longer counts. From {self.said('hole_diameter')} to {self.said('diameter')} "
+            f"one side gains {half}. Half of {self.said('included_angle')} has the tangent "
+            f"{tangent}. Travel = {half} / {tangent} = {self.show(self.value())}."
+        )

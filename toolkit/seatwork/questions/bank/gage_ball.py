@@ -1,0 +1,110 @@
+"""Height of a gage ball above the face of a seat."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import half_sine
+from seatwork.seats import Countersink
+from seatwork.seats.gaging import ball_range, ball_top
+
+BALLS = tuple(count / 32 for count in range(8, 31))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GageBall(NumberQuestion):
+    """Asks how high a ball stands above the face when it lies in the seat."""
+
+    id = "gage-ball"
+    goal = "Gage a seat with a ball and a depth micrometer."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance("0.001", "0.025", "A depth micrometer over a ball holds about .001 in.")
+    sizes: ClassVar = {
+        "diameter": LENGTH,
+        "hole_diameter": LENGTH,
+        "included_angle": ANGLE,
+        "ball": LENGTH,
+    }
+    asked = (
+        "A seat measures {diameter} at the face on a hole of {hole_diameter}, {included_angle} "
+        "included angle. A gage ball of {ball} diameter is laid in. How high does the top of the "
+        "ball stand above the face?"
+    )
+    hints = (
+        "Draw the cone down to its point, and the ball touching both sides.",
+        "From the ball's center a line to the point of touch is square to the side of the cone.",
+        "Point to center, center to top of ball, and the point lies below the face.",
+    )
+
+    diameter: float
+    hole_diameter: float
+    included_angle: float
+    ball: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a flat head's seat and a ball that touches its cone."""
+        head, angle = flat_head(rng), pick(rng, (82.0, 82.0, 100.0))
+        seat = Countersink(
+            diameter=head.sharp_diameter, hole_diameter=head.hole_diameter, included_angle=angle
+        )
+        least, greatest = ball_range(seat)
+        fitting = [ball for ball in BALLS if 1.02 * least < ball * INCH < 0.98 * greatest]
+        return cls(
+            diameter=seat.diameter,
+            hole_diameter=seat.hole_diameter,
+            included_angle=angle,
+            ball=pick(rng, fitting) * INCH,
+        )
+
+    def seat(self) -> Countersink:
+        """Return the seat asked about."""
+        return Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.included_angle,
+        )
+
+    def value(self) -> float:
+        """Return the height of the top of the ball [mm]."""
+        return ball_top(self.ball, self.seat())
+
+    def is_clear(self) -> bool:
+        """Whether the ball stands above the face and the slips stand apart."""
+        return self.value() > 1 and NumberQuestion.is_clear(self)
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        seat, radius = self.seat(), self.ball / 2
+        sine, point = half_sine(self.included_angle), seat.apex_depth
+        yield slip("M45", self.value() - radius, "the height of the ball's center, not of its top")
+        yield slip(
+            "M05",
+            radius / seat.tangent + radius - point,
+            "the tangent; the line to the point of touch is square to the side, so it is the sine",
+        )
+        yield slip("M13", self.ball / sine + self.ball - point)
+        yield slip(
+            "M01",
+            radius / half_sine(2 * self.included_angle) + radius - point,
+            "the sine of the whole angle; half of it belongs",
+        )
+        yield slip("M45", radius / sine + radius, "the height above the cone's point, not the face")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        radius, sine = self.ball / 2, half_sine(self.included_angle)
+        point = self.seat().apex_depth
+        return (
+            f"From the cone's point to the ball's center: {self.fine(radius)} / {sine:.4f} (sine "
+            f"of half of {self.said('included_angle')}) = {self.fine(radius / sine)}. To its top "
+            f"{self.fine(radius)} more. The point lies {self.fine(point)} below the face. Top: "
+            f"{self.show(self.value())} above it."
+        )

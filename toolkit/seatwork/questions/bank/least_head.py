@@ -1,0 +1,88 @@
+"""The greatest seat in which the least head is not too far below."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LeastHead(NumberQuestion):
+    """Asks for the greatest seat that the least head of a box allows."""
+
+    id = "least-head"
+    goal = "Let the least head of a box rule how large a seat may be."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance(
+        "0.001", "0.025", "Diameters and the amount allowed are stated to .001 in."
+    )
+    sizes: ClassVar = {
+        "least_sharp": LENGTH,
+        "greatest_sharp": LENGTH,
+        "below": LENGTH,
+        "included_angle": ANGLE,
+    }
+    asked = (
+        "The heads in a box of {size} flat head screws measure {least_sharp} to {greatest_sharp} "
+        "across their theoretical sharp diameter. No head may lie more than {below} below the "
+        "face. Head and seat have {included_angle}. How large may the seat be at the face, at most?"
+    )
+    hints = (
+        "Which head of the box goes down furthest in one and the same seat?",
+        "That head may lie below by the amount allowed, no more.",
+        "How much wider than that head is a seat in which it lies that far down?",
+    )
+
+    size: str
+    least_sharp: float
+    greatest_sharp: float
+    below: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a box whose heads spread .012 to .026 in, and .012 to .020 in allowed."""
+        head = flat_head(rng)
+        spread = step_between(rng, 0.012, 0.026, 0.001) * INCH
+        return cls(
+            size=head.size,
+            least_sharp=head.sharp_diameter - spread,
+            greatest_sharp=head.sharp_diameter,
+            below=step_between(rng, 0.012, 0.020, 0.001) * INCH,
+            included_angle=82.0,
+        )
+
+    def value(self) -> float:
+        """Return the greatest diameter of the seat [mm]."""
+        return self.least_sharp + 2 * half_tangent(self.included_angle) * self.below
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        slope = half_tangent(self.included_angle)
+        yield slip("M14", self.least_sharp + self.below)
+        yield slip("M14", self.least_sharp + 2 * self.below, "twice the amount, without the angle")
+        yield slip("M15", self.least_sharp - 2 * slope * self.below)
+        yield slip(
+            "M49",
+            self.greatest_sharp + 2 * slope * self.below,
+            "the greatest head; the least one goes down furthest",
+        )
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        slope = half_tangent(self.included_angle)
+        grown = self.show(2 * slope * self.below)
+        return (
+            f"The least head, {self.said('least_sharp')}, goes down furthest. To lie "
+            f"{self.said('below')} below, its seat is wider by 2 × {slope:.4f} × "
+            f"{self.said('below')} = {grown}: {self.said('least_sharp')} + {grown} = "
+            f"{self.show(self.value())}."
+        )

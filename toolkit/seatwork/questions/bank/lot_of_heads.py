@@ -1,0 +1,105 @@
+"""One seat for a whole box: how far the greatest head stands, how far the least lies below."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.parts import Part
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LotOfHeads(NumberQuestion):
+    """Asks for both ends of what the heads of a box do in one seat."""
+
+    id = "lot-of-heads"
+    goal = "Foresee the worst proud and the worst low head of a box."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance("0.001", "0.025", "A depth micrometer over a head holds about .001 in.")
+    sizes: ClassVar = {
+        "least_sharp": LENGTH,
+        "greatest_sharp": LENGTH,
+        "diameter": LENGTH,
+        "included_angle": ANGLE,
+    }
+    asked = (
+        "The heads in a box of {size} flat head screws measure {least_sharp} to {greatest_sharp} "
+        "across their theoretical sharp diameter. All seats are cut to {diameter} at the face; "
+        "head and seat have {included_angle}."
+    )
+    hints = (
+        "Take one head at a time: the greatest, then the least.",
+        "Each of them is an ordinary head in a seat of its own angle.",
+        "One side holds half of what head and seat differ in diameter.",
+    )
+
+    size: str
+    least_sharp: float
+    greatest_sharp: float
+    diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw heads up to .034 in wider and up to .056 in narrower than the seat."""
+        head = flat_head(rng)
+        above = step_between(rng, 0.022, 0.034, 0.001) * INCH
+        below = step_between(rng, 0.034, 0.056, 0.001) * INCH
+        return cls(
+            size=head.size,
+            greatest_sharp=head.sharp_diameter,
+            diameter=head.sharp_diameter - above,
+            least_sharp=head.sharp_diameter - above - below,
+            included_angle=82.0,
+        )
+
+    def rise(self, difference: float) -> float:
+        """Return the height that belongs to a difference in diameter [mm]."""
+        return difference / 2 / half_tangent(self.included_angle)
+
+    def value(self) -> float:
+        """Return how far the least head lies below [mm]."""
+        return self.rise(self.diameter - self.least_sharp)
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """How far the greatest head stands proud, how far the least lies below."""
+        up, down = self.greatest_sharp - self.diameter, self.diameter - self.least_sharp
+        return (
+            self.number(
+                self.rise(up), self._slips_of(up, down), "How far does the greatest stand proud?"
+            ),
+            self.number(
+                self.rise(down), self._slips_of(down, up), "How far does the least lie below?"
+            ),
+        )
+
+    def _slips_of(self, own: float, other: float) -> Callable[[], Iterable[Mistake]]:
+        return lambda: (
+            slip("M14", own),
+            slip("M02", 2 * self.rise(own)),
+            slip("M49", self.rise(own + other), "greatest against least; each is against a seat"),
+        )
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips of the second part."""
+        return self._slips_of(
+            self.diameter - self.least_sharp, self.greatest_sharp - self.diameter
+        )()
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        up, down = self.greatest_sharp - self.diameter, self.diameter - self.least_sharp
+        slope = f"{half_tangent(self.included_angle):.4f}"
+        return (
+            f"Greatest head: half of {self.show(up)} over {slope} is {self.show(self.rise(up))} "
+            f"proud. Least head: half of {self.show(down)} over {slope} is "
+            f"{self.show(self.rise(down))} below."
+        )

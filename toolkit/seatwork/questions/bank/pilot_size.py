@@ -1,0 +1,71 @@
+"""Diameter of the pilot for a hole."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, SOCKET_CAPS, hole, socket_cap
+from seatwork.questions.slips import Mistake, slip
+
+FITS = ("close", "normal", "loose")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PilotSize(NumberQuestion):
+    """Asks how wide the pilot of a counterbore is for a drilled hole."""
+
+    id = "pilot-size"
+    goal = "Pick a pilot that turns freely in the hole and still guides."
+    difficulty = 1
+    measure = LENGTH
+    accepted = Tolerance("0.0005", "0.0125", "A micrometer over a pilot holds .0005 in.")
+    sizes: ClassVar = {"hole_diameter": LENGTH, "diameter": LENGTH, "clearance": LENGTH}
+    asked = (
+        "A counterbore with a removable pilot is guided by a hole of {hole_diameter}, drilled for "
+        "a {size} screw, thread diameter {diameter}. The pilot is to be {clearance} under the "
+        "hole. What is its diameter?"
+    )
+    hints = (
+        "What does the pilot turn in?",
+        "It must be a little smaller than that.",
+    )
+
+    size: str
+    hole_diameter: float
+    diameter: float
+    clearance: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a clearance hole and .002 to .006 in of clearance."""
+        screw = socket_cap(rng)
+        assert screw.size in SOCKET_CAPS
+        return cls(
+            size=screw.size,
+            hole_diameter=hole(screw.size, pick(rng, FITS)),
+            diameter=screw.diameter,
+            clearance=step_between(rng, 0.002, 0.006, 0.001) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return the diameter of the pilot [mm]."""
+        return self.hole_diameter - self.clearance
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        yield slip("M20", self.diameter - self.clearance)
+        yield slip("M20", self.diameter, "the screw's size itself; the pilot turns in the hole")
+        yield slip("M15", self.hole_diameter + self.clearance)
+        yield slip("M23", self.hole_diameter, "the hole's size itself; the pilot would seize")
+        yield slip("M13", self.hole_diameter - 2 * self.clearance, "the clearance taken off twice")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            f"The pilot turns in the hole: {self.said('hole_diameter')} − "
+            f"{self.said('clearance')} = {self.show(self.value())}."
+        )

@@ -1,0 +1,125 @@
+"""Reading the note of a countersunk hole."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick
+from seatwork.questions.measures import ANGLE, COUNT, LENGTH, Measure
+from seatwork.questions.parts import NumberPart, Part
+from seatwork.questions.question import Question
+from seatwork.questions.real_sizes import flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.units import show_note
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadNote(Question):
+    """Asks for the fields of a note: count, hole, seat, angle."""
+
+    id = "read-note"
+    goal = "Read a countersink note field by field."
+    difficulty = 1
+    sizes: ClassVar = {
+        "count": COUNT,
+        "hole_diameter": LENGTH,
+        "diameter": LENGTH,
+        "included_angle": ANGLE,
+    }
+    asked = (
+        "The print is in {unit_name} and says:  {count}X ⌀{hole_diameter} THRU ⌵ ⌀{diameter} X "
+        "{included_angle}"
+    )
+    hints = (
+        "A number with X right behind it, no space, is a count.",
+        "⌀ stands before a diameter; the sign before it says of what. ⌵ is a countersink.",
+    )
+
+    count: int
+    hole_diameter: float
+    diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a count, a flat head and an angle."""
+        head = flat_head(rng)
+        return cls(
+            count=pick(rng, (2, 3, 4, 5, 6, 8, 10, 12)),
+            hole_diameter=head.hole_diameter,
+            diameter=head.sharp_diameter,
+            included_angle=pick(rng, (82.0, 90.0, 100.0)),
+        )
+
+    def said(self, name: str) -> str:
+        """Write a size as notes do: without unit, the print's unit is said apart."""
+        if name in ("hole_diameter", "diameter"):
+            return show_note(getattr(self, name), self.system)
+        return Question.said(self, name)
+
+    @property
+    def unit_name(self) -> str:
+        """Unit of the print in words."""
+        return "inches" if self.system == "inch" else "millimeters"
+
+    def text(self) -> str:
+        """Return the note with the unit of its print."""
+        stated = {name: self.said(name) for name in self.sizes}
+        return self.asked.format(unit_name=self.unit_name, **stated)
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """The four fields."""
+        hole, seat = self.hole_diameter, self.diameter
+        swapped = [slip("M44", hole, "the hole's diameter; it stands before THRU")]
+        return (
+            self._part(COUNT, self.count, "How many holes?", "0.5", ()),
+            self._part(
+                LENGTH,
+                hole,
+                "Diameter of the holes?",
+                "0.001" if self.system == "inch" else "0.02",
+                [
+                    slip("M44", seat, "the seat's diameter; it stands behind ⌵"),
+                    slip("M13", hole / 2),
+                ],
+            ),
+            self._part(
+                LENGTH,
+                seat,
+                "Diameter of the seat at the face?",
+                "0.001" if self.system == "inch" else "0.02",
+                [*swapped, slip("M13", seat / 2)],
+            ),
+            self._part(
+                ANGLE,
+                self.included_angle,
+                "Included angle of the seat?",
+                "0.5",
+                [slip("M01", self.included_angle / 2, "half the angle; notes give it whole")],
+            ),
+        )
+
+    def _part(
+        self, measure: Measure, value: float, prompt: str, tolerance: str, slips: Iterable[Mistake]
+    ) -> NumberPart:
+        found = tuple(slips)
+        return NumberPart(
+            measure=measure,
+            system=self.system,
+            value=value,
+            tolerance=Decimal(tolerance),
+            mistakes=lambda: found,
+            prompt=prompt,
+        )
+
+    def worked(self) -> str:
+        """Return the fields in order."""
+        count, hole, seat = (self.said(name) for name in ("count", "hole_diameter", "diameter"))
+        return (
+            f"{count}X: {count} holes. ⌀{hole} THRU: each {hole} in diameter, all the way. ⌵ "
+            f"⌀{seat}: countersunk to {seat} at the face. X {self.said('included_angle')}: by "
+            "that included angle."
+        )

@@ -1,0 +1,86 @@
+"""Depth of a countersink from its two diameters and its angle."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, WRONG_STANDARD, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import half_sine, over, radian_tangent, whole_tangent
+from seatwork.seats import Countersink
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SeatDepth(NumberQuestion):
+    """Asks how deep a cone is, from the face to the edge of the hole."""
+
+    id = "seat-depth"
+    goal = "Set a depth stop for a countersink from the diameters on the print."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}
+    asked = (
+        "A hole of {hole_diameter} is countersunk to {diameter} at the face, {included_angle} "
+        "included angle. How deep is the cone, from the face down to the edge of the hole?"
+    )
+    hints = (
+        "Draw one side of the cone: a triangle from the face down to the edge of the hole.",
+        "Along the face that triangle is half as wide as the two diameters differ.",
+        "The angle at its bottom is half the included angle. Which ratio holds both sides?",
+    )
+
+    diameter: float
+    hole_diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a flat head's seat, up to .012 in larger than the head."""
+        head = flat_head(rng)
+        return cls(
+            diameter=head.sharp_diameter + step_between(rng, 0, 0.012, 0.001) * INCH,
+            hole_diameter=head.hole_diameter,
+            included_angle=pick(rng, (82.0, 82.0, 100.0)),
+        )
+
+    def seat(self) -> Countersink:
+        """Return the seat asked about."""
+        return Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.included_angle,
+        )
+
+    def value(self) -> float:
+        """Return the depth [mm]."""
+        return self.seat().depth
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        angle, half_width = self.included_angle, (self.diameter - self.hole_diameter) / 2
+        yield slip("M01", over(half_width, whole_tangent(angle)))
+        yield slip("M02", 2 * self.value())
+        yield slip("M03", self.seat().apex_depth)
+        yield slip("M04", half_width * half_tangent(angle))
+        yield slip("M09", half_width * half_tangent(angle), twin_of="M04")
+        yield slip("M08", half_width / half_sine(angle))
+        yield slip("M05", half_width / half_sine(angle), twin_of="M08")
+        yield slip("M06", over(half_width, radian_tangent(angle)))
+        yield slip("M07", half_width / half_tangent(WRONG_STANDARD[angle]))
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        half_width = (self.diameter - self.hole_diameter) / 2
+        tangent = f"{half_tangent(self.included_angle):.4f}"
+        return (
+            "One side of the cone is a triangle. Along the face it measures half of "
+            f"{self.said('diameter')} less {self.said('hole_diameter')}: {self.fine(half_width)}. "
+            f"The angle at its bottom is half of {self.said('included_angle')}, its tangent "
+            f"{tangent}. Depth = {self.fine(half_width)} / {tangent} = {self.show(self.value())}."
+        )

@@ -1,0 +1,83 @@
+"""Diameter of a countersink at the face from its depth."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, WRONG_STANDARD, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import times, whole_tangent
+from seatwork.seats import Countersink
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SeatDiameter(NumberQuestion):
+    """Asks how wide a seat is at the face when its cone is that deep."""
+
+    id = "seat-diameter"
+    goal = "Foresee the diameter that a depth setting will cut."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.003", "0.08", "A caliper across a seat's edge holds about .003 in.")
+    sizes: ClassVar = {"depth": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}
+    asked = (
+        "A hole of {hole_diameter} is countersunk with a cutter of {included_angle} included "
+        "angle. The cone is {depth} deep, from the face down to the edge of the hole. What is its "
+        "diameter at the face?"
+    )
+    hints = (
+        "Draw both sides of the cone. Where does the hole end and the cone begin?",
+        "Each side adds the same width as the cone comes up to the face.",
+        "One side is a triangle with half the included angle at its bottom.",
+    )
+
+    depth: float
+    hole_diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a hole for a flat head and a depth near that of its seat."""
+        head, angle = flat_head(rng), pick(rng, (82.0, 82.0, 100.0))
+        seat = Countersink(
+            diameter=head.sharp_diameter, hole_diameter=head.hole_diameter, included_angle=angle
+        )
+        return cls(
+            depth=seat.depth + step_between(rng, 0, 0.012, 0.001) * INCH,
+            hole_diameter=head.hole_diameter,
+            included_angle=angle,
+        )
+
+    def value(self) -> float:
+        """Return the diameter at the face [mm]."""
+        return Countersink.from_depth(
+            depth=self.depth, hole_diameter=self.hole_diameter, included_angle=self.included_angle
+        ).diameter
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        slope, hole, depth = half_tangent(self.included_angle), self.hole_diameter, self.depth
+        whole = times(2 * depth, whole_tangent(self.included_angle))
+        other = half_tangent(WRONG_STANDARD[self.included_angle])
+        yield slip("M01", hole + whole if whole else None)
+        yield slip("M02", hole + depth * slope, "one side only; the cone widens on both sides")
+        yield slip("M03", 2 * depth * slope, "the hole left out; the cone starts at its edge")
+        yield slip("M04", hole + 2 * depth / slope)
+        yield slip("M14", hole + depth)
+        yield slip("M07", hole + 2 * depth * other)
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        slope = half_tangent(self.included_angle)
+        side, tangent = self.fine(self.depth * slope), f"{slope:.4f}"
+        return (
+            f"Each side leans by half of {self.said('included_angle')}, with tangent {tangent}. "
+            f"Over {self.said('depth')} of depth one side gains {self.said('depth')} × {tangent} "
+            f"= {side}. Two sides and the hole: {self.said('hole_diameter')} + 2 × {side} = "
+            f"{self.show(self.value())}."
+        )

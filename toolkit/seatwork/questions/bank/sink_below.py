@@ -1,0 +1,72 @@
+"""Depth of a seat for a head that is to lie below the face."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats import Countersink
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SinkBelow(NumberQuestion):
+    """Asks for the depth at which a head that is flush now lies below the face."""
+
+    id = "sink-below"
+    goal = "Set the stop deeper for a head that must lie below the face."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.001", "0.025", "The stop is moved by steps of .001 in.")
+    sizes: ClassVar = {"depth": LENGTH, "below": LENGTH, "included_angle": ANGLE}
+    asked = (
+        "In a seat of {included_angle} included angle, {depth} deep from the face to the edge of "
+        "the hole, a flat head of the same angle lies flush. How deep must the seat be for the "
+        "head to lie {below} below the face?"
+    )
+    hints = (
+        "Head and cone keep their shape. What moves when the cutter goes deeper?",
+        "The whole cone moves down, and the head with it.",
+        "Does the angle matter for that?",
+    )
+
+    depth: float
+    below: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a flush seat and an amount of .008 to .020 in."""
+        head, angle = flat_head(rng), pick(rng, (82.0, 82.0, 100.0))
+        seat = Countersink(
+            diameter=head.sharp_diameter, hole_diameter=head.hole_diameter, included_angle=angle
+        )
+        below = step_between(rng, 0.008, 0.020, 0.001) * INCH
+        return cls(depth=seat.depth, below=below, included_angle=angle)
+
+    def value(self) -> float:
+        """Return the new depth [mm]."""
+        return self.depth + self.below
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        slope = half_tangent(self.included_angle)
+        deeper = self.below / 2 / slope
+        yield slip("M14", self.depth + deeper, "the amount put on the diameter, not on the depth")
+        yield slip("M14", self.depth + 2 * self.below * slope)
+        yield slip("M15", self.depth - self.below)
+        yield slip("M23", self.depth, "the flush seat itself; the head must go further down")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            "Deeper by any amount, the cone is the same cone further down, and the head follows "
+            f"by just that amount: {self.said('depth')} + {self.said('below')} = "
+            f"{self.show(self.value())}. The seat at the face grows meanwhile, by twice the "
+            "tangent of half the angle."
+        )

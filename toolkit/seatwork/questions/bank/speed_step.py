@@ -1,0 +1,89 @@
+"""Which step of the machine is set for a wanted speed and a limit."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.cutting import pick_step
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import SPINDLE_SPEED
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.slips import Mistake, slip
+
+MACHINES = {
+    "bench drill press": (240, 410, 680, 1150, 1900, 2900),
+    "knee mill": (80, 135, 210, 325, 550, 910, 1500, 2720),
+    "lathe": (70, 115, 190, 310, 520, 840, 1400),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpeedStep(NumberQuestion):
+    """Asks for the step to set: the next one down, never above the limit."""
+
+    id = "speed-step"
+    goal = "Set the next step down, never above a limit."
+    difficulty = 1
+    measure = SPINDLE_SPEED
+    accepted = Tolerance("0.5", "0.5", "A step is one number on the plate; no other is near it.")
+    sizes: ClassVar = {"wanted": SPINDLE_SPEED, "limit": SPINDLE_SPEED}
+    asked = (
+        "A speed of {wanted} was worked out. The {machine} has the steps {steps} rev/min, and "
+        "this shop turns countersinks at {limit} at most. The rule is the next step down. Which "
+        "step is set?"
+    )
+    hints = (
+        "Two numbers hold the speed down. Which is lower?",
+        "Walk up the steps until the next one would be too fast.",
+    )
+
+    machine: str
+    steps: str
+    wanted: float
+    limit: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a machine, a wanted speed between two of its steps and a limit."""
+        machine = pick(rng, tuple(MACHINES))
+        steps = MACHINES[machine]
+        place = int(rng.random() * (len(steps) - 2))
+        low, high = steps[place], steps[place + 1]
+        low_part, span = round(low * 1.05), high - low
+        wanted = step_between(rng, low_part, low_part + 0.85 * span, 1)
+        limit = pick(rng, (300.0, 300.0, 500.0, 800.0))
+        return cls(machine=machine, steps=", ".join(map(str, steps)), wanted=wanted, limit=limit)
+
+    def step(self, speed: float) -> float | None:
+        """Return the step below a speed [rev/min], None if all are faster."""
+        return pick_step(spindle_speed=speed, steps=MACHINES[self.machine]).spindle_speed
+
+    def value(self) -> float:
+        """Return the step to set [rev/min]."""
+        return self.step(min(self.wanted, self.limit)) or 0.0
+
+    def is_clear(self) -> bool:
+        """Whether a step is slow enough, and the slips stand apart."""
+        return self.value() > 0 and NumberQuestion.is_clear(self)
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        right, steps = self.value(), MACHINES[self.machine]
+        higher = [step for step in steps if step > right]
+        ignored = self.step(self.wanted)
+        if self.limit < self.wanted and ignored != right:
+            yield slip("M35", ignored)
+            yield slip("M35", self.limit, "the limit itself; the machine has steps")
+        if higher and higher[0] != ignored:
+            yield slip("M34", higher[0], "the next step up; the rule is down")
+        if self.wanted not in (right, self.limit):
+            yield slip("M34", self.wanted, "the speed worked out; the machine has steps")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        lower = min(self.wanted, self.limit)
+        return (
+            f"{self.said('wanted')} is wanted and {self.said('limit')} is the limit; the lower, "
+            f"{self.show(lower)}, holds. The next step down is {self.show(self.value())}."
+        )

@@ -1,0 +1,92 @@
+"""Spindle speed of a countersink from the drilling speed and the shop's rule."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from math import pi
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork import cutting
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import LENGTH, SPINDLE_SPEED, SURFACE_SPEED
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import flat_head
+from seatwork.questions.slips import Mistake, slip
+
+MATERIALS = (("1018 steel", 80, 110), ("gray iron", 60, 90), ("6061 aluminum", 150, 250))
+FOOT = 0.3048
+SHARE = 20  # 5 %
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpindleSpeed(NumberQuestion):
+    """Asks for the spindle speed of a countersink at half the drilling speed."""
+
+    id = "spindle-speed"
+    goal = "Work out the spindle speed at the largest cutting diameter."
+    difficulty = 2
+    measure = SPINDLE_SPEED
+    accepted = Tolerance("5", "5", "5 %: the short formula with 4 is 4.7 % high, and good enough.")
+    sizes: ClassVar = {
+        "surface_speed": SURFACE_SPEED,
+        "diameter": LENGTH,
+        "hole_diameter": LENGTH,
+    }
+    asked = (
+        "{material} is drilled at {surface_speed}. A seat of {diameter} at the face is "
+        "countersunk on a hole of {hole_diameter}. This shop turns countersinks at half the "
+        "drilling speed for their largest cutting diameter. Which spindle speed is wanted, before "
+        "a step is chosen?"
+    )
+    hints = (
+        "Which diameter of the cutter runs fastest over the metal?",
+        "How long is the way round at that diameter, in the unit of the surface speed?",
+        "The rule of the shop comes last.",
+    )
+
+    material: str
+    surface_speed: float
+    diameter: float
+    hole_diameter: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a material, its speed and a flat head's seat."""
+        material, slow, fast = pick(rng, MATERIALS)
+        head = flat_head(rng)
+        return cls(
+            material=material,
+            surface_speed=step_between(rng, slow, fast, 5) * FOOT,
+            diameter=head.sharp_diameter,
+            hole_diameter=head.hole_diameter,
+        )
+
+    def value(self) -> float:
+        """Return the spindle speed [rev/min]."""
+        full = cutting.spindle_speed(cutting_speed=self.surface_speed, diameter=self.diameter)
+        return full / 2
+
+    def allowed(self, value: float) -> Decimal:
+        """Return 5 % of the speed, whole [rev/min]."""
+        return Decimal(round(value / SHARE))
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        right = self.value()
+        yield slip("M33", 2 * right, "the shop's rule left out")
+        yield slip("M29", 2 * right, twin_of="M33")
+        yield slip("M33", right / 2, "the shop's rule used twice")
+        yield slip("M28", pi * right, "π left out of the way round")
+        yield slip("M32", right * self.diameter / self.hole_diameter)
+        if self.system == "inch":
+            yield slip("M28", right / 12, "feet and inches mixed; 12 in make a foot")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        whole = self.show(2 * self.value())
+        return (
+            f"The cutter is widest at the face, {self.said('diameter')}. One turn there is π × "
+            f"{self.said('diameter')} long; {self.said('surface_speed')} over that, in one unit, "
+            f"gives {whole} for a drill. Half of it: {self.show(self.value())}."
+        )

@@ -1,0 +1,81 @@
+"""Depth of a cone on solid metal: a spot for a hole to come."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import half_sine, over, whole_tangent
+from seatwork.seats import Countersink
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpotDepth(NumberQuestion):
+    """Asks how deep the point of a spotting drill goes for a mouth of that diameter."""
+
+    id = "spot-depth"
+    goal = "Spot solid metal so that the chamfer is there before the hole is drilled."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}
+    asked = (
+        "A hole of {hole_diameter} will be drilled later. Before that, the solid face is spotted "
+        "with a pointed tool of {included_angle} included angle until the mouth measures "
+        "{diameter}. How deep does the point go below the face?"
+    )
+    hints = (
+        "Draw what is cut now, not what will be there after drilling.",
+        "The cone runs down to a point: the whole mouth belongs to it.",
+        "One side is a triangle with half the mouth along the face.",
+    )
+
+    diameter: float
+    hole_diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a clearance hole and a mouth .030 to .060 in wider."""
+        hole = flat_head(rng).hole_diameter
+        return cls(
+            diameter=hole + step_between(rng, 0.030, 0.060, 0.002) * INCH,
+            hole_diameter=hole,
+            included_angle=pick(rng, (82.0, 100.0, 120.0)),
+        )
+
+    def seat(self) -> Countersink:
+        """Return the cone as it will be once the hole is drilled."""
+        return Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.included_angle,
+        )
+
+    def value(self) -> float:
+        """Return the depth of the point [mm]."""
+        return self.seat().apex_depth
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        seat, half = self.seat(), self.diameter / 2
+        yield slip("M01", over(half, whole_tangent(self.included_angle)))
+        yield slip("M02", 2 * self.value(), "the whole mouth; one side of the cone has half of it")
+        yield slip("M48", seat.depth, "the hole taken off; it is not drilled yet")
+        yield slip("M04", half * seat.tangent)
+        yield slip("M09", half * seat.tangent, twin_of="M04")
+        yield slip("M08", half / half_sine(self.included_angle))
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        half, tangent = self.fine(self.diameter / 2), f"{self.seat().tangent:.4f}"
+        return (
+            f"The face is solid, so the cone is whole: half its mouth is {half}. Half of "
+            f"{self.said('included_angle')} has the tangent {tangent}. The point lies "
+            f"{half} / {tangent} = {self.show(self.value())} below the face."
+        )

@@ -1,0 +1,71 @@
+"""Depth of a spotface on a sloped face, measured along the axis."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, hex_cap
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpotfaceAxis(NumberQuestion):
+    """Asks how deep a spotface cleans up, from the face at the hole's axis."""
+
+    id = "spotface-axis"
+    goal = "Say from where the depth of a spotface on a draft face is measured."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "slope": ANGLE}
+    asked = (
+        "A smooth pad of the frame has a draft of {slope}. It is spotfaced to {diameter} round a "
+        "hole of {hole_diameter}, square to the hole. When the spotface is just whole, how far "
+        "below the sloped face does it lie at the axis of the hole?"
+    )
+    hints = (
+        "Sketch slope and flat from the side. Where does the cutter touch first, where last?",
+        "It is whole when its lowest edge just reaches the face.",
+        "From there to the axis is half the width of the cutter.",
+    )
+
+    diameter: float
+    hole_diameter: float
+    slope: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a spotface for a hex cap screw and a draft of 3° to 8°."""
+        screw = hex_cap(rng)
+        wide = round(1.3 * screw.head_diameter / INCH * 16) / 16
+        return cls(
+            diameter=(wide + pick(rng, (0.125, 0.25, 0.375))) * INCH,
+            hole_diameter=screw.hole_diameter,
+            slope=step_between(rng, 3, 8, 0.5),
+        )
+
+    def value(self) -> float:
+        """Return the depth at the axis [mm]."""
+        return self.diameter / 2 * half_tangent(2 * self.slope)
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        rise = half_tangent(2 * self.slope)
+        yield slip("M25", self.diameter * rise, "the depth below the high side, not at the axis")
+        yield slip("M26", self.hole_diameter / 2 * rise)
+        yield slip("M13", self.diameter / 4 * rise, "a quarter of the width; the axis is half away")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        rise = half_tangent(2 * self.slope)
+        return (
+            f"The cut is whole when it reaches the face at the low edge. From there to the axis "
+            f"is half of {self.said('diameter')}, {self.show(self.diameter / 2)}. The face rises "
+            f"{rise:.4f} for each unit (tangent of {self.said('slope')}): "
+            f"{self.show(self.value())}."
+        )

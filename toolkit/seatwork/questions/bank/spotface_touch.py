@@ -1,0 +1,84 @@
+"""Quill travel for a spotface from the first touch on a sloped, scaly pad."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, hex_cap
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpotfaceTouch(NumberQuestion):
+    """Asks for the travel from the first touch until the spotface is whole and under the scale."""
+
+    id = "spotface-touch"
+    goal = "Set the stop from the first touch on a rough pad."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {
+        "diameter": LENGTH,
+        "hole_diameter": LENGTH,
+        "slope": ANGLE,
+        "scale": LENGTH,
+    }
+    asked = (
+        "A cast pad with a draft of {slope} is spotfaced to {diameter} round a hole of "
+        "{hole_diameter}. The cutter first touches the high side. The cut must be whole all round "
+        "and {scale} deeper than that, to be under the scale. How far does the quill travel from "
+        "the first touch?"
+    )
+    hints = (
+        "Sketch the slope and the cutter at the first touch.",
+        "How much lower is the face at the opposite edge of the cutter?",
+        "Then add what the scale needs.",
+    )
+
+    diameter: float
+    hole_diameter: float
+    slope: float
+    scale: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a spotface, a draft of 2° to 6° and .015 to .040 in for scale."""
+        screw = hex_cap(rng)
+        wide = round(1.3 * screw.head_diameter / INCH * 16) / 16
+        return cls(
+            diameter=(wide + pick(rng, (0.125, 0.25, 0.375))) * INCH,
+            hole_diameter=screw.hole_diameter,
+            slope=step_between(rng, 2, 6, 0.5),
+            scale=step_between(rng, 0.015, 0.040, 0.001) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return the travel [mm]."""
+        return self.diameter * half_tangent(2 * self.slope) + self.scale
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        rise = half_tangent(2 * self.slope)
+        yield slip(
+            "M25",
+            self.diameter / 2 * rise + self.scale,
+            "the depth from the axis; the first touch is on the high side",
+        )
+        yield slip("M23", self.diameter * rise, "the scale left out; the cut would run in the skin")
+        yield slip("M26", self.hole_diameter * rise + self.scale)
+        yield slip("M25", self.scale, "the scale alone; the far side would not be touched")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        rise = half_tangent(2 * self.slope)
+        drop = self.show(self.diameter * rise)
+        return (
+            f"Across {self.said('diameter')} the face falls {rise:.4f} for each unit (tangent of "
+            f"{self.said('slope')}): {drop}. With {self.said('scale')} for the scale: "
+            f"{self.show(self.value())}."
+        )

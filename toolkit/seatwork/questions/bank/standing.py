@@ -1,0 +1,98 @@
+"""Whether a head stands proud or lies below, and by how much."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.catalogue import SLIPS
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.parts import ChoicePart, Part
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import over, whole_tangent
+from seatwork.seats.cones import half_tangent
+
+STATES = (("proud", "proud"), ("flush", "flush"), ("below", "below flush"))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Standing(NumberQuestion):
+    """Asks how a head lies in a seat of its own angle and another diameter."""
+
+    id = "standing"
+    goal = "Tell from two diameters whether a head is proud or below, and how far."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.001", "0.025", "A depth micrometer over a head holds about .001 in.")
+    sizes: ClassVar = {"sharp_diameter": LENGTH, "diameter": LENGTH, "included_angle": ANGLE}
+    asked = (
+        "A seat of {included_angle} included angle measures {diameter} at the face. A {size} flat "
+        "head of the same angle, theoretical sharp diameter {sharp_diameter}, is laid in."
+    )
+    hints = (
+        "Head and seat are the same cone, so they touch all along it.",
+        "Which is wider at the face? The wider head stays up, the narrower one goes down.",
+        "One side is a triangle: half of what the diameters differ, and the slope of the cone.",
+    )
+
+    size: str
+    sharp_diameter: float
+    diameter: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a seat .022 to .060 in too narrow or too wide."""
+        head, angle = flat_head(rng), pick(rng, (82.0, 82.0, 100.0))
+        off = step_between(rng, 0.022, 0.060, 0.001) * pick(rng, (-1, 1))
+        return cls(
+            size=head.size,
+            sharp_diameter=head.sharp_diameter,
+            diameter=head.sharp_diameter + off * INCH,
+            included_angle=angle,
+        )
+
+    def value(self) -> float:
+        """Return how far the head stands or lies [mm]."""
+        return abs(self.sharp_diameter - self.diameter) / 2 / half_tangent(self.included_angle)
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """Which way, then how far."""
+        right, other = (
+            ("proud", "below")
+            if self.diameter < self.sharp_diameter
+            else (
+                "below",
+                "proud",
+            )
+        )
+        which = ChoicePart(
+            prompt="How does the head lie?",
+            options=STATES,
+            right=right,
+            wrong={other: ("M15", SLIPS["M15"]), "flush": ("M17", "any seat taken to fit")},
+        )
+        return which, self.number(self.value(), self.mistakes, "By how much?")
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        off, slope = abs(self.sharp_diameter - self.diameter), half_tangent(self.included_angle)
+        yield slip("M14", off)
+        yield slip("M02", off / slope)
+        yield slip("M04", off / 2 * slope)
+        yield slip("M01", over(off / 2, whole_tangent(self.included_angle)))
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        half = self.fine(abs(self.sharp_diameter - self.diameter) / 2)
+        way = "stands proud" if self.diameter < self.sharp_diameter else "lies below"
+        tangent = f"{half_tangent(self.included_angle):.4f}"
+        return (
+            f"Sharp diameter and seat differ by twice {half}. Half of "
+            f"{self.said('included_angle')} has the tangent {tangent}: the head {way} "
+            f"by {half} / {tangent} = {self.show(self.value())}."
+        )

@@ -1,0 +1,106 @@
+"""Depth of the chamfer cut before a hole is tapped."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats import Countersink
+from seatwork.seats.cones import half_tangent
+
+# Coarse threads: major diameter and tap drill [in], tap drills as listed for about 75 %.
+THREADS = {
+    "1/4-20": (0.250, 0.201),
+    "5/16-18": (0.3125, 0.257),
+    "3/8-16": (0.375, 0.3125),
+    "7/16-14": (0.4375, 0.368),
+    "1/2-13": (0.500, 0.422),
+    "5/8-11": (0.625, 0.531),
+    "3/4-10": (0.750, 0.656),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ThreadChamfer(NumberQuestion):
+    """Asks how deep the chamfer of a hole to be tapped is."""
+
+    id = "thread-chamfer"
+    goal = "Cut the chamfer of a tapped hole: the countersink cut most often in any shop."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {
+        "major": LENGTH,
+        "tap_drill": LENGTH,
+        "over": LENGTH,
+        "included_angle": ANGLE,
+    }
+    asked = (
+        "A hole for a {thread} thread, major diameter {major}, is drilled {tap_drill} and gets a "
+        "chamfer of {included_angle} included angle, {over} larger in diameter than the thread, "
+        "before it is tapped. How deep is the chamfer, from the face to the edge of the drilled "
+        "hole?"
+    )
+    hints = (
+        "Which two diameters does the chamfer lie between?",
+        "The wider one follows from the thread, the narrower one is drilled.",
+        "At this angle a cone is as deep as it is wide on one side.",
+    )
+
+    thread: str
+    major: float
+    tap_drill: float
+    over: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a coarse thread and a chamfer .014 to .030 in over it."""
+        thread = pick(rng, tuple(THREADS))
+        major, tap_drill = THREADS[thread]
+        return cls(
+            thread=thread,
+            major=major * INCH,
+            tap_drill=tap_drill * INCH,
+            over=step_between(rng, 0.014, 0.030, 0.002) * INCH,
+            included_angle=90.0,
+        )
+
+    def value(self) -> float:
+        """Return the depth of the chamfer [mm]."""
+        return Countersink(
+            diameter=self.major + self.over,
+            hole_diameter=self.tap_drill,
+            included_angle=self.included_angle,
+        ).depth
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        mouth = self.major + self.over
+        yield slip("M02", mouth - self.tap_drill)
+        yield slip("M03", mouth / 2)
+        yield slip(
+            "M48",
+            (self.major - self.tap_drill) / 2,
+            "a chamfer to the thread's own diameter; it is to be larger",
+        )
+        yield slip(
+            "M07", self.value() / half_tangent(82), "an angle of 82°; thread chamfers have 90° here"
+        )
+        yield slip(
+            "M20", self.over / 2, "the thread taken for the hole; the hole is drilled smaller"
+        )
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        mouth = self.show(self.major + self.over)
+        return (
+            f"The mouth measures {self.said('major')} + {self.said('over')} = {mouth}. One side is "
+            f"half of {mouth} less {self.said('tap_drill')}, {self.show(self.value())}, and at "
+            f"{self.said('included_angle')} the depth is the same."
+        )

@@ -1,0 +1,86 @@
+"""Diameter of a counterbore into which a wrench socket must go."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, hex_cap
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WrenchRoom(NumberQuestion):
+    """Asks how wide a counterbore must be for head, washer and wrench socket."""
+
+    id = "wrench-room"
+    goal = "Make room for the wrench socket, not for the head alone."
+    difficulty = 2
+    measure = LENGTH
+    accepted = Tolerance("0.003", "0.08", "A caliper in a bore holds about .003 in.")
+    sizes: ClassVar = {
+        "across_corners": LENGTH,
+        "washer_diameter": LENGTH,
+        "wrench_diameter": LENGTH,
+        "clearance": LENGTH,
+    }
+    asked = (
+        "A {size} hex cap screw, {across_corners} across corners, lies in a counterbore on a "
+        "washer of {washer_diameter} outside diameter. It is tightened with a wrench socket that "
+        "the class measured: {wrench_diameter} outside. All of them need {clearance} of clearance "
+        "in diameter. How wide must the counterbore be?"
+    )
+    hints = (
+        "Which things go into the bore, and when?",
+        "The widest of them rules.",
+    )
+
+    size: str
+    across_corners: float
+    washer_diameter: float
+    wrench_diameter: float
+    clearance: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a hex cap screw, a washer, and a wrench socket wider than both."""
+        screw = hex_cap(rng)
+        washer = screw.head_diameter + step_between(rng, 0.020, 0.070, 0.010) * INCH
+        return cls(
+            size=screw.size,
+            across_corners=screw.head_diameter,
+            washer_diameter=washer,
+            wrench_diameter=washer + step_between(rng, 0.045, 0.145, 0.010) * INCH,
+            clearance=pick(rng, (0.015, 0.020, 0.031)) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return the diameter of the counterbore [mm]."""
+        return self.wrench_diameter + self.clearance
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        yield slip("M22", self.across_corners + self.clearance)
+        yield slip(
+            "M22",
+            self.washer_diameter + self.clearance,
+            "room for the washer; the wrench socket is wider",
+        )
+        yield slip("M23", self.wrench_diameter, "the wrench socket without clearance")
+        yield slip(
+            "M13",
+            self.wrench_diameter + 2 * self.clearance,
+            "the clearance counted on each side; it is given for the diameter",
+        )
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            "Head, washer and wrench socket all go in; the widest is the wrench socket, "
+            f"{self.said('wrench_diameter')}. With {self.said('clearance')} of clearance: "
+            f"{self.show(self.value())}. Where that is too wide for the pad, a socket head cap "
+            "screw or a raised boss is the usual way out."
+        )
