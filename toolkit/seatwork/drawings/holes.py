@@ -17,9 +17,9 @@ from seatwork.drawings.symbols import SignedLine
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.units import show_angle, show_both, show_length, show_note
 
-AXIS, FACE, HALF_PLATE, BOTTOM = 330.0, 460.0, 255.0, 110.0
+AXIS, FACE, HALF_PLATE, BOTTOM = 330.0, 435.0, 255.0, 100.0
 WIDEST, DEEPEST = 380.0, 300.0
-DIAMETER_LINE, DEPTH_LINE = 640.0, AXIS + HALF_PLATE + 36.0
+DIAMETER_LINE, DEPTH_LINE = 665.0, AXIS + HALF_PLATE + 36.0
 COLUMN, HEADING = 870.0, 650.0
 NOTE = (40.0, 38.0)
 ROUGHNESS = 5.0

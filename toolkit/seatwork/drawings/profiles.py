@@ -70,6 +70,6 @@ def head_outline(head: Head, seat: Countersink, found: Fit, bottom: float) -> Po
 
 def _rim(edge: float, top: float, radius: float) -> Points:
     """Round the corner at the top of a rim, from the flat top outward and down."""
-    turn = np.linspace(0.0, np.pi / 2, 13 if radius else 1)
+    turn = np.linspace(0.0, np.pi / 2, 7 if radius else 1)
     across = edge - radius + radius * np.sin(turn)
     return np.column_stack([across, top - radius + radius * np.cos(turn)])

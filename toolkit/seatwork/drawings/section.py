@@ -26,7 +26,9 @@ seat may go down [page units]."""
 DETAIL, RADIUS = (925.0, 240.0), 150.0
 ENLARGED = (1, 2, 5, 10, 20, 50)
 COLUMN = 765.0
-DIAMETER_LINE = 668.0
+DIAMETER_LINE, NARROW = 668.0, 205.0
+"""Height of the dimension line, and how far apart its ends must be for a long word between."""
+
 NOTE = (40.0, 30.0)
 LETTER = (AXIS + 274.0, FACE - 30.0)
 LABEL = (208.0, 285.0)
@@ -56,7 +58,7 @@ class Section:
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""
         figure, axes = page(self.style.colors)
-        circle = Circle(DETAIL, RADIUS, facecolor=self.style.colors.paper, edgecolor="none")
+        circle = Circle(DETAIL, RADIUS, facecolor=self.style.colors.paper, linewidth=0)
         axes.add_patch(circle)
         draw_metal(axes, self.style, _plate(1.0))
         draw_metal(axes, self.style, _detail_window(0.0, 1.0), clip=circle)
@@ -118,7 +120,7 @@ class Section:
             circle.set_linewidth(self.style.sizes.thin * POINTS)
             axes.add_artist(circle)
         self._note = SignedLine(axes, self.style, x=NOTE[0], y=NOTE[1], animated=True)
-        above = DIAMETER_LINE + 11.0
+        above = DIAMETER_LINE + 14.0
         self._across = SignedLine(axes, self.style, x=AXIS, y=above, align="center", animated=True)
 
     def _add_words(self, axes: Axes) -> None:
@@ -159,7 +161,9 @@ class Section:
         for end in ends:
             work.extension(end, tuple(apex + radius * unit(apex, end)))
         work.angle(apex, radius, seat.included_angle / 2)
-        self._words["angle"].set_y(apex[1] + radius + 8.0)
+        between = ends[1][0] - ends[0][0]
+        included = show_angle(seat.included_angle) + (" included" if between > NARROW else "")
+        self._words["angle"].set(text=included, y=apex[1] + radius + 8.0)
         spot = plate.to_page(contact_points(seat, found)).mean(axis=0)
         left = (2 * AXIS - float(spot[0]), float(spot[1]))
         shoulder = (LABEL[0] + 24.0, LABEL[1])
@@ -196,7 +200,6 @@ class Section:
             "amount": words.standing(found, system),
             "face": "diameter at the face",
             "face 2": show_both(seat.diameter, system),
-            "angle": f"{seat_angle} included",
             "caption": f"Detail A, {times} times larger" if times > 1 else "",
             "letter": "A" if times > 1 else "",
             "gap": "" if found.state == "flush" else show_length(abs(found.amount), system),
