@@ -251,7 +251,7 @@ def _dimensions(axes: Axes, its: Style, hole: _Hole, window: Window, system: str
     for end in ends:
         work.extension(end, (end[0], DIAMETER_LINE))
     work.dimension(*((x, DIAMETER_LINE) for x, _ in ends))
-    above = DIAMETER_LINE + 11.0
+    above = DIAMETER_LINE + 14.0
     across = f"⌀ {show_length(hole.diameter, system)}"
     SignedLine(axes, its, x=AXIS, y=above, align="center").set(across)
     floor = window.spot(hole.hole_diameter / 2, -hole.depth)
