@@ -123,8 +123,8 @@ def test_heights_are_those_of_their_cone(
 
     Within the printed rounding: columns to .001 in make up to .0009 in, depths are printed to
     0.1 mm. Exceptions: 82° heads #6 and 5/16 print .001 less than their cone, the socket flat
-    head 1/2 prints .251 where its cone gives .252; form A M7, form B M22 and M24 stand in the table of
-    contradictions. Each must still differ.
+    head 1/2 prints .251 where its cone gives .252; form A M7, form B M22 and M24 stand in the
+    table of contradictions. Each must still differ.
     """
     told = tables.about(name)
     for row in tables.rows(name):

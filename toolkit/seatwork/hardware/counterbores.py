@@ -22,7 +22,6 @@ WRENCH_ROWS = {
 }
 USUAL = {
     "socket cap metric": "DIN 974-1",
-    "socket cap inch": "ASME B18.3 appendix",
     "hex metric": "DIN 974-2",
     "din 931": "DIN 974-2",
 }
@@ -86,6 +85,7 @@ def counterbore(
     standard : str, optional
         The list: ``DIN 974-1`` or ``ASME B18.3.1M`` (metric socket head), ``DIN 974-2``
         (metric hex), ``ASME B18.3 appendix`` or ``company practice`` (inch socket head).
+        Without it DIN, or the house rule ``counterbore.inch_list``.
     series : int, optional
         Series 1 to 6 of DIN 974-1: 1 without washer, 5 with a plain washer.
     room_for : {"socket wrench", "ring wrench", "no wrench"}, optional
@@ -161,6 +161,8 @@ def _list_named(found: Screw, standard: str | None) -> str:
         raise SeatworkError(
             found.name, f"{standard} gives no counterbore for it", f"say {' or '.join(fitting)}"
         )
+    if standard is None and found.thread.system == "inch":
+        return rules().word("counterbore.inch_list")
     return standard or USUAL[found.kind]
 
 

@@ -26,7 +26,7 @@ class Kind:
         For each table, which column gives which fact of `Screw`. The first table must hold
         the size; the others add what they have.
     main : str
-        Fact that the seat is cut to.
+        Fact that the seat is cut to; where a size lacks it, the edge diameter stands first.
     angles : str, optional
         Row of the table ``head_angles``.
     withdrawn : bool, optional
@@ -61,7 +61,7 @@ class Kind:
             thread=thread,
             standard=self.standard,
             facts=facts,
-            main=self.main,
+            main=self.main if self.main in facts else "edge_diameter",
             withdrawn=self.withdrawn,
             length=length,
         )

@@ -106,6 +106,7 @@ def _take_apart(plain: str) -> _Said:
 
 def _size_first(rest: str) -> str:
     """Bring the size to the front: ``shcs m6`` becomes ``m6 shcs``."""
+    rest = rest.strip(" -,:")
     start = SIZE_STARTS.search(rest)
     if not start or digits(rest) != rest:
         return rest

@@ -7,7 +7,7 @@ from seatwork.errors import SeatworkError
 from seatwork.hardware.drills import drill
 from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed
-from seatwork.hardware.threads import Thread, thread
+from seatwork.hardware.threads import METRIC_PITCHES, METRIC_TABLE, Thread, thread
 from seatwork.shop import rules
 
 FULL_THREAD = 1.29904
@@ -68,7 +68,8 @@ def tap_drill(text: str | Thread) -> TapDrill:
     Parameters
     ----------
     text : str or Thread
-        ``1/4-20``, ``10-32``, ``M8x1``; ``M6`` is the coarse thread.
+        ``1/4-20``, ``10-32``, ``M8x1``; ``M6`` is the coarse thread, unless the house
+        rule ``tapped_hole.pitch`` asks.
 
     Returns
     -------
@@ -138,9 +139,13 @@ def tapped_hole_chamfer(text: str | Thread) -> TappedHoleChamfer:
 def _with_pitch(found: Thread) -> Thread:
     if found.pitch is not None:
         return found
-    if found.system == "metric":
-        pitch = tables.row("threads_metric_iso_262", found.size)["coarse_pitch_mm"]
+    if found.system == "metric" and rules().word("tapped_hole.pitch") == "coarse":
+        pitch = tables.row(METRIC_TABLE, found.size)["coarse_pitch_mm"]
         return thread(f"{found.size}x{pitch:g}")
+    if found.system == "metric":
+        row = tables.row(METRIC_TABLE, found.size)
+        told = " or ".join(f"{found.size}x{row[pitch]:g}" for pitch in METRIC_PITCHES if row[pitch])
+        raise SeatworkError(found.size, "which pitch?", f"write {told}")
     raise SeatworkError(
         found.size, "coarse or fine thread?", f"write {found.size} UNC or {found.size} UNF"
     )
