@@ -12,7 +12,7 @@ from pathlib import Path
 
 from seatwork import __version__
 from seatwork.errors import SeatworkError
-from seatwork.opening.delivered import write
+from seatwork.opening.delivered import UNWRITABLE, write
 
 LEAST_PYTHON = (3, 11)
 SERVER_SIDE = ("jupyterlab", "jupyter_server", "jupyterlab_widgets", "anywidget")
@@ -172,7 +172,8 @@ def write_access(folder: Path) -> Check:
         write(trial, b"trial")
         trial.unlink()
     except (SeatworkError, OSError) as error:
-        return Check(name="write access", found=str(error), fix="name a folder of your own")
+        fault = error.fault if isinstance(error, SeatworkError) else UNWRITABLE[0]
+        return Check(name="write access", found=f"{place}: {fault}", fix=UNWRITABLE[1])
     return Check(name="write access", found=str(place))
 
 

@@ -22,8 +22,13 @@ SETTINGS = {
     # every cell stays in the page, so that a live picture scrolled away keeps its place
     "@jupyterlab/notebook-extension:tracker": {"windowingMode": "none"},
 }
-# one document at a time needs no debugger, which complains when a kernel is shut down early
-PAGE = {"disabledExtensions": {"@jupyterlab/debugger-extension": True}}
+# a lesson needs no debugger (it complains when a kernel is shut down early) and no shop for parts
+PAGE = {
+    "disabledExtensions": {
+        "@jupyterlab/debugger-extension": True,
+        "@jupyterlab/extensionmanager-extension": True,
+    }
+}
 
 
 def options(folder: Path, *, token: str, port: int | None, browser: bool) -> list[str]:
