@@ -192,7 +192,7 @@ def test_turning_the_face_turns_the_rim() -> None:
         (Tilted(tilt=45), "never closes"),
         (Tilted(tilt=60), "never closes"),
         (Round(diameter=7), "reach of the cut"),
-        (Round(diameter=7, inside=True), "wider than the round face"),
+        (Round(diameter=7, inside=True), "runs out at the sides"),
     ],
 )
 def test_a_cone_that_does_not_close_is_refused(surface: Surface, says: str) -> None:

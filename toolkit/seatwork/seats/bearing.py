@@ -81,9 +81,9 @@ class Bearing:
         >>> Bearing(outside_diameter=19, hole_diameter=13).greatest_lever(70)
         5.5
         """
-        if not 0 < area <= self.area:
+        if not (checks.is_number(area) and 0 < area <= self.area):
             raise SeatworkError(
-                area,
+                f"{area:.4g} mm²" if checks.is_number(area) else area,
                 "the whole ring is too small for this force, it is crushed all round",
                 "put a washer under the head or lower the clamp force",
             )

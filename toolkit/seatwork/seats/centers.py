@@ -223,6 +223,7 @@ class CenterDrill:
         SeatworkError
             If the mouth reaches the body: then the drill has gone too far.
         """
+        checks.length(mouth_diameter, "mouth of the center seat")
         if mouth_diameter >= self.body_diameter:
             raise SeatworkError(
                 Length(mouth_diameter),

@@ -12,6 +12,9 @@ from seatwork.errors import Angle, Length, SeatworkError
 LARGEST = 10_000.0
 """Largest length taken [mm]. No seat is ten meters wide; beyond it a unit was mixed up."""
 
+SMALLEST = 1e-6
+"""Smallest length that counts as above zero [mm]: a nanometer, under any surface's roughness."""
+
 LARGEST_QUANTITY = 1e12
 """Largest force or stress taken [N, MPa]; beyond it a unit was mixed up."""
 
@@ -35,7 +38,7 @@ def shown(value: Any, kind: type[float] = Length) -> object:
 
 def length(value: float, name: str) -> None:
     """Refuse a length [mm] that is not above zero."""
-    if not (is_number(value) and 0 < value <= LARGEST):
+    if not (is_number(value) and SMALLEST <= value <= LARGEST):
         raise SeatworkError(
             shown(value),
             f"the {name} must be above zero and below {{largest}}",

@@ -113,6 +113,7 @@ class Countersink:
         13.44
         """
         checks.length(depth, "depth")
+        checks.length(hole_diameter, "hole diameter")
         widening = 2 * depth * half_tangent(included_angle)
         return cls(
             diameter=hole_diameter + widening,

@@ -212,6 +212,6 @@ class Counterbore:
         checks.smaller(
             transition_diameter, "transition diameter", self.diameter, "counterbore diameter"
         )
-        if transition_diameter <= self.hole_diameter:
+        if not transition_diameter - self.hole_diameter > 2 * checks.SMALLEST:
             return None
         return Chamfer(leg=(transition_diameter - self.hole_diameter) / 2)

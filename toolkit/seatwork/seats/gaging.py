@@ -203,6 +203,7 @@ def angle_from_two_balls(
     82.0
     """
     checks.length(small_diameter, "diameter of the smaller ball")
+    checks.length(large_diameter, "diameter of the larger ball")
     checks.smaller(small_diameter, "smaller ball", large_diameter, "larger ball")
     checks.signed_length(small_top, "height of the smaller ball")
     checks.signed_length(large_top, "height of the larger ball")

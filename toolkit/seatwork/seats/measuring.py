@@ -14,7 +14,7 @@ the limits by the expanded uncertainty, proven bad only if it lies outside by it
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from math import sqrt
+from math import hypot
 from typing import Literal
 
 from seatwork.errors import Length, SeatworkError
@@ -92,7 +92,7 @@ def uncertainty(
     parts = [abs(slopes[name]) * _amount(plus_minus[name]) for name in plus_minus]
     return Uncertainty(
         value=formula(**sizes),
-        combined=sqrt(sum(part * part for part in parts)),
+        combined=hypot(*parts),
         worst=sum(parts),
         slopes=slopes,
     )

@@ -135,6 +135,7 @@ def pilot_for(
     'removable'
     """
     wanted = pilot_diameter(hole_diameter=bore.hole_diameter, clearance=clearance)
+    checks.length(greatest_clearance, "greatest clearance")
     checks.not_larger(clearance, "pilot clearance", greatest_clearance, "greatest clearance")
     fitting = [
         tool.pilot_diameter

@@ -12,7 +12,7 @@ squares, which is what happens to many independent, centered sizes; simulation d
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import sqrt
+from math import hypot
 from typing import TYPE_CHECKING, Literal
 
 from seatwork.errors import SeatworkError
@@ -157,7 +157,7 @@ def rss(terms: Sequence[Term]) -> Result:
     nominal = _nominal(terms)
     return Result(
         nominal=nominal,
-        plus_minus=sqrt(sum((term.direction * term.tolerance) ** 2 for term in terms)),
+        plus_minus=hypot(*(term.direction * term.tolerance for term in terms)),
     )
 
 

@@ -219,6 +219,7 @@ class Round:
         >>> Round(diameter=20).drop(6)
         2.0
         """
+        checks.length_or_zero(distance, "reach of the cut")
         checks.not_larger(distance, "reach of the cut", self.radius, "radius of the round face")
         square = distance * distance
         return square / (self.radius + sqrt(self.radius * self.radius - square))
@@ -256,8 +257,8 @@ class Round:
         if not np.all(inner >= 0) or not (self.inside or axis_radius < reach + self.radius):
             raise SeatworkError(
                 Length(2 * axis_radius),
-                "the cone is wider than the round face, {face}",
-                "cut a smaller seat",
+                "a cone so wide runs out at the sides of the round face, {face}, and never closes",
+                "cut a smaller seat, or take a sharper included angle",
                 face=Length(self.diameter),
             )
         root = np.sqrt(inner)
