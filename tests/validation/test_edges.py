@@ -26,3 +26,11 @@ def test_an_edge_under_half_a_millimeter_has_no_general_tolerance() -> None:
     with pytest.raises(SeatworkError, match="no tolerance here"):
         hardware.edge_tolerance(0.3)
     assert hardware.edge_tolerance(0.5).value == 0.2
+
+
+@pytest.mark.parametrize(("tolerance_class", "degrees"), [("f", 0.5), ("c", 1.0), ("v", 2.0)])
+def test_other_classes_of_angles_are_from_memory(tolerance_class, degrees) -> None:
+    """Shorter leg 30 mm, classes f, c and v. Source: ISO 2768-1 Table 3, from memory."""
+    found = hardware.angle_tolerance(30, tolerance_class)
+    assert found.value == degrees
+    assert found.caution == "from memory: check your copy"

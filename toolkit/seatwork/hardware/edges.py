@@ -43,9 +43,9 @@ def angle_tolerance(shorter_leg: float, tolerance_class: str = "m") -> Fact:
     Parameters
     ----------
     shorter_leg : float
-        Shorter leg of the angle [mm], to 120.
-    tolerance_class : {"m"}, optional
-        Class in the title block; only medium is held.
+        Shorter leg of the angle [mm], above zero.
+    tolerance_class : {"f", "m", "c", "v"}, optional
+        Class in the title block.
 
     Returns
     -------
@@ -55,7 +55,7 @@ def angle_tolerance(shorter_leg: float, tolerance_class: str = "m") -> Fact:
     Raises
     ------
     SeatworkError
-        For another class or a longer leg.
+        For another class, or no length.
 
     Examples
     --------

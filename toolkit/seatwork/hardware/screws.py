@@ -1,7 +1,7 @@
 """Screws: what a name at the counter stands for, with every diameter kept apart."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Fact, caution
@@ -174,6 +174,18 @@ class Screw:
             edge_diameter=self.edge_diameter,
             height=self.head_height,
         )
+
+    @property
+    def steepest_head(self) -> Head:
+        """The greatest head with the least angle of its range: what stands proud first.
+
+        Raises
+        ------
+        SeatworkError
+            As `head` does.
+        """
+        angles = self.angle_range
+        return replace(self.head, included_angle=angles[0]) if angles else self.head
 
     @property
     def least_head(self) -> Head:

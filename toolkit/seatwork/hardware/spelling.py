@@ -55,8 +55,9 @@ def tidy(text: object, wanted: str) -> str:
         plain = re.sub(rf"(?<=\d)-?{sign}", f"-{fraction}", plain).replace(sign, fraction)
     if not plain.isprintable():
         raise SeatworkError(ascii(text), "it holds characters that do not print", f"write {wanted}")
-    plain = " ".join(plain.split(" ")).strip().lower()
-    plain = re.sub(r" +", " ", plain)
+    if any(sign.isdigit() and not sign.isascii() for sign in plain):
+        raise SeatworkError(text, "it holds figures that are not 0 to 9", f"write {wanted}")
+    plain = re.sub(r" +", " ", plain).strip().lower()
     if not plain:
         raise SeatworkError("nothing", "no name was typed", f"write {wanted}")
     return plain

@@ -7,7 +7,9 @@ WANTED = "a screw such as #10-32 flat head, 1/4-20 socket flat, M6 csk socket or
 DOCUMENT = re.compile(
     r"\b(din|iso|(?:(?:asme|ansi) ?)*b|ms|bs)[ -]?(\d+(?:\.\d+)*)(?:-\d+|:\d{4})?\b"
 )
-ANGLE = re.compile(r"(?<![\w/.#-])(60|82|90|100|110|120)(?: ?°| ?deg(?:rees?)?\b|$|(?= [a-z]))")
+ANGLE = re.compile(
+    r"(?<![\w/.#-])(?<!x )(?<!by )(60|82|90|100|110|120)(?: ?°| ?deg(?:rees?)?\b|$|(?= [a-z]))"
+)
 SIZE_STARTS = re.compile(r"(?<![\w./#-])(?:#|(?:number|no\.?) ?(?=\d)|m ?(?=\d)|\.?\d)")
 LENGTH = re.compile(
     r'^(?:x|by) ?(\d+-\d+/\d+|\d+ \d+/\d+|\d+/\d+|\d*[.,]?\d+)( ?(?:"|in\b\.?|mm\b))?( long\b)?'
