@@ -1,10 +1,13 @@
 """What can be set on a bench: numbers, choices and switches, said without any widget."""
 
 from dataclasses import dataclass
+from functools import cache
 
-from seatwork import units
 from seatwork.benches.kinds import KINDS, Kind
 from seatwork.errors import SeatworkError
+
+SLACK = 1e-9
+"""How far beyond its range a value may lie by rounding, in its own unit."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -20,13 +23,13 @@ class Number:
     kind : {"length", "angle", "fine angle", "speed", "feed", "spindle", "count", "ratio"}
         What is measured; values are mm, deg, m/min, mm/rev, rev/min.
     low, high, start : float
-        Range and first value, in the kind's own unit.
+        Range and first value [mm, deg, m/min, mm/rev or rev/min, by kind].
     why : str
         Reason for the range, in words that follow "since".
     size : int
-        Last places per step: 1 is .001 in, 0.01 mm, 1 deg, 1 rev/min.
+        Last places per step [-]: 1 is .001 in, 0.01 mm, 1 deg, 1 rev/min.
     page : int
-        Steps per Page key.
+        Steps per Page key [-].
     folded : bool
         Out of sight until asked for.
     needs : str, optional
@@ -63,8 +66,7 @@ class Number:
         """
         exact = isinstance(given, int | float) and not isinstance(given, bool)
         value = float(given) if exact else self.sort.read(given, system)  # type: ignore[arg-type]
-        slack = 1e-9 * max(1.0, abs(self.high))
-        if not self.low - slack <= value <= self.high + slack:
+        if not self.low - SLACK <= value <= self.high + SLACK:
             raise SeatworkError(
                 self.sort.wrap(value) if value == value else "nan",
                 f"{self.label.lower()} goes from {{low}} to {{high}}, since {self.why}",
@@ -85,11 +87,7 @@ class Number:
 
     def steps(self, system: str) -> tuple[int, int]:
         """Return the first and the last whole step of the range."""
-        low = self.sort.step(self.low, self.size, system)
-        high = self.sort.step(self.high, self.size, system)
-        return low + (self.at(low, system) < self.low - 1e-9), high - (
-            self.at(high, system) > self.high + 1e-9
-        )
+        return _steps(self, system)
 
     def written(self, value: float, system: str) -> str:
         """Return the value as an argument: shop text where that is exact, else a number."""
@@ -99,6 +97,16 @@ class Number:
         except SeatworkError:
             exact = False
         return repr(text) if exact else f"{value!r}".removesuffix(".0")
+
+
+@cache
+def _steps(number: Number, system: str) -> tuple[int, int]:
+    """Return the first and last whole step that lie inside the range."""
+    low = number.sort.step(number.low, number.size, system)
+    high = number.sort.step(number.high, number.size, system)
+    under = number.at(low, system) < number.low - SLACK
+    over = number.at(high, system) > number.high + SLACK
+    return low + under, high - over
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -186,16 +194,3 @@ class Switch:
 
 
 Control = Number | Choice | Switch
-
-
-def range_words(number: Number, system: str) -> str:
-    """Return a number's range in words, both systems where they differ.
-
-    Examples
-    --------
-    >>> range_words(Number(name="d", label="Diameter", low=6.35, high=12.7, start=10,
-    ...                    why="the cutter is no larger"), "inch")
-    '0.250 in (6.35 mm) to 0.500 in (12.70 mm)'
-    """
-    show = units.show_both if number.kind == "length" else number.sort.both
-    return f"{show(number.low, system)} to {show(number.high, system)}"

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import cache
 
 from seatwork import units
 from seatwork.errors import Angle, Length
@@ -18,8 +19,8 @@ class Kind:
         Shop text and system to the value inside the project.
     show, both : callable
         Value and system to text: in one system, and as people should hear it.
-    places : dict of str to int
-        Decimal places of one step, by system.
+    places : tuple of int
+        Decimal places of one step, inch and metric [-].
     wrap : callable
         Value to what an error shows in the reader's units.
     """
@@ -27,18 +28,27 @@ class Kind:
     read: Callable[[str, str], float]
     show: Callable[[float, str], str]
     both: Callable[[float, str], str]
-    places: dict[str, int]
+    places: tuple[int, int]
     wrap: Callable[[float], object]
 
     def at(self, step: int, size: int, system: str) -> float:
         """Return the value of a whole step, `size` last places apart."""
-        return self.read(str(Decimal(step * size).scaleb(-self.places[system])), system)
+        return self.read(str(Decimal(step * size).scaleb(-self._last(system))), system)
 
     def step(self, value: float, size: int, system: str) -> int:
         """Return the whole step nearest to a value."""
-        places = self.places[system]
-        shown = Decimal(repr(value)) / Decimal(repr(self.read("1", system)))
-        return int(units.rounded(shown.scaleb(places) / size, 0))
+        last = Decimal(repr(value)) / _one(self, system)
+        return int(units.rounded(last.scaleb(self._last(system)) / size, 0))
+
+    def _last(self, system: str) -> int:
+        """Return how many decimal places a step has."""
+        return self.places[system == "metric"]
+
+
+@cache
+def _one(kind: Kind, system: str) -> Decimal:
+    """Return one of the unit that a system shows."""
+    return Decimal(repr(kind.read("1", system)))
 
 
 def _plain(show: Callable[[float], str], read: Callable[[str], float], places: int) -> Kind:
@@ -47,7 +57,7 @@ def _plain(show: Callable[[float], str], read: Callable[[str], float], places: i
         read=lambda text, system: read(text),
         show=lambda value, system: show(value),
         both=lambda value, system: show(value),
-        places={"inch": places, "metric": places},
+        places=(places, places),
         wrap=show,
     )
 
@@ -62,7 +72,7 @@ KINDS = {
         read=units.length,
         show=units.show_length,
         both=units.show_both,
-        places={"inch": 3, "metric": 2},
+        places=(3, 2),
         wrap=Length,
     ),
     "angle": _angle(0),
@@ -71,14 +81,14 @@ KINDS = {
         read=units.cutting_speed,
         show=units.show_speed,
         both=units.show_speed,
-        places={"inch": 0, "metric": 0},
+        places=(0, 0),
         wrap=units.show_speed,
     ),
     "feed": Kind(
         read=units.feed,
         show=units.show_feed,
         both=units.show_feed,
-        places={"inch": 4, "metric": 3},
+        places=(4, 3),
         wrap=units.show_feed,
     ),
     "spindle": _plain(units.show_spindle, lambda text: float(units.number(text)), 0),

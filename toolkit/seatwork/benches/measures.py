@@ -14,7 +14,7 @@ class Measure:
     label : str
         What is measured, in shop words.
     value : float, str or None
-        mm, deg, m/min, mm/rev or rev/min; a word; None where there is nothing to measure.
+        A size [mm, deg, m/min, mm/rev or rev/min, by kind], a word, or None: nothing to measure.
     kind : str
         A kind of number, or ``"word"``.
     note : str

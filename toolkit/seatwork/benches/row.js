@@ -104,17 +104,10 @@ function render({ model, el }) {
     if (event.key === "Escape") box.value = model.get("now").text;
   });
 
-  // Plain keys belong to the row, not to the notebook around it; Ctrl+S and its like do not.
-  const guard = (event) =>
-    parts.root.toggleAttribute(
-      "data-lm-suppress-shortcuts", !(event.ctrlKey || event.metaKey || event.altKey));
-  window.addEventListener("keydown", guard, true);
-
   model.on("change:spec", lay);
   model.on("change:now", show);
   lay();
   return () => {
-    window.removeEventListener("keydown", guard, true);
     model.off("change:spec", lay);
     model.off("change:now", show);
   };

@@ -131,7 +131,7 @@ def _patch_colors(patch: Patch) -> Attributes:
 def _image(artist: AxesImage, stroke: Stroke, figure: Figure) -> Element:
     """Return the element of a moving image; its pixels travel apart, as a PNG."""
     matrix = to_units(artist.get_transform(), figure)
-    smooth = artist.get_interpolation() not in ("nearest", "none")
+    smooth = artist.get_interpolation() not in ("auto", "antialiased", "nearest", "none")
 
     def read() -> Attributes:
         left, right, bottom, top = artist.get_extent()

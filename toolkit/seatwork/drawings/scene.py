@@ -72,7 +72,7 @@ class Drawing:
         Parameters
         ----------
         scale : float
-            Pixels of the picture per pixel of the figure's own size, 0.25 to 4.
+            Pixels of the picture per pixel of the figure's own size [-], 0.25 to 4.
 
         Returns
         -------

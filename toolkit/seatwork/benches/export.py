@@ -1,0 +1,135 @@
+"""A notebook as one web page that needs no network, no kernel and no script."""
+
+import os
+from html import escape
+from pathlib import Path
+from typing import Any
+
+from seatwork.errors import SeatworkError
+
+LIVE_ONLY = "application/vnd.jupyter.widget-view+json"
+POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+STYLE = """
+body { max-width: 56rem; margin: 1rem auto; padding: 0 1rem; color: #1a1a1a; background: #fff;
+  font: 1rem/1.5 sans-serif; }
+img { max-width: 100%; height: auto; }
+table { border-collapse: collapse; }
+th, td { padding: .2rem .6rem; border: 1px solid #5f5f5f; text-align: left; }
+blockquote { margin: 1rem 0; padding: .2rem 1rem; border-left: .3rem solid #5f5f5f; }
+pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
+.input { border-left: .2rem solid #5f5f5f; background: #f5f5f5; }
+.prompt { display: none; }
+@media print { .input, pre, img, table { break-inside: avoid; } }
+"""
+PAGE = """<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="{policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>{title}</title>
+<style>{style}</style>
+</head>
+<body>
+<main>
+{body}
+</main>
+</body>
+</html>
+"""
+
+
+def export(notebook_path: str | os.PathLike[str], html_path: str | os.PathLike[str]) -> Path:
+    """Write a notebook, as it was last saved, as one HTML file.
+
+    Live views are left out, their stills and texts stay; pictures are put into the file. The
+    page holds no script, and forbids itself every request.
+
+    Parameters
+    ----------
+    notebook_path : path
+        The notebook [file].
+    html_path : path
+        Where to write [file]; an older file is replaced only when the new one is whole.
+
+    Returns
+    -------
+    Path
+        The file written.
+
+    Raises
+    ------
+    SeatworkError
+        If the notebook cannot be read or the page cannot be written.
+    """
+    source, target = Path(notebook_path), Path(html_path)
+    notebook = _read(source)
+    _drop_live(notebook)
+    page = PAGE.format(
+        policy=POLICY,
+        title=escape(_title(notebook, source.stem)),
+        style=STYLE,
+        body=_body(notebook, source.parent),
+    )
+    _write(target, page)
+    return target
+
+
+def _read(source: Path) -> Any:
+    import nbformat
+
+    read: Any = nbformat.read
+    try:
+        return read(source, as_version=4)
+    except FileNotFoundError:
+        raise SeatworkError(str(source), "there is no such notebook", "check the name") from None
+    except OSError as error:
+        raise SeatworkError(
+            str(source), f"it cannot be read ({error.strerror})", "check the file"
+        ) from None
+    except (ValueError, nbformat.ValidationError, nbformat.reader.NotJSONError):
+        raise SeatworkError(
+            str(source), "that is not a notebook", "give a file that ends in .ipynb"
+        ) from None
+
+
+def _drop_live(notebook: Any) -> None:
+    """Take live views and their stored state out, and outputs that were nothing else."""
+    notebook.metadata.pop("widgets", None)
+    for cell in notebook.cells:
+        for output in cell.get("outputs", ()):
+            output.get("data", {}).pop(LIVE_ONLY, None)
+        if "outputs" in cell:
+            cell.outputs = [o for o in cell.outputs if "data" not in o or o.data]
+
+
+def _title(notebook: Any, name: str) -> str:
+    """Return the first heading, or the file's name."""
+    for cell in notebook.cells:
+        for line in str(cell.source).splitlines() if cell.cell_type == "markdown" else ():
+            if line.startswith("# "):
+                return line[2:].strip()
+    return name
+
+
+def _body(notebook: Any, folder: Path) -> str:
+    from nbconvert import HTMLExporter
+
+    exporter: Any = HTMLExporter(  # type: ignore[no-untyped-call]
+        template_name="basic", embed_images=True, exclude_anchor_links=True, sanitize_html=True
+    )
+    body, _ = exporter.from_notebook_node(notebook, {"metadata": {"path": str(folder)}})
+    return str(body)
+
+
+def _write(target: Path, page: str) -> None:
+    """Write beside the target, then put it in place."""
+    beside = target.with_name(target.name + ".part")
+    try:
+        beside.write_text(page, encoding="utf-8")
+        beside.replace(target)
+    except OSError as error:
+        beside.unlink(missing_ok=True)
+        raise SeatworkError(
+            str(target), f"it cannot be written ({error.strerror})", "choose another place"
+        ) from None
