@@ -5,7 +5,7 @@ from itertools import combinations
 
 import pytest
 from matplotlib.backends.backend_agg import RendererAgg
-from matplotlib.patches import PathPatch, Polygon
+from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 from matplotlib.text import Text
 from matplotlib.transforms import Bbox
@@ -56,7 +56,7 @@ def _thin_lines(drawing: Drawing) -> list[Path]:
 
 def _screws(drawing: Drawing) -> list[Path]:
     """Give the screws that are drawn whole, not those cut off by the border of a detail."""
-    patches = drawing.figure.axes[0].findobj(Polygon)
+    patches = drawing.figure.axes[0].findobj(PathPatch)
     return [p.get_path() for p in patches if p.get_zorder() == 3.0 and p.get_clip_path() is None]
 
 

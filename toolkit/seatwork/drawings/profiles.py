@@ -4,6 +4,7 @@ The face is at height 0 and metal lies below it; sizes come from seatwork.seats.
 """
 
 import numpy as np
+from matplotlib.path import Path
 from numpy.typing import NDArray
 
 from seatwork.seats import Chamfer, Counterbore, Countersink, Fit, Head, Spotface
@@ -57,19 +58,21 @@ def shank_diameter(head: Head, seat: Countersink) -> float:
     return min(CLEARANCE * seat.hole_diameter if neck is None else neck, seat.hole_diameter)
 
 
-def head_outline(head: Head, seat: Countersink, found: Fit, bottom: float) -> Points:
+def head_outline(head: Head, seat: Countersink, found: Fit, bottom: float) -> Path:
     """Whole outline of the screw in its seat, down to `bottom` [mm, negative].
 
     Its top stands `found.amount` above the face; the rim is the real one, rounded at the top.
     """
     top, edge, shank = found.amount, head.edge / 2, shank_diameter(head, seat) / 2
     neck_depth = np.interp(-shank, [-edge, 0.0], [head.rim_depth, head.apex_depth])
+    radius = ROUNDING * head.rim_depth
+    rim = [(edge - radius, top), (edge, top), (edge, top - radius)]
     cone = [(edge, top - head.rim_depth), (shank, top - neck_depth), (shank, bottom)]
-    return whole(np.concatenate([_rim(edge, top, ROUNDING * head.rim_depth), cone]))
+    points = whole(np.array(rim + cone))
+    return Path(np.concatenate([points, points[:1]]), HEAD_CODES)
 
 
-def _rim(edge: float, top: float, radius: float) -> Points:
-    """Round the corner at the top of a rim, from the flat top outward and down."""
-    turn = np.linspace(0.0, np.pi / 2, 7 if radius else 1)
-    across = edge - radius + radius * np.sin(turn)
-    return np.column_stack([across, top - radius + radius * np.cos(turn)])
+LINE, CURVE = Path.LINETO, Path.CURVE3
+HEAD_CODES = [Path.MOVETO, LINE, LINE, LINE, CURVE, CURVE, LINE, CURVE, CURVE, LINE, LINE, LINE]
+HEAD_CODES += [Path.CLOSEPOLY]
+"""From the lower left up, over the two rounded corners, down to the lower right, and closed."""

@@ -6,7 +6,8 @@ import numpy as np
 from matplotlib.artist import Artist
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
-from matplotlib.patches import Patch, Polygon
+from matplotlib.patches import Patch, PathPatch, Polygon
+from matplotlib.path import Path
 
 from seatwork.drawings import profiles
 from seatwork.drawings.linework import BREAK, Points, joined
@@ -56,7 +57,9 @@ class SeatView:
         edge, nowhere = sizes.edge * POINTS, np.zeros((3, 2))
         self.cavity = Polygon(nowhere, facecolor=colors.paper, linewidth=0)
         self.walls = Line2D([], [], color=colors.ink, linewidth=edge)
-        self.screw = Polygon(nowhere, facecolor=colors.screw, edgecolor=colors.ink, linewidth=edge)
+        self.screw = PathPatch(
+            Path(nowhere), facecolor=colors.screw, edgecolor=colors.ink, linewidth=edge
+        )
         self.center = Line2D([], [], color=colors.center, linewidth=sizes.thin * POINTS)
         self.center.set_linestyle(CENTER_DASHES)
         self.land = Line2D([], [], color=colors.contact, linewidth=1.8 * sizes.contact * POINTS)
@@ -81,7 +84,7 @@ class SeatView:
         self.cavity.set_xy(window.to_page(profiles.whole(opening)))
         _set(self.walls, self._visible_edges(seat, window))
         outline = profiles.head_outline(part.head, seat, found, lowest)
-        self.screw.set_xy(window.to_page(outline))
+        self.screw.set_path(Path(window.to_page(np.asarray(outline.vertices)), outline.codes))
         top = window.spot(0.0, max(found.amount, 0.0))[1] + ABOVE
         _set(self.center, np.array([(window.axis, top), (window.axis, window.bottom - ABOVE)]))
         self._mark(contact_points(seat, found), window)
