@@ -5,6 +5,7 @@ import itertools
 import pytest
 from seatwork.drawings import holes
 from seatwork.drawings.scene import Look
+from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 
 INCH = 25.4
@@ -74,3 +75,28 @@ def test_nothing_overlaps_or_leaves_the_page(system, faults):
 def test_the_same_twice():
     """A drawing comes out the same, byte for byte."""
     assert holes.spotface(RING, 0.5).png(0.5) == holes.spotface(RING, 0.5).png(0.5)
+
+
+@pytest.mark.parametrize(
+    ("asked", "hidden"),
+    [
+        ("depth", "0.106"),
+        ("diameter", "0.385"),
+        ("included_angle", "82°"),
+        ("hole_diameter", ".201"),
+    ],
+)
+def test_what_is_asked_is_not_given_away(asked, hidden, faults):
+    """A size to be found shows as a question mark, in no label, no note and no text."""
+    drawing = holes.countersink(SEAT, Look(projector=True), asked=asked)
+    assert not any(hidden in letters for letters in page(drawing))
+    assert hidden not in drawing.text
+    assert "to be found" in drawing.text
+    assert any("?" in letters for letters in page(drawing))
+    assert faults(drawing) == []
+
+
+def test_an_unknown_size_is_refused():
+    """Asking for a size that the drawing has not is told in a sentence with the names there are."""
+    with pytest.raises(SeatworkError, match="ask for diameter or depth or hole_diameter"):
+        holes.counterbore(BORE, asked="angle")
