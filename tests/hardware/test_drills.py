@@ -28,6 +28,9 @@ from seatwork.hardware import drill, drills, next_drill
         (".266", "H"),
         (".250", "E"),
         ("33 mm", "33 mm"),
+        ("0.5 mm", "0.5 mm"),
+        (".5", "1/2"),
+        ("0.257", "F"),
     ],
 )
 def test_drills_are_found_by_name_and_by_size(text, name) -> None:
@@ -41,6 +44,7 @@ def test_drills_are_found_by_name_and_by_size(text, name) -> None:
         ("7", "number or millimeters"),
         ("#99", "no drill has this name"),
         ("6.63", "beside it are"),
+        ("0.5", "in or mm"),
         (".2000", "beside it are"),
         ("900 mm", "small or large"),
         ("blue", "cannot be read"),

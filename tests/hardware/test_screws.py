@@ -120,6 +120,11 @@ def test_an_80_degree_head_stands_proud_in_an_82_degree_seat(name, hole, proud) 
     assert found.contact == "hole edge"
 
 
+def test_screws_can_be_kept_in_a_set() -> None:
+    """Two readings of one name are one screw."""
+    assert len({screw("M6 csk socket"), screw("M6 csk socket"), screw("M8 csk socket")}) == 2
+
+
 def test_a_missing_fact_is_none() -> None:
     """What no document gives is None, never a guess."""
     found = screw("1/4 socket flat")

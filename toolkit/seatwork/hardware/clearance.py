@@ -178,7 +178,7 @@ def _column(screw_size: Thread, name: str, held: HoleList, fit: str | None) -> s
     )
 
 
-def _row(screw_size: Thread, name: str, held: HoleList) -> dict[str, tables.reading.Cell]:
+def _row(screw_size: Thread, name: str, held: HoleList) -> dict[str, tables.Cell]:
     numbered = tables.about(held.table).key == "for_thread_mm"
     wanted = screw_size.diameter if numbered else screw_size.size
     for row in tables.rows(held.table):
@@ -193,7 +193,7 @@ def _hole(
     held: HoleList,
     *,
     fit: str,
-    row: dict[str, tables.reading.Cell],
+    row: dict[str, tables.Cell],
 ) -> ClearanceHole:
     column = held.fits[fit]
     value = row[column]
@@ -215,7 +215,7 @@ def _hole(
 
 
 def _limits(
-    held: HoleList, fit: str, diameter: float, row: dict[str, tables.reading.Cell]
+    held: HoleList, fit: str, diameter: float, row: dict[str, tables.Cell]
 ) -> tuple[float | None, float | None]:
     """Return the least and greatest hole, where the list gives a tolerance."""
     if held.grades:

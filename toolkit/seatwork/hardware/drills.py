@@ -55,7 +55,8 @@ def drill(text: str) -> Drill:
     ----------
     text : str
         ``#7``, ``No. 7``, ``H``, ``letter F``, ``17/64``, ``1-1/4``, ``.201``, ``6.6``,
-        ``6.6 mm``. A decimal below 1 is inches, another decimal millimeters.
+        ``6.6 mm``. A bare decimal below 1 is inches (0.5 is asked about), another one
+        millimeters.
 
     Returns
     -------
@@ -154,6 +155,9 @@ def _first_name(found: Drill) -> Drill:
 def _of_size(plain: str) -> Drill:
     """Return the drill of a size typed as a decimal."""
     is_inch = bool(re.match(r"0?\.\d", plain)) or plain.endswith(("in", '"', "inch"))
+    if re.fullmatch(r"0\.\d+", plain) and f"{float(plain):g} mm" in _by_name():
+        raise SeatworkError(plain, "in or mm?", f"write {plain} in or {plain} mm")
+    is_inch = is_inch and not plain.endswith("mm")
     size = length(plain, "inch" if is_inch else "metric")
     near = PRINTED if is_inch else 0.0005
     found = [each for each in _sorted(None) if abs(each.diameter - size) <= near]
@@ -185,7 +189,7 @@ def _by_name() -> dict[str, Drill]:
     return held
 
 
-def _drill(table: str, row: dict[str, tables.reading.Cell], series: str) -> Drill:
+def _drill(table: str, row: dict[str, tables.Cell], series: str) -> Drill:
     name = f"{row['size']} mm" if series == "metric" else str(row["size"])
     size = name if series in ("metric", "fraction") else f"{row['diameter_in']} in"
     return Drill(

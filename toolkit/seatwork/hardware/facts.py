@@ -72,10 +72,10 @@ def weakest(*grades: str) -> str:
     >>> weakest("two-source", "memory")
     'memory'
     """
-    return min(grades, key=tables.reading.CONFIRMED.index)
+    return min(grades, key=tables.CONFIRMED.index)
 
 
-def fact(table: str, row: Mapping[str, tables.reading.Cell], column: str) -> Fact | None:
+def fact(table: str, row: Mapping[str, tables.Cell], column: str) -> Fact | None:
     """Return one cell of a table as a fact in mm or deg; None where the cell is blank."""
     value = row[column]
     if value is None:
@@ -90,7 +90,7 @@ def fact(table: str, row: Mapping[str, tables.reading.Cell], column: str) -> Fac
     )
 
 
-def needed(table: str, row: Mapping[str, tables.reading.Cell], column: str) -> Fact:
+def needed(table: str, row: Mapping[str, tables.Cell], column: str) -> Fact:
     """Return one cell as a fact, and say so where the document leaves it blank."""
     found = fact(table, row, column)
     if found is None:

@@ -185,6 +185,7 @@ KINDS: Mapping[str, Kind] = {
         title="slotted or recessed countersunk head screw, withdrawn DIN 963/965",
         system="metric",
         standard="DIN 963/965",
+        angles="DIN 963",
         withdrawn=True,
         main="edge_diameter",
         columns={

@@ -85,7 +85,7 @@ def in_range(table: str, size: Length, column: str, **same: str) -> Fact:
     )
 
 
-def _holds(over: tables.reading.Cell, size: float, up_to: tables.reading.Cell) -> bool:
+def _holds(over: tables.Cell, size: float, up_to: tables.Cell) -> bool:
     """Tell whether a range holds the size; the smallest edge, 0.5 mm, is in its range."""
     low = over if isinstance(over, float) else 0.0
     high = up_to if isinstance(up_to, float) else float("inf")

@@ -1,7 +1,7 @@
 """Screws: what a name at the counter stands for, with every diameter kept apart."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Fact, caution
@@ -68,7 +68,7 @@ class Screw:
     title: str
     thread: Thread
     standard: str
-    facts: Mapping[str, Fact]
+    facts: Mapping[str, Fact] = field(hash=False)
     main: str
     withdrawn: bool = False
     length: float | None = None

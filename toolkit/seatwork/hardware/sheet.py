@@ -67,7 +67,7 @@ def least_sheet(
     return tuple(sorted(found, key=lambda each: each.length))
 
 
-def _sheet(row: dict[str, tables.reading.Cell], sizes: dict[str, float]) -> RuledLength:
+def _sheet(row: dict[str, tables.Cell], sizes: dict[str, float]) -> RuledLength:
     named = fact(SHEET_RULES, row, "least_sheet_in")
     ratio = fact(SHEET_RULES, row, "least_ratio")
     length = named.value if named else sizes[str(row["of"])] * (ratio.value if ratio else 1.0)

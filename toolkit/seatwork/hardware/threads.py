@@ -231,5 +231,5 @@ def _with_inch_series(found: Thread, series: str) -> Thread:
     return replace(found, pitch=float(MM_PER_INCH) / count, series=series)
 
 
-def _inch_rows() -> list[dict[str, tables.reading.Cell]]:
+def _inch_rows() -> list[dict[str, tables.Cell]]:
     return tables.rows(INCH_TABLE)

@@ -172,7 +172,7 @@ def _made(
     found: Thread,
     series: str,
     table: str,
-    row: dict[str, tables.reading.Cell],
+    row: dict[str, tables.Cell],
     outside: str,
     **columns: str,
 ) -> Washer:
