@@ -1,5 +1,7 @@
 """Center seats in bar and tube."""
 
+from math import cos, radians, sin
+
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink
@@ -45,6 +47,18 @@ def test_a_center_of_another_angle_touches_on_a_ring(
     found = CenterSeat(cone=cone, outside_diameter=25).contact()
     assert (found.where, found.inner_diameter, found.outer_diameter) == (where, inner, outer)
     assert found.mean_diameter == (inner + outer) / 2
+
+
+@pytest.mark.parametrize("center_angle", [45, 59, 60, 61, 82])
+def test_the_gap_of_a_wrong_center_is_that_of_two_turned_lines(center_angle: float) -> None:
+    """The far end of the land stands off a center's side, turned about the end that touches."""
+    cone = Countersink(diameter=10, hole_diameter=4, included_angle=60)
+    seat = CenterSeat(cone=cone, outside_diameter=25)
+    half = radians(center_angle / 2)
+    # from the end that touches, the far end of the seat's side; its distance from the center's
+    along, out = cone.depth, (10 - 4) / 2
+    distance = abs(along * sin(half) - out * cos(half))
+    assert seat.contact(center_angle).gap == pytest.approx(distance, abs=1e-12)
 
 
 def test_pressure_lifts_the_axial_force_and_no_more() -> None:

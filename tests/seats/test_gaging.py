@@ -20,7 +20,7 @@ from seatwork.seats.gaging import (
     plate_hole,
     sharp_from_protrusion,
 )
-from seatwork.seats.measuring import decide, uncertainty
+from seatwork.seats.measuring import decide, flushness, uncertainty
 
 INCH = 25.4
 QUICK = settings(max_examples=80, deadline=None)
@@ -205,6 +205,25 @@ def test_decisions_at_the_limit(value: float, verdict: str) -> None:
     """Uncertainty counts against whoever wants to prove something (ISO 14253-1, from memory)."""
     found = decide(value, lower=12.0, upper=12.2, uncertainty=0.0195)
     assert found.verdict == verdict
+
+
+def test_flushness_over_a_head_that_is_tipped() -> None:
+    """A head .02 below on the mean may stand proud at one side, and that is kept apart."""
+    found = flushness(face=[0.01, -0.01, 0.0], head=[0.03, -0.07])
+    assert found.amount == pytest.approx(-0.02)
+    assert found.state == "below"
+    assert (found.least, found.greatest) == (pytest.approx(-0.07), pytest.approx(0.03))
+
+
+@pytest.mark.parametrize(
+    ("face", "head", "says"),
+    [([], [1.0], "no reading on the face"), ([1.0], [], "no reading on the head"),
+     ([1.0], [float("nan")], "reading on the head")],
+)  # fmt: skip
+def test_missing_readings_are_asked_for(face: list[float], head: list[float], says: str) -> None:
+    """Without readings on face and head there is no flushness."""
+    with pytest.raises(SeatworkError, match=says):
+        flushness(face=face, head=head)
 
 
 def test_an_exact_measurement_always_decides() -> None:

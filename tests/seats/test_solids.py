@@ -101,13 +101,14 @@ def test_rims_of_200_random_seats_on_tilted_faces() -> None:
         on_plane = np.abs(points @ normal) < 1e-9
         radius = np.hypot(points[:, 0], points[:, 1])
         edge = np.sort(radius[on_plane & (radius > seat.hole_diameter / 2 * 0.999)])
-        expected = np.sort(found.radius)
-        assert len(edge) >= SIDES
+        expected = found.radius[found.width > 1e-6]
+        assert len(edge) >= len(expected) > SIDES / 2
         nearest = np.abs(edge[:, None] - expected[None, :]).min(axis=0)
-        assert nearest.max() < 1e-6 or not found.complete
+        assert nearest.max() < 1e-6
 
 
-def test_rims_of_random_seats_on_round_faces() -> None:
+@pytest.mark.parametrize("count", [20, pytest.param(100, marks=pytest.mark.long)])
+def test_rims_of_random_seats_on_round_faces(count: int) -> None:
     """Where the modeler's cone meets a many-sided shaft or bore, the rim is found.
 
     Facets bound it: the cone's lie up to R (1 - cos(pi/N)) inside, the shaft's likewise, and
@@ -116,7 +117,7 @@ def test_rims_of_random_seats_on_round_faces() -> None:
     rng = Random(4)
     sides = 360
     for inside in (False, True):
-        for _ in range(20):
+        for _ in range(count):
             seat = random_seat(rng)
             face = Round(diameter=seat.diameter * rng.uniform(5, 10), inside=inside)
             found = rim(seat, face)

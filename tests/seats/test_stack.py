@@ -11,7 +11,14 @@ from scipy.stats import chi2
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink, Head, fit, rss, simulate, worst_case
 from seatwork.seats.capability import capability
-from seatwork.seats.flushness import BLOCK, Box, amounts, flush_terms, simulate_heads
+from seatwork.seats.flushness import (
+    BLOCK,
+    Box,
+    amounts,
+    counterbore_terms,
+    flush_terms,
+    simulate_heads,
+)
 from seatwork.seats.stack import Term
 from seatwork.seats.touching_off import Limits
 
@@ -105,6 +112,18 @@ def test_the_flushness_stack_is_the_worst_of_the_corners(
     ]
     assert found.least == pytest.approx(min(corners), abs=1e-9)
     assert found.greatest == pytest.approx(max(corners), abs=1e-9)
+
+
+def test_a_counterbore_stack_with_a_washer() -> None:
+    """Head 9.5 ± .1, washer 1.6 ± .1, bore 11.5 ± .2: .4 below, ± .4 worst, ± .245 by squares."""
+    terms = counterbore_terms(
+        head_height=Limits(least=9.4, greatest=9.6),
+        depth=Limits(least=11.3, greatest=11.7),
+        washer_thickness=Limits(least=1.5, greatest=1.7),
+    )
+    assert worst_case(terms).nominal == pytest.approx(-0.4)
+    assert worst_case(terms).plus_minus == pytest.approx(0.4)
+    assert rss(terms).plus_minus == pytest.approx(0.06**0.5)
 
 
 def test_many_heads_at_once_stand_as_each_alone() -> None:

@@ -8,10 +8,12 @@ A center drill cuts a pilot hole and a cone in one go; the cone may not be taken
 body of the drill, where it would end in a cylinder and lose its guard. In a tube there is no
 pilot: the cone is cut on the existing bore, so its land runs from bore to mouth and the wall
 left at the mouth is (outside - mouth)/2. A center of another angle than the seat's touches on
-a ring only: a steeper one at the small end, a flatter one at the mouth; the ring wears.
+a ring only: a steeper one at the small end, a flatter one at the mouth; the ring wears, and
+at the other end of the land, w wide, the two stand w sin(half the difference) apart.
 """
 
 from dataclasses import dataclass
+from math import radians, sin
 from typing import Literal
 
 from seatwork.errors import Length, SeatworkError
@@ -94,21 +96,20 @@ class CenterSeat:
         Examples
         --------
         >>> cone = Countersink(diameter=10, hole_diameter=4, included_angle=82)
-        >>> CenterSeat(cone=cone, outside_diameter=25).contact().where
-        'hole edge'
+        >>> found = CenterSeat(cone=cone, outside_diameter=25).contact()
+        >>> found.where, found.gap
+        ('hole edge', 0.873)
         """
         checks.included_angle(center_angle, "angle of the center")
-        if abs(center_angle - self.cone.included_angle) <= SAME_ANGLE:
-            return CenterContact(
-                where="cone",
-                inner_diameter=self.cone.hole_diameter,
-                outer_diameter=self.cone.diameter,
-            )
-        steeper = center_angle < self.cone.included_angle
-        ring = self.cone.hole_diameter if steeper else self.cone.diameter
-        return CenterContact(
-            where="hole edge" if steeper else "rim", inner_diameter=ring, outer_diameter=ring
-        )
+        off = center_angle - self.cone.included_angle
+        gap = self.land * sin(radians(abs(off) / 2))
+        inner, outer = self.cone.hole_diameter, self.cone.diameter
+        where: Literal["cone", "rim", "hole edge"] = "cone"
+        if off < -SAME_ANGLE:
+            where, outer = "hole edge", inner
+        elif off > SAME_ANGLE:
+            where, inner = "rim", outer
+        return CenterContact(where=where, inner_diameter=inner, outer_diameter=outer, gap=gap)
 
     def bearing_pressure(self, force: float) -> float:
         """Give the pressure on the land under an axial force.
@@ -151,11 +152,14 @@ class CenterContact:
         Small end of the contact [mm].
     outer_diameter : float
         Large end of the contact [mm]; the same for a ring.
+    gap : float
+        Opening, square to the seat, at the end that does not touch [mm]: what bluing shows.
     """
 
     where: Literal["cone", "rim", "hole edge"]
     inner_diameter: float
     outer_diameter: float
+    gap: float
 
     @property
     def mean_diameter(self) -> float:

@@ -51,6 +51,10 @@ class CleanUp:
         Height of the first touch [mm].
     lowest : float
         Height of the cut when the ring is whole [mm].
+
+    Notes
+    -----
+    Without slots, since the sorted depths are kept once they were asked for.
     """
 
     heights: "NDArray[np.floating]"

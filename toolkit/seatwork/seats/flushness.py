@@ -65,6 +65,41 @@ def flush_terms(
     ]
 
 
+def counterbore_terms(
+    *, head_height: Limits, depth: Limits, washer_thickness: Limits | None = None
+) -> list[Term]:
+    """Give the stack of a head in a counterbore.
+
+    Parameters
+    ----------
+    head_height : Limits
+        Limits of the head's height [mm].
+    depth : Limits
+        Limits of the counterbore's depth [mm].
+    washer_thickness : Limits, optional
+        Limits of the washer under the head [mm]; None without one.
+
+    Returns
+    -------
+    list of Term
+        Terms whose stack is the height of the head above the face [mm]; minus below it.
+
+    Examples
+    --------
+    >>> from seatwork.seats.stack import worst_case
+    >>> worst_case(counterbore_terms(head_height=Limits(least=5.82, greatest=6),
+    ...                              depth=Limits(least=6.4, greatest=6.6))).greatest
+    -0.4
+    """
+    signed = [(head_height, 1), (depth, -1)]
+    if washer_thickness is not None:
+        signed.append((washer_thickness, 1))
+    return [
+        Term(nominal=limits.middle, tolerance=limits.spread / 2, direction=sign)
+        for limits, sign in signed
+    ]
+
+
 def amounts(
     *,
     sharp_diameter: "ArrayLike",

@@ -12,13 +12,15 @@ counts against whoever wants to prove something: a part is proven good only if i
 the limits by the expanded uncertainty, proven bad only if it lies outside by it.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from math import hypot
+from statistics import fmean
 from typing import Literal
 
 from seatwork.errors import Length, SeatworkError
 from seatwork.seats import checks
+from seatwork.seats.heads import state_of
 
 STEP = 1e-4
 """Step for the slopes, in the unit of each size [mm or deg]; far under any tolerance."""
@@ -180,3 +182,66 @@ def decide(value: float, *, lower: float, upper: float, uncertainty: float) -> D
     elif margin < -uncertainty:
         verdict = "outside"
     return Decision(verdict=verdict, margin=margin, uncertainty=uncertainty)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Flushness:
+    """What an indicator or depth micrometer found over a head.
+
+    Parameters
+    ----------
+    amount : float
+        Height of the head's top above the face, mean of the readings [mm]; minus below it.
+    state : str
+        "proud", "flush" or "below".
+    least : float
+        Lowest place of the head against the mean face [mm].
+    greatest : float
+        Highest place of the head against the mean face [mm]; "never proud" is about this one.
+    """
+
+    amount: float
+    state: Literal["proud", "flush", "below"]
+    least: float
+    greatest: float
+
+
+def flushness(*, face: Sequence[float], head: Sequence[float]) -> Flushness:
+    """Find how a head stands from readings taken on the face round it and on its top.
+
+    Parameters
+    ----------
+    face : sequence of float
+        Readings on the face, up is plus [mm]; several, since faces are not flat.
+    head : sequence of float
+        Readings on the head from the same zero [mm].
+
+    Returns
+    -------
+    Flushness
+        Mean amount, its state, and the lowest and highest place of the head.
+
+    Raises
+    ------
+    SeatworkError
+        If there are no readings on one of them, or one is no number.
+
+    Examples
+    --------
+    >>> found = flushness(face=[0.0, 0.01, -0.01], head=[-0.10, -0.12])
+    >>> found.amount, found.state
+    (-0.11, 'below')
+    """
+    for readings, place in ((face, "face"), (head, "head")):
+        if not readings:
+            raise SeatworkError("", f"there is no reading on the {place}", "take at least one")
+        for reading in readings:
+            checks.signed_length(reading, f"reading on the {place}")
+    level = fmean(face)
+    amount = fmean(head) - level
+    return Flushness(
+        amount=amount,
+        state=state_of(amount),
+        least=min(head) - level,
+        greatest=max(head) - level,
+    )

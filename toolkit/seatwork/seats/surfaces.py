@@ -232,10 +232,11 @@ class Round:
 
         toward = radians(self.direction)
         square = (x * cos(toward) + y * cos(toward - radians(90))) ** 2
-        left = self.radius**2 - square
-        left[np.abs(left) <= ROUNDING * self.radius**2] = 0.0
-        with np.errstate(invalid="ignore"):
-            drop = square / (self.radius + np.sqrt(left))
+        whole = self.radius**2
+        left = np.maximum(whole - square, 0.0)
+        if np.max(square) > whole:
+            left = np.where(square > whole * (1 + ROUNDING), np.nan, left)
+        drop = square / (self.radius + np.sqrt(left))
         return np.asarray(drop if self.inside else -drop)
 
     def axis_radius(self, diameter: float, tangent: float) -> float:
