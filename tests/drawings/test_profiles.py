@@ -40,7 +40,7 @@ def test_heads_touch_and_never_cut_in(head_angle, seat_angle, sharp, edge, wide,
     except SeatworkError:
         assume(False)
     bottom = -2.0 * max(seat.depth, head.apex_depth)
-    screw = profiles.head_outline(head, seat, found, bottom)
+    screw = profiles.head_outline(head, seat, found.amount, bottom)
     heights = np.linspace(bottom, min(found.amount, 0.0) - 1e-9, 400)
     room = [seat.diameter_at(-h) / 2 for h in np.minimum(heights, 0.0)]
     assert (half_width(screw, heights) <= np.array(room) + 1e-6 * sharp + 0.0011).all()
@@ -57,7 +57,7 @@ def test_the_real_rim_is_drawn():
     """
     head = Head(sharp_diameter=13.44, included_angle=90, edge_diameter=11.34)
     seat = Countersink(diameter=13.44, hole_diameter=6.6, included_angle=90)
-    outline = profiles.head_outline(head, seat, fit(head, seat), -20.0)
+    outline = profiles.head_outline(head, seat, fit(head, seat).amount, -20.0)
     assert outline.to_polygons()[0][:, 0].max() == pytest.approx(5.67)
     assert half_width(outline, -1.05 - 1.0) == pytest.approx(4.67, abs=1e-6)
     corner = half_width(outline, -1e-9)
@@ -68,7 +68,7 @@ def test_a_known_height_ends_in_its_neck():
     """A 1/4 head .153 high ends in a neck of .507 - 2 x .153 tan 41° = .241 (B18.6.3 sizes)."""
     head = Head(sharp_diameter=12.8778, included_angle=82, height=3.8862)
     seat = Countersink(diameter=12.8778, hole_diameter=6.7564, included_angle=82)
-    outline = profiles.head_outline(head, seat, fit(head, seat), -20.0)
+    outline = profiles.head_outline(head, seat, fit(head, seat).amount, -20.0)
     assert half_width(outline, -15.0) * 2 / 25.4 == pytest.approx(0.241, abs=5e-4)
 
 

@@ -7,7 +7,7 @@ import numpy as np
 from matplotlib.path import Path
 from numpy.typing import NDArray
 
-from seatwork.seats import Chamfer, Counterbore, Countersink, Fit, Head, Spotface
+from seatwork.seats import Chamfer, Counterbore, Countersink, Head, Spotface
 
 Points = NDArray[np.float64]
 
@@ -58,16 +58,22 @@ def shank_diameter(head: Head, seat: Countersink) -> float:
     return min(CLEARANCE * seat.hole_diameter if neck is None else neck, seat.hole_diameter)
 
 
-def head_outline(head: Head, seat: Countersink, found: Fit, bottom: float) -> Path:
+def neck_depth(head: Head, seat: Countersink) -> float:
+    """Depth below the flat top at which the cone, as drawn, meets the shank [mm]."""
+    shank = shank_diameter(head, seat)
+    return float(np.interp(-shank, [-head.edge, 0.0], [head.rim_depth, head.apex_depth]))
+
+
+def head_outline(head: Head, seat: Countersink, amount: float, bottom: float) -> Path:
     """Whole outline of the screw in its seat, down to `bottom` [mm, negative].
 
-    Its top stands `found.amount` above the face; the rim is the real one, rounded at the top.
+    Its top stands `amount` [mm] above the face; the rim is the real one, rounded at the top.
     """
-    top, edge, shank = found.amount, head.edge / 2, shank_diameter(head, seat) / 2
-    neck_depth = np.interp(-shank, [-edge, 0.0], [head.rim_depth, head.apex_depth])
+    top, edge, shank = amount, head.edge / 2, shank_diameter(head, seat) / 2
+    neck = neck_depth(head, seat)
     radius = ROUNDING * head.rim_depth
     rim = [(edge - radius, top), (edge, top), (edge, top - radius)]
-    cone = [(edge, top - head.rim_depth), (shank, top - neck_depth), (shank, bottom)]
+    cone = [(edge, top - head.rim_depth), (shank, top - neck), (shank, bottom)]
     points = whole(np.array(rim + cone))
     return Path(np.concatenate([points, points[:1]]), HEAD_CODES)
 

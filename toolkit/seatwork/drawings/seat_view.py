@@ -77,17 +77,21 @@ class SeatView:
         return self.cavity, self.walls, self.screw, self.center, self.land, self.rings
 
     def move(self, part: SeatedHead, found: Fit, window: Window) -> None:
-        """Show `part`, lying as `found` says, in `window`."""
+        """Show `part`, lying as `found` says, in `window`, and mark where it touches."""
+        self.place(part, found.amount, window)
+        self._mark(contact_points(part.seat, found), window)
+
+    def place(self, part: SeatedHead, amount: float, window: Window) -> None:
+        """Show `part` in `window`, its head `amount` [mm] above the face."""
         seat = part.seat
         lowest = min(window.deepest, -seat.depth) - BELOW_BREAK / window.scale
         opening = profiles.countersink_wall(seat, lowest)
         self.cavity.set_xy(window.to_page(profiles.whole(opening)))
         _set(self.walls, self._visible_edges(seat, window))
-        outline = profiles.head_outline(part.head, seat, found, lowest)
+        outline = profiles.head_outline(part.head, seat, amount, lowest)
         self.screw.set_path(Path(window.to_page(np.asarray(outline.vertices)), outline.codes))
-        top = window.spot(0.0, max(found.amount, 0.0))[1] + ABOVE
+        top = window.spot(0.0, max(amount, 0.0))[1] + ABOVE
         _set(self.center, np.array([(window.axis, top), (window.axis, window.bottom - ABOVE)]))
-        self._mark(contact_points(seat, found), window)
 
     def _visible_edges(self, seat: Countersink, window: Window) -> Points:
         """Face, walls and the edge of the hole, the part of them behind the screw included."""
