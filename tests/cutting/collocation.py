@@ -38,7 +38,7 @@ def roots(now: Matrix, delayed: list[tuple[float, Matrix]], count: int) -> Matri
     """Characteristic roots of x' = now x + sum of matrix x(t - delay), rightmost first."""
     longest, n = max(delay for delay, _ in delayed), len(now)
     x, d = points(count)
-    generator = np.kron(2 / longest * d, np.eye(n)).astype(complex)
+    generator = np.kron(2 / longest * d, np.eye(n))
     generator[:n] = 0
     generator[:n, :n] = now
     for delay, matrix in delayed:

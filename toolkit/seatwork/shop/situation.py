@@ -4,13 +4,11 @@ from dataclasses import dataclass
 from math import radians, tan
 
 from seatwork import cutting
-from seatwork.errors import SeatworkError
-from seatwork.seats import Countersink
-from seatwork.shop.cutters import CONES
 from seatwork.shop.fitting import Assembly, Round
 from seatwork.shop.house_rules import HouseRules
 from seatwork.shop.machines import ShopMachine
 from seatwork.shop.materials import Material
+from seatwork.shop.spindles import spindle_for
 
 THIN = 3.2
 # Assumed for the chatter outlook only: friction of chip on lip [deg] and chip thickness [mm].
@@ -52,32 +50,17 @@ class Situation:
 
     def step(self) -> cutting.Step | None:
         """Spindle speed to set by the house rules; None without a value for the material."""
-        try:
-            surface, _ = self.material.drill_speeds
-        except SeatworkError:
+        if self.material.drill_speed_low is None:
             return None
-        drill = cutting.spindle_speed(cutting_speed=surface, diameter=self._speed_diameter())
-        caps = {}
-        if self.tool.cutter.kind in CONES:
-            caps["countersink cap"] = self.rules.number("speeds.countersink_cap")
-        return cutting.pick_step(
-            spindle_speed=drill * self._ratio(), steps=self.machine.speeds, caps=caps
-        )
-
-    def _speed_diameter(self) -> float:
-        seat = self.seat
-        mean = self.rules.word("speeds.countersink_diameter") != "largest"
-        if mean and isinstance(seat, Countersink):
-            return cutting.mean_diameter(diameter=seat.diameter, hole_diameter=seat.hole_diameter)
-        return seat.diameter
-
-    def _ratio(self) -> float:
-        kinds = {"Countersink": "countersink", "Counterbore": "counterbore", "Spotface": "spotface"}
-        ratio = self.rules.number(f"speeds.{kinds[type(self.seat).__name__]}_ratio")
-        lips = self.tool.cutter.material
-        if lips == "hss":
-            return ratio
-        return ratio * self.rules.number(f"speeds.{lips.replace(' ', '_')}_ratio")
+        return spindle_for(
+            type(self.seat).__name__.lower(),
+            diameter=self.seat.diameter,
+            hole_diameter=self.seat.hole_diameter,
+            material=self.material,
+            machine=self.machine,
+            rules=self.rules,
+            tool_material=self.tool.cutter.material,
+        ).step
 
     def coefficients(self) -> cutting.Coefficients | None:
         """Cutting coefficients [MPa] for the chatter model; None without a value for the metal."""

@@ -28,6 +28,8 @@ Floats = npt.NDArray[np.floating[Any]]
 Ints = npt.NDArray[np.intp]
 Complexes = npt.NDArray[np.complexfloating[Any, Any]]
 
+_BELOW = 0.95
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Loop:
@@ -113,14 +115,15 @@ class Loop:
         """Frequencies between which roots can cross for widths up to `widest` [m].
 
         The bounds are strict: on the axis |D1| = b |D2|, and the damping term
-        outgrows every other part of the imaginary side above some frequency.
+        outgrows every other part of the imaginary side above some frequency. Axially
+        no root crosses below resonance; the band begins a little under it.
         """
         m, size = self.machine, abs(self.gain)
         drag = np.abs(self.damping)
         reach = _largest(m.mass, widest * drag, m.stiffness + 2 * widest * size)
         if m.direction == "axial":
             top = np.minimum(reach, _quotient(size, drag))
-            return [(np.full_like(top, m.angular_frequency), top)]
+            return [(np.full_like(top, _BELOW * m.angular_frequency), top)]
         rest = self.damping.real
         forward = np.minimum(reach, _quotient(size - self.gain.imag, rest))
         backward = np.minimum(reach, _quotient(size + self.gain.imag, rest))

@@ -21,6 +21,8 @@ import numpy as np
 from seatwork.cutting.chatter.loop import Complexes, Floats, Ints
 from seatwork.cutting.chatter.parts import Cut, Cutter, Machine
 
+_SLANT = 1e-4  # imaginary over whole width, above which two roots are not the same
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Whirl:
@@ -108,8 +110,10 @@ class Whirl:
         widths = np.stack([_share(2 * d0, -d1 + root), _share(2 * d0, -d1 - root)])
         with np.errstate(invalid="ignore"):
             slant = np.nan_to_num(np.abs(widths.imag) / np.abs(widths), nan=np.inf)
-        real: Floats = np.take_along_axis(widths, slant.argmin(axis=0)[None, :], axis=0)[0].real
-        return real
+        best = slant.argmin(axis=0)[None, :]
+        real: Floats = np.take_along_axis(widths, best, axis=0)[0].real
+        # Where d2 vanishes the resultant does too, and the common root is an endless width.
+        return np.where(np.take_along_axis(slant, best, axis=0)[0] < _SLANT, real, np.inf)
 
     def direction(self, w: Floats, column: Ints, width: Floats) -> Ints:
         """+1 where roots turn unstable as the width grows, -1 where they turn stable."""
