@@ -43,7 +43,7 @@ def export(notebook_path: str | os.PathLike[str], html_path: str | os.PathLike[s
     """Write a notebook, as it was last saved, as one HTML file.
 
     Live views are left out, their stills and texts stay; pictures are put into the file. The
-    page holds no script, and forbids itself every request.
+    page forbids itself every script and every request.
 
     Parameters
     ----------
@@ -116,7 +116,7 @@ def _body(notebook: Any, folder: Path) -> str:
     from nbconvert import HTMLExporter
 
     exporter: Any = HTMLExporter(  # type: ignore[no-untyped-call]
-        template_name="basic", embed_images=True, exclude_anchor_links=True, sanitize_html=True
+        template_name="basic", embed_images=True, exclude_anchor_links=True
     )
     body, _ = exporter.from_notebook_node(notebook, {"metadata": {"path": str(folder)}})
     return str(body)

@@ -10,9 +10,9 @@ from matplotlib.colors import to_rgba
 from matplotlib.figure import Figure
 from matplotlib.image import AxesImage
 from matplotlib.lines import Line2D
-from matplotlib.patches import Patch
+from matplotlib.patches import FancyArrowPatch, Patch
 from matplotlib.path import Path
-from matplotlib.text import Text
+from matplotlib.text import Annotation, Text
 from matplotlib.transforms import IdentityTransform
 
 from seatwork.benches.element import Attributes, Element, clipping, css, to_units
@@ -29,6 +29,8 @@ def elements_of(artist: Artist, figure: Figure, letters: Lettering) -> list[Elem
     TypeError
         If the live picture cannot carry such an artist.
     """
+    if isinstance(artist, FancyArrowPatch | Annotation):
+        raise TypeError("a moving arrow is a line with a small polygon as its head")
     strokes = strokes_of(artist, figure)
     if isinstance(artist, Line2D | Patch | PathCollection):
         return [Element(_looks(s, figure), _follower(artist, s, figure)) for s in strokes]

@@ -1,0 +1,53 @@
+"""Controls: whole steps under exact values, both systems."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from seatwork.benches.controls import Number
+from seatwork.benches.kinds import KINDS
+
+DEPTH = Number(name="depth", label="Depth", low=1.0, high=20.0, start=5.0, why="so it is")
+
+
+def test_a_step_is_a_thousandth_or_a_hundredth():
+    """One step is .001 in or 0.01 mm; 507 steps are .507 in, which is 12.8778 mm."""
+    assert DEPTH.at(507, "inch") == 12.8778
+    assert DEPTH.at(1288, "metric") == 12.88
+
+
+@given(step=st.integers(40, 787), system=st.sampled_from(["inch", "metric"]))
+def test_steps_and_values_are_inverse(step, system):
+    """The value of a step lies on that step."""
+    low, high = DEPTH.steps(system)
+    step = min(high, max(low, step))
+    assert DEPTH.step(DEPTH.at(step, system), system) == step
+
+
+@pytest.mark.parametrize("system", ["inch", "metric"])
+def test_every_step_of_the_range_can_be_taken(system):
+    """Both ends are inside the range, one step further is not."""
+    low, high = DEPTH.steps(system)
+    for step in (low, high):
+        assert DEPTH.read(DEPTH.at(step, system), system) == DEPTH.at(step, system)
+    assert DEPTH.at(low - 1, system) < DEPTH.low
+    assert DEPTH.at(high + 1, system) > DEPTH.high
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "system", "says"),
+    [
+        ("length", "0.507 in", "inch", "0.507 in (12.88 mm)"),
+        ("length", "12.7", "metric", "12.70 mm (0.500 in)"),
+        ("angle", "82", "inch", "82°"),
+        ("fine angle", "82.5°", "inch", "82.5°"),
+        ("speed", "90", "inch", "90 sfm"),
+        ("feed", ".004", "inch", "0.004 in/rev"),
+        ("spindle", "688", "inch", "688 rev/min"),
+        ("count", "6", "inch", "6"),
+        ("ratio", "0.5", "inch", "0.5"),
+    ],
+)
+def test_every_kind_reads_and_tells_its_own(kind, text, system, says):
+    """What a person types comes back as a screen reader should say it, unit included."""
+    sort = KINDS[kind]
+    assert sort.both(sort.read(text, system), system) == says
