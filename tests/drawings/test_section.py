@@ -78,17 +78,17 @@ def test_nothing_overlaps_or_leaves_the_page(look, sizes, faults):
 @pytest.mark.long
 @pytest.mark.parametrize("look", LOOKS, ids=["inch", "metric", "desk", "dark"])
 def test_nothing_overlaps_over_a_fine_grid(look, faults):
-    """The same over several thousand settings."""
+    """The same over some 1,500 settings a look."""
     scene = Section(QUARTER, look)
     parts = settings(
-        (1.9, 9.779, 13.44, 50.0, 120.0),
-        (60, 82, 90, 100, 120),
-        (60, 70, 82, 90, 100, 110, 120),
+        (1.9, 13.44, 120.0),
+        (60, 82, 100, 120),
+        (60, 75, 90, 105, 120),
         (0.6, 0.9, 1.0, 1.1, 1.9),
         (0.12, 0.5, 0.8),
     )
     shown, found = check(scene, scene.draw(), parts, faults)
-    assert shown > 3000
+    assert shown > 1200
     assert found == []
 
 

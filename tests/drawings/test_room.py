@@ -1,0 +1,43 @@
+"""What the whole room keeps: no formula of its own, no pyplot."""
+
+import ast
+import subprocess
+import sys
+from pathlib import Path
+
+import seatwork.drawings
+
+MODULES = sorted(Path(seatwork.drawings.__file__).parent.glob("*.py"))
+
+
+def names(path):
+    """Give every name and attribute that a module uses or imports."""
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Name):
+            yield node.id
+        elif isinstance(node, ast.Attribute):
+            yield node.attr
+        elif isinstance(node, ast.alias):
+            yield node.name
+
+
+def test_no_tangent_in_a_drawing():
+    """Seat geometry comes from the seats room: no drawing takes a tangent or uses one."""
+    assert len(MODULES) > 8
+    used = {path.name: {"tan", "arctan", "tangent", "half_tangent"} & set(names(path))
+            for path in MODULES}  # fmt: skip
+    assert {name: found for name, found in used.items() if found} == {}
+
+
+def test_no_pyplot():
+    """Drawing loads neither pyplot, which keeps figures for ever, nor pandas nor scipy."""
+    code = (
+        "import sys\n"
+        "from seatwork.drawings import apart, holes, section, two_heads\n"
+        "from seatwork.seats import Chamfer\n"
+        "holes.chamfer(Chamfer(leg=1.0), 6.6).png(0.25)\n"
+        "print([m for m in ('matplotlib.pyplot', 'pandas', 'scipy', 'ipywidgets')"
+        " if m in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
