@@ -87,7 +87,7 @@ class AnswerFile:
             "form": self.form,
             "answers": answers,
         }
-        return (json.dumps(whole, ensure_ascii=False, indent=1) + "\n").encode()
+        return (json.dumps(whole, ensure_ascii=False, separators=(",", ":")) + "\n").encode()
 
     def save(self, folder: Path) -> None:
         """Write the file at once; what stood there before stays as its backup."""
@@ -208,18 +208,11 @@ def _no_float(text: str) -> NoReturn:
     raise SeatworkError("", "it holds a number that is no whole number", "")
 
 
-def _short_int(text: str) -> int:
-    if len(text) > 9:
-        raise SeatworkError("", "a number in it is too long", "")
-    return int(text)
-
-
 _hook: Callable[[list[tuple[str, Any]]], Any] = _no_twice
 DECODER = json.JSONDecoder(
     object_pairs_hook=_hook,
     parse_constant=_no_constant,
     parse_float=_no_float,
-    parse_int=_short_int,
 )
 
 

@@ -9,8 +9,9 @@ import seatwork
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import NAME, QUESTION, sheet_name
 from seatwork.marking.seeds import question_seed
-from seatwork.questions import Question, named, own_types
+from seatwork.questions import NumberQuestion, Question, named, own_types
 from seatwork.questions.draws import generator
+from seatwork.questions.measures import Measure
 from seatwork.shop import find
 from seatwork.shop.folder import read_toml
 
@@ -38,12 +39,15 @@ class Item:
         Points for a right answer [1], above zero.
     system : {"inch", "metric"} or None
         Unit system; as drawn if None.
+    plain_measure : Measure or None
+        What its answer measures, where one number is all that is asked.
     """
 
     id: str
     kind: type[Question]
     points: float
     system: str | None
+    plain_measure: Measure | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -177,12 +181,19 @@ def _item(path: Path, item: Any, system: str | None) -> Item:
         raise SeatworkError(path.name, f"{name!r} is no question id", 'write one such as "c1"')
     if not isinstance(kind, str) or not NAME.fullmatch(kind):
         raise SeatworkError(path.name, f"{name} has no question type", 'write type = "seat-depth"')
+    found = named(kind, _own(path))
     return Item(
         id=name,
-        kind=named(kind, _own(path)),
+        kind=found,
+        plain_measure=_plain_measure(found),
         points=_amount(path, item, "points", 0.01, 100, 1.0),
         system=_one_of(path, item, "system", (*SYSTEMS, None)) or system,
     )
+
+
+def _plain_measure(kind: type[Question]) -> Measure | None:
+    single = issubclass(kind, NumberQuestion) and kind.parts is NumberQuestion.parts
+    return getattr(kind, "measure", None) if single else None
 
 
 def _own(path: Path) -> dict[str, type[Question]]:

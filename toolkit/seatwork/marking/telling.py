@@ -24,6 +24,8 @@ def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
         if isinstance(part, NumberPart):
             return words["marking.right"].format(answer=right_answer(part), band=band(part))
         return words["marking.right_word"].format(answer=right_answer(part))
+    if kind == "own step":
+        return words["marking.own_step"]
     if kind == "unreadable":
         return words["marking.unreadable"].format(fault=verdict.fault)
     if kind == "slip":

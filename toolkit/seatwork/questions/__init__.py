@@ -3,7 +3,7 @@
 from seatwork.questions.question import NumberQuestion, Question, Tolerance
 from seatwork.questions.registry import all_types, named, own_types
 from seatwork.questions.slips import Mistake, Slip
-from seatwork.questions.verdicts import Verdict, judge
+from seatwork.questions.verdicts import Verdict, judge, judge_all
 
 __all__ = [
     "Mistake",
@@ -14,6 +14,7 @@ __all__ = [
     "Verdict",
     "all_types",
     "judge",
+    "judge_all",
     "named",
     "own_types",
 ]

@@ -1,6 +1,6 @@
 """What a question asks for: a number, a choice, or an order of steps."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -60,15 +60,34 @@ class NumberPart:
     @property
     def slips(self) -> tuple[Slip, ...]:
         """Known slips that give a number someone could write down."""
-        step = unit_step(self.measure, self.system)
-        found = []
-        for mistake in self.mistakes():
-            if mistake.value is None:
-                continue
-            value = self.measure.amount(mistake.value, self.system)
-            if value >= step / 2 or not value:
-                found.append(_slip(mistake, value))
-        return tuple(found)
+        return tuple(_slip(mistake, value) for mistake, value in self._told(self.mistakes()))
+
+    def matching(self, value: Decimal, place: Decimal) -> tuple[Slip, ...]:
+        """Return the slips within half of `place` of a number typed, nearest first; no twins."""
+        scale = float(self.measure.scale[self.system])
+        typed, reach = float(value), 0.51 * float(place)
+        near = [
+            mistake
+            for mistake in self.mistakes()
+            if mistake.value is not None
+            and mistake.twin_of is None
+            and abs(mistake.value / scale - typed) <= reach
+        ]
+        found = [
+            (abs(amount - value), number, _slip(mistake, amount))
+            for number, (mistake, amount) in enumerate(self._told(near))
+            if abs(amount - value) <= place / 2
+        ]
+        return tuple(slip for _, _, slip in sorted(found, key=lambda item: item[:2]))
+
+    def _told(self, mistakes: Iterable[Mistake]) -> Iterator[tuple[Mistake, Decimal]]:
+        """Yield the slips whose number is no less than one could write down, or is zero."""
+        least = unit_step(self.measure, self.system) / 2
+        for mistake in mistakes:
+            if mistake.value is not None:
+                amount = self.measure.amount(mistake.value, self.system)
+                if amount >= least or not amount:
+                    yield mistake, amount
 
     @property
     def request(self) -> str:

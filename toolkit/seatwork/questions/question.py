@@ -1,7 +1,7 @@
 """A question type: what it draws, asks, accepts, and recognizes."""
 
 from abc import ABC, abstractmethod
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, fields, replace
 from decimal import Decimal
 from random import Random
@@ -46,6 +46,7 @@ class Question(ABC):
     goal: ClassVar[str]
     difficulty: ClassVar[int]
     version: ClassVar[int] = 1
+    is_chain: ClassVar[bool] = False
     sizes: ClassVar[dict[str, Measure]]
     asked: ClassVar[str]
     hints: ClassVar[tuple[str, ...]]
@@ -66,6 +67,11 @@ class Question(ABC):
     @abstractmethod
     def parts(self) -> tuple[Part, ...]:
         """What is to be answered."""
+
+    def parts_given(self, values: Sequence[float | None]) -> tuple[Part, ...]:
+        """Return the parts of a chain for the learner's own `values` of the steps before."""
+        del values  # only chains carry values forward
+        return self.parts
 
     @abstractmethod
     def worked(self) -> str:

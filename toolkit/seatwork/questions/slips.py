@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from decimal import Decimal
+from typing import NamedTuple
 
 from seatwork.questions.catalogue import SLIPS
 
@@ -28,8 +29,7 @@ class Slip:
     twin_of: str | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Mistake:
+class Mistake(NamedTuple):
     """A slip before it is put in a unit.
 
     Parameters
@@ -60,4 +60,4 @@ def slip(
     >>> slip("M06", 19.05).sentence
     'a calculator in radian mode; angles here are degrees'
     """
-    return Mistake(code=code, value=value, sentence=sentence or SLIPS[code], twin_of=twin_of)
+    return Mistake(code, value, sentence or SLIPS[code], twin_of)

@@ -1,10 +1,11 @@
 """What is said of one answer: right, a known slip, or what else it may be."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from decimal import Decimal
 
 from seatwork.errors import SeatworkError
 from seatwork.questions.parts import ChoicePart, NumberPart, OrderPart, Part
+from seatwork.questions.question import Question
 from seatwork.questions.slips import Slip
 from seatwork.questions.typed import Typed, read
 
@@ -18,7 +19,8 @@ class Verdict:
     Parameters
     ----------
     kind : str
-        "right", "blank", "other unit", "slip", "several slips", "wrong" or "unreadable".
+        "right", "own step", "blank", "other unit", "slip", "several slips", "wrong" or
+        "unreadable".
     slips : tuple of Slip
         The slips whose number the answer matches, nearest first.
     fault : str
@@ -31,14 +33,15 @@ class Verdict:
 
     @property
     def is_right(self) -> bool:
-        """Whether the answer earns its points."""
-        return self.kind == "right"
+        """Whether the answer is right, or right with the learner's own earlier answers."""
+        return self.kind in ("right", "own step")
 
 
 RIGHT = Verdict(kind="right")
 BLANK = Verdict(kind="blank")
 WRONG = Verdict(kind="wrong")
 OTHER_UNIT = Verdict(kind="other unit")
+OWN_STEP = Verdict(kind="own step")
 
 
 def judge(part: Part, text: str) -> Verdict:
@@ -63,6 +66,54 @@ def judge(part: Part, text: str) -> Verdict:
     return _judge_choice(part, text) if isinstance(part, ChoicePart) else _judge_order(part, text)
 
 
+def judge_all(question: Question, typed: Sequence[str]) -> tuple[Verdict, ...]:
+    """Say of each part of an answer what it is.
+
+    Parameters
+    ----------
+    question : Question
+        What was asked.
+    typed : sequence of str
+        What was typed for its parts, in order; what is missing is blank.
+
+    Returns
+    -------
+    tuple of Verdict
+        In a chain, a step that follows from the learner's own earlier steps is right.
+    """
+    parts = question.parts
+    texts = [*typed, *[""] * (len(parts) - len(typed))]
+    verdicts = [judge(part, text) for part, text in zip(parts, texts, strict=False)]
+    if question.is_chain and not all(verdict.is_right for verdict in verdicts):
+        return _followed_through(question, parts, texts, verdicts)
+    return tuple(verdicts)
+
+
+def _followed_through(
+    question: Question, parts: tuple[Part, ...], texts: Sequence[str], verdicts: list[Verdict]
+) -> tuple[Verdict, ...]:
+    values = [_own_value(part, text) for part, text in zip(parts, texts, strict=False)]
+    own_parts = question.parts_given(values)
+    found = list(verdicts)
+    for number in range(1, len(parts)):
+        early = all(verdict.kind == "right" for verdict in verdicts[:number])
+        if early or verdicts[number].kind in ("right", "blank", "unreadable"):
+            continue
+        own = judge(own_parts[number], texts[number])
+        found[number] = OWN_STEP if own.is_right else own
+    return tuple(found)
+
+
+def _own_value(part: Part, text: str) -> float | None:
+    """Return what a learner found in a step, in inside units; None if it cannot be read."""
+    if not isinstance(part, NumberPart):
+        return None
+    try:
+        return part.measure.inside(read(text, part.measure, part.system).value, part.system)
+    except SeatworkError:
+        return None
+
+
 def _judge_number(part: NumberPart, text: str) -> Verdict:
     try:
         typed = read(text, part.measure, part.system)
@@ -71,24 +122,12 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
     low, high = part.band
     if low <= typed.value <= high:
         return RIGHT
-    slips = matching(part.slips, typed)
+    slips = part.matching(typed.value, typed.place)
     if len(slips) == 1:
         return Verdict(kind="slip", slips=slips)
     if slips:
         return Verdict(kind="several slips", slips=slips)
     return OTHER_UNIT if _right_in_other_unit(part, typed) else WRONG
-
-
-def matching(slips: tuple[Slip, ...], typed: Typed) -> tuple[Slip, ...]:
-    """Return the slips within half a unit of the last place typed, nearest first; no twins."""
-    near = [
-        (abs(slip.value - typed.value), number, slip)
-        for number, slip in enumerate(slips)
-        if isinstance(slip.value, Decimal)
-        and slip.twin_of is None
-        and abs(slip.value - typed.value) <= typed.place / 2
-    ]
-    return tuple(slip for _, _, slip in sorted(near, key=lambda found: found[:2]))
 
 
 def _right_in_other_unit(part: NumberPart, typed: Typed) -> bool:

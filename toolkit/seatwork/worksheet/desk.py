@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
-from seatwork.marking import Answer, AnswerFile, Sheet, given, sheets
+from seatwork.marking import AnswerFile, Sheet, given, sheets
 from seatwork.marking.answers import reopen
 from seatwork.marking.given import Given
 from seatwork.marking.sheets import draw_item
-from seatwork.questions import Question, Verdict, judge
+from seatwork.questions import Question, Verdict, judge_all
 from seatwork.shop import find
 from seatwork.worksheet.entry import Entry, typed_parts
 from seatwork.worksheet.finishing import Finished, NotYet, open_points
@@ -146,7 +146,7 @@ class Desk:
 
     def verdicts(self, name: str) -> tuple[Verdict, ...]:
         """Return what is to be said of each part of an answer."""
-        return judged(self.question(name), self.answers.of(name))
+        return judge_all(self.question(name), self.answers.of(name).parts)
 
     def finish(self) -> Finished:
         """End the sheet: in practice all must be right; graded, say what is saved.
@@ -170,9 +170,3 @@ class Desk:
         blank = f"; without an answer: {', '.join(empty)}" if empty else ""
         done = len(names) - len(empty)
         return f"{self.plan.title}: {done} of {len(names)} answered, {where}{blank}."
-
-
-def judged(question: Question, answer: Answer) -> tuple[Verdict, ...]:
-    """Return the verdict on each part of a question."""
-    typed = (*answer.parts, *[""] * len(question.parts))
-    return tuple(judge(part, text) for part, text in zip(question.parts, typed, strict=False))

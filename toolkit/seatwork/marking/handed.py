@@ -1,0 +1,118 @@
+"""The record of what was handed out: each learner's forms with the sizes drawn for them."""
+
+import json
+from dataclasses import asdict, dataclass, field
+from pathlib import Path
+from typing import Any
+
+from seatwork.errors import SeatworkError
+from seatwork.marking import atomic
+from seatwork.marking.sheets import Item, Sheet
+from seatwork.questions import Question
+from seatwork.questions.parts import NumberPart
+
+FILE = "handed_out.json"
+FORMAT = 1
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HandedOut:
+    """One form that a learner was given.
+
+    Parameters
+    ----------
+    sitting : int
+        1 for the first test, 2 for the first re-test.
+    form : int
+        Number of the form, part of its seed.
+    mode : {"practice", "graded"}
+        How it was given.
+    sizes : dict
+        Drawn sizes by question.
+    versions : dict
+        Version of each question's type at that time.
+    key : dict
+        Answers and tolerances that those sizes give in those versions: what marking looks
+        at first, so that a whole school is marked in seconds.
+    """
+
+    sitting: int
+    form: int
+    mode: str
+    sizes: dict[str, dict[str, Any]]
+    versions: dict[str, int]
+    key: dict[str, list[list[str] | None]]
+
+    def questions(self, sheet: Sheet) -> dict[str, Question]:
+        """Return the questions as they were drawn, by their id."""
+        return {item.id: self.question(item) for item in sheet.items if item.id in self.sizes}
+
+    def question(self, item: Item) -> Question:
+        """Return one question as it was drawn."""
+        return item.kind(**self.sizes[item.id])
+
+
+def answer_key(question: Question) -> list[list[str] | None]:
+    """Return the rounded answer and the tolerance of each part; None where no number is asked."""
+    return [
+        [f"{part.rounded:f}", f"{part.tolerance:f}"] if isinstance(part, NumberPart) else None
+        for part in question.parts
+    ]
+
+
+@dataclass(slots=True)
+class Record:
+    """Everything handed out in a course: sheet, then learner, then forms."""
+
+    sheets: dict[str, dict[str, list[HandedOut]]] = field(default_factory=dict)
+
+    def forms(self, sheet: str, learner: str) -> list[HandedOut]:
+        """Return the forms of a sheet that a learner was given, in order."""
+        return self.sheets.setdefault(sheet, {}).setdefault(learner, [])
+
+    def form(self, sheet: str, learner: str, form: int) -> HandedOut | None:
+        """Return one form that a learner was given, None if there is none."""
+        for given in self.sheets.get(sheet, {}).get(learner, ()):
+            if given.form == form:
+                return given
+        return None
+
+    def save(self, folder: Path) -> None:
+        """Write the record, the one before as its backup."""
+        sheets = {
+            sheet: {
+                learner: [asdict(form) for form in forms]
+                for learner, forms in sorted(learners.items())
+                if forms
+            }
+            for sheet, learners in sorted(self.sheets.items())
+        }
+        text = json.dumps({"format": FORMAT, "sheets": sheets}, separators=(",", ":"))
+        atomic.write_with_backup(folder / FILE, (text + "\n").encode())
+
+
+def read(folder: Path) -> Record:
+    """Return the record of a course; an empty one if nothing was handed out.
+
+    Raises
+    ------
+    SeatworkError
+        If the record is damaged or of a newer format.
+    """
+    path = folder / FILE
+    if not path.exists():
+        return Record()
+    try:
+        found = json.loads(path.read_bytes())
+        newer = found["format"] > FORMAT
+        sheets = {} if newer else {sheet: _forms(rows) for sheet, rows in found["sheets"].items()}
+    except (OSError, ValueError, TypeError, KeyError, AttributeError) as error:
+        remedy = f"copy {FILE}.bak over it, or take your safe copy"
+        raise SeatworkError(str(path), "the record is damaged", remedy) from error
+    if newer:
+        raise SeatworkError(str(path), "a newer version wrote it", "install that version")
+    return Record(sheets=sheets)
+
+
+def _forms(rows: dict[str, list[dict[str, Any]]]) -> dict[str, list[HandedOut]]:
+    return {learner: [HandedOut(**form) for form in forms] for learner, forms in rows.items()}

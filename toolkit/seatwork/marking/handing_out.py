@@ -1,0 +1,136 @@
+"""Handing out: every learner's own form of a sheet, re-tests never the same."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+import seatwork
+from seatwork.errors import SeatworkError
+from seatwork.marking import atomic, course, handed
+from seatwork.marking.given import Given
+from seatwork.marking.handed import HandedOut, Record, answer_key
+from seatwork.marking.names import MOST_FORMS, learner_code
+from seatwork.marking.seeds import sheet_seed
+from seatwork.marking.sheets import MODES, Sheet
+from seatwork.questions import Question
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Handout:
+    """One learner's form, ready to be given or printed.
+
+    Parameters
+    ----------
+    given : Given
+        What the learner gets.
+    questions : dict of str to Question
+        The questions with the learner's numbers.
+    """
+
+    given: Given
+    questions: dict[str, Question]
+
+
+def hand_out(
+    folder: Path,
+    sheet: Sheet,
+    learners: Sequence[str],
+    *,
+    sitting: int = 1,
+    mode: str | None = None,
+    target: Path | None = None,
+) -> tuple[Handout, ...]:
+    """Draw a sheet for every learner, keep what was drawn, and write what learners get.
+
+    Doing it again gives the same forms, byte for byte.
+
+    Parameters
+    ----------
+    folder : Path
+        The instructor's folder; the course key is made there if there is none.
+    sheet : Sheet
+        The worksheet.
+    learners : sequence of str
+        Learner codes.
+    sitting : int
+        1 for the first test, 2 for the first re-test; no question of a re-test has the
+        numbers it had in an earlier form of the same learner.
+    mode : {"practice", "graded"}, optional
+        As the sheet says if not given.
+    target : Path, optional
+        Where each learner's folder with ``SHEET.given.json`` goes; none is written if
+        not given.
+
+    Raises
+    ------
+    SeatworkError
+        If a code is wrong, an earlier sitting is missing, or a file cannot be written.
+    """
+    key, record = course.make_key(folder), handed.read(folder)
+    how = sheet.mode if mode is None else mode
+    if how not in MODES:
+        raise SeatworkError(str(mode), "that is no mode", f"write {' or '.join(MODES)}")
+    given = tuple(
+        _for_learner(key, record, sheet, learner_code(code), sitting, how) for code in learners
+    )
+    record.save(folder)
+    for one in given if target else ():
+        assert target is not None
+        path = target / one.given.learner / f"{sheet.name}.given.json"
+        atomic.write(path, one.given.text().encode())
+    return given
+
+
+def _for_learner(
+    key: bytes, record: Record, sheet: Sheet, learner: str, sitting: int, mode: str
+) -> Handout:
+    forms = record.forms(sheet.name, learner)
+    for form in forms:
+        if form.sitting == sitting:
+            return _handout(key, sheet, learner, form)
+    if sitting != len(forms) + 1:
+        fault = f"{learner} has had {len(forms)} sittings of {sheet.name}"
+        raise SeatworkError(f"sitting {sitting}", fault, f"hand out sitting {len(forms) + 1}")
+    new = _unlike(key, sheet, learner, forms, mode)
+    forms.append(new)
+    return _handout(key, sheet, learner, new)
+
+
+def _unlike(
+    key: bytes, sheet: Sheet, learner: str, earlier: list[HandedOut], mode: str
+) -> HandedOut:
+    """Return the first form that shares no question's numbers with an earlier one."""
+    first = earlier[-1].form + 1 if earlier else 1
+    best: tuple[int, HandedOut] | None = None
+    for form in range(first, MOST_FORMS + 1):
+        drawn = sheet.draw(sheet_seed(key, learner, sheet.name, form))
+        new = HandedOut(
+            sitting=len(earlier) + 1,
+            form=form,
+            mode=mode,
+            sizes={name: question.drawn() for name, question in drawn.items()},
+            versions={item.id: item.kind.version for item in sheet.items},
+            key={name: answer_key(question) for name, question in drawn.items()},
+        )
+        shared = sum(
+            new.sizes[name] == old.sizes.get(name) for old in earlier for name in new.sizes
+        )
+        if not shared:
+            return new
+        if best is None or shared < best[0]:
+            best = shared, new
+    if best is None or best[0] >= len(sheet.items):
+        raise SeatworkError(sheet.name, f"no new form is left for {learner}", "write new questions")
+    return best[1]
+
+
+def _handout(key: bytes, sheet: Sheet, learner: str, form: HandedOut) -> Handout:
+    given = Given(
+        learner=learner,
+        sheet=sheet.name,
+        form=form.form,
+        mode=form.mode,
+        seed=sheet_seed(key, learner, sheet.name, form.form),
+        version=seatwork.__version__,
+    )
+    return Handout(given=given, questions=form.questions(sheet))

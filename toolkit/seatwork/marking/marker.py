@@ -1,0 +1,207 @@
+"""Marking a folder of answer files: data only; whatever is doubtful goes to a person."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from seatwork.marking import handed, overriding, roster
+from seatwork.marking.answers import AnswerFile
+from seatwork.marking.handed import HandedOut, Record
+from seatwork.marking.likeness import Likeness
+from seatwork.marking.overriding import Override
+from seatwork.marking.scoring import Scored, score
+from seatwork.marking.sheets import Sheet
+from seatwork.marking.submissions import Submission, collect
+from seatwork.questions.parts import NumberPart
+
+Progress = Callable[[int], None]
+SUSPECT = ("wrong", "slip", "several slips")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Marked:
+    """One file handed in, as marked.
+
+    Parameters
+    ----------
+    name : str
+        The file.
+    file : AnswerFile or None
+        Its answers; None if it could not be read.
+    scored : tuple of Scored
+        Its questions; empty if a person must look at the file.
+    doubt : str
+        Why a person must look at it; empty if it is marked.
+    question : str
+        Something to ask the learner; never a finding.
+    overrides : tuple of Override
+        Points a person gave.
+    """
+
+    name: str
+    file: AnswerFile | None = None
+    scored: tuple[Scored, ...] = ()
+    doubt: str = ""
+    question: str = ""
+    overrides: tuple[Override, ...] = ()
+
+    @property
+    def needs_a_person(self) -> bool:
+        """Whether the score stays blank until a person has looked."""
+        return bool(self.doubt) or any(item.points is None for item in self.scored)
+
+    @property
+    def points(self) -> float | None:
+        """Points earned [-]; None while a person must look."""
+        if self.needs_a_person:
+            return None
+        return sum(item.points or 0.0 for item in self.scored)
+
+
+class Marker:
+    """Marks answer files to one sheet of one course.
+
+    Parameters
+    ----------
+    folder : Path
+        The instructor's folder.
+    sheet : Sheet
+        The worksheet.
+    """
+
+    def __init__(self, folder: Path, sheet: Sheet) -> None:
+        self.sheet = sheet
+        self.record: Record = handed.read(folder)
+        learners = roster.read(folder) if (folder / roster.ROSTER_FILE).is_file() else ()
+        self.extra = {learner.code: learner.extra_tries for learner in learners}
+        self.given_points = [row for row in overriding.read(folder) if row.sheet == sheet.name]
+        self.names = {item.id for item in sheet.items}
+        self.likeness = Likeness()
+
+    def mark(
+        self, submissions: Iterable[Submission], progress: Progress | None = None
+    ) -> list[Marked]:
+        """Mark submissions; each comes back once, in the order handed in."""
+        marked = []
+        for number, submission in enumerate(submissions, 1):
+            marked.append(self._mark_safely(submission))
+            if progress:
+                progress(number)
+        return self._with_questions(_without_doubles(marked))
+
+    def _mark_safely(self, submission: Submission) -> Marked:
+        if submission.file is None:
+            return Marked(name=submission.name, doubt=submission.doubt)
+        try:
+            return self._mark(submission.name, submission.file)
+        except Exception as error:  # a fault of ours must not cost anyone's marks
+            doubt = f"marking it failed ({type(error).__name__})"
+            return Marked(name=submission.name, file=submission.file, doubt=doubt)
+
+    def _mark(self, name: str, file: AnswerFile) -> Marked:
+        if file.sheet != self.sheet.name:
+            return Marked(name=name, file=file, doubt=f"it answers the sheet {file.sheet}")
+        form = self.record.form(file.sheet, file.learner, file.form)
+        if form is None:
+            return Marked(
+                name=name, file=file, doubt="this form was not handed out to this learner"
+            )
+        if not file.answers.keys() <= form.sizes.keys() or form.sizes.keys() != self.names:
+            doubt = "its questions are not those of the sheet"
+            return Marked(name=name, file=file, doubt=doubt)
+        tries = self.sheet.tries and self.sheet.tries + self.extra.get(file.learner, 0)
+        scored = score(self.sheet, form, file, tries)
+        return self._overridden(Marked(name=name, file=file, scored=scored))
+
+    def _overridden(self, marked: Marked) -> Marked:
+        file = marked.file
+        if not self.given_points or file is None:
+            return marked
+        rows = tuple(
+            row for row in self.given_points if (row.learner, row.form) == (file.learner, file.form)
+        )
+        given = {row.question: row.points for row in rows}
+        scored = tuple(
+            replace(item, points=given[item.id], doubt="") if item.id in given else item
+            for item in marked.scored
+        )
+        return replace(marked, scored=scored, overrides=rows)
+
+    def _with_questions(self, marked: list[Marked]) -> list[Marked]:
+        """Add what is to be asked of learners whose wrong answers fit another's numbers."""
+        if not any(_wrong_numbers(one) >= 2 for one in marked):
+            return marked
+        for learner, forms in self.record.sheets.get(self.sheet.name, {}).items():
+            for form in forms:
+                self.likeness.add(learner, form)
+        return [self._asked(one) if _wrong_numbers(one) >= 2 else one for one in marked]
+
+    def _asked(self, marked: Marked) -> Marked:
+        assert marked.file is not None
+        form = self.record.form(self.sheet.name, marked.file.learner, marked.file.form)
+        assert form is not None
+        found = self.likeness.fitting(marked.file.learner, self._wrong(marked.scored, form))
+        if found is None:
+            return marked
+        text = f"{found[1]} of its wrong answers fit the numbers of {found[0]}: ask both"
+        return replace(marked, question=text)
+
+    def _wrong(
+        self, scored: tuple[Scored, ...], form: HandedOut
+    ) -> Iterable[tuple[str, int, NumberPart, str]]:
+        for item in scored:
+            if not any(verdict.kind in SUSPECT for verdict in item.verdicts):
+                continue
+            parts = form.question(self.sheet.item(item.id)).parts
+            for number, verdict in enumerate(item.verdicts):
+                part = parts[number]
+                if verdict.kind in SUSPECT and isinstance(part, NumberPart):
+                    yield item.id, number, part, item.typed[number]
+
+
+def _wrong_numbers(marked: Marked) -> int:
+    return sum(verdict.kind in SUSPECT for item in marked.scored for verdict in item.verdicts)
+
+
+def _without_doubles(marked: list[Marked]) -> list[Marked]:
+    """Send to a person what was handed in twice with different answers."""
+    first: dict[tuple[str, int], int] = {}
+    found = list(marked)
+    for number, one in enumerate(marked):
+        if one.file is None or one.doubt:
+            continue
+        key = (one.file.learner, one.file.form)
+        earlier = first.setdefault(key, number)
+        if earlier == number:
+            continue
+        if one.file == marked[earlier].file:
+            found[number] = replace(one, scored=(), doubt=f"the same as {marked[earlier].name}")
+        else:
+            for place, other in ((number, earlier), (earlier, number)):
+                doubt = f"other answers of the same form are in {marked[other].name}"
+                found[place] = replace(found[place], scored=(), doubt=doubt)
+    return found
+
+
+def mark(
+    folder: Path, sheet: Sheet, answers: Path, progress: Progress | None = None
+) -> list[Marked]:
+    """Mark a folder of answer files.
+
+    Parameters
+    ----------
+    folder : Path
+        The instructor's folder with ``handed_out.json``.
+    sheet : Sheet
+        The worksheet.
+    answers : Path
+        Folder of what was handed in; opened as data, nothing in it is run.
+    progress : callable, optional
+        Called with the number of files done.
+
+    Returns
+    -------
+    list of Marked
+        Every file exactly once, in the order of their names.
+    """
+    return Marker(folder, sheet).mark(collect(answers), progress)

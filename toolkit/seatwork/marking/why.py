@@ -1,0 +1,84 @@
+"""Why did they get that number? Everything that gives it, for the instructor alone."""
+
+from dataclasses import dataclass
+from decimal import Decimal
+from itertools import combinations
+
+from seatwork.questions.parts import NumberPart
+from seatwork.questions.slips import Slip
+from seatwork.questions.typed import Typed, read
+
+FACTORS = (
+    ("ten times the answer", Decimal(10)),
+    ("a tenth of the answer", Decimal("0.1")),
+    ("a hundredth of the answer", Decimal("0.01")),
+    ("a hundred times the answer", Decimal(100)),
+    ("twice the answer", Decimal(2)),
+    ("half the answer", Decimal("0.5")),
+    ("the answer times 25.4", Decimal("25.4")),
+    ("the answer over 25.4", 1 / Decimal("25.4")),
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reason:
+    """Something that gives a number: one slip, two at once, or a factor on the answer."""
+
+    how: str
+    value: Decimal
+
+
+def why(part: NumberPart, text: str) -> tuple[Reason, ...]:
+    """Return everything known that gives a number, single slips first.
+
+    Parameters
+    ----------
+    part : NumberPart
+        What was asked.
+    text : str
+        The number as typed.
+
+    Raises
+    ------
+    SeatworkError
+        If the text is no number.
+    """
+    typed = read(text, part.measure, part.system)
+    reasons = [*_single(part), *_factors(part), *_pairs(part)]
+    return tuple(reason for reason in reasons if _near(reason.value, typed))
+
+
+def _near(value: Decimal, typed: Typed) -> bool:
+    return abs(value - typed.value) <= typed.place / 2
+
+
+def _single(part: NumberPart) -> list[Reason]:
+    right = Reason(how="right", value=part.answer)
+    return [right, *(Reason(how=_named(slip), value=_value(slip)) for slip in part.slips)]
+
+
+def _factors(part: NumberPart) -> list[Reason]:
+    return [Reason(how=how, value=part.answer * factor) for how, factor in FACTORS]
+
+
+def _pairs(part: NumberPart) -> list[Reason]:
+    """Return two slips at once, where each is a factor on the answer."""
+    if not part.answer:
+        return []
+    told = [slip for slip in part.slips if slip.twin_of is None and _value(slip)]
+    return [
+        Reason(
+            how=f"{_named(first)} and at once {_named(second)}",
+            value=_value(first) * _value(second) / part.answer,
+        )
+        for first, second in combinations(told, 2)
+    ]
+
+
+def _named(slip: Slip) -> str:
+    return f"{slip.code}: {slip.sentence}"
+
+
+def _value(slip: Slip) -> Decimal:
+    assert isinstance(slip.value, Decimal)
+    return slip.value

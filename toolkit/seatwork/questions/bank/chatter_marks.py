@@ -1,0 +1,58 @@
+"""Frequency of a chatter from the marks it leaves."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import COUNT, FREQUENCY, SPINDLE_SPEED
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChatterMarks(NumberQuestion):
+    """Asks for the frequency that a count of marks round a cone tells."""
+
+    id = "chatter-marks"
+    goal = "Turn a count of chatter marks into a frequency."
+    difficulty = 2
+    measure = FREQUENCY
+    accepted = Tolerance("5", "5", "One mark more or less is some 10 Hz; a count is no better.")
+    sizes: ClassVar = {"marks": COUNT, "speed": SPINDLE_SPEED}
+    asked = (
+        "A countersink sang at {speed} and left {marks} marks evenly round the cone. What is "
+        "the frequency of the chatter? (In a whirl one mark more or less belongs to it.)"
+    )
+    hints = (
+        "How many marks are cut in one turn?",
+        "How many turns does the spindle make in a second?",
+    )
+
+    marks: float
+    speed: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw 7 to 30 marks and a speed that gives 80 to 500 Hz."""
+        return cls(
+            marks=step_between(rng, 9, 30, 1),
+            speed=pick(rng, (410.0, 520.0, 550.0, 640.0, 680.0, 840.0, 910.0)),
+        )
+
+    def value(self) -> float:
+        """Return the frequency [Hz]."""
+        return self.marks * self.speed / 60
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        yield slip("M36", self.marks * self.speed, "marks a minute; hertz is marks a second")
+        yield slip("M36", self.speed / 60, "turns a second; each turn leaves all the marks")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            f"{self.said('speed')} is {self.speed / 60:.2f} turns a second, and each turn leaves "
+            f"{self.said('marks')} marks: {self.show(self.value())}."
+        )

@@ -1,0 +1,69 @@
+"""Time in the cut of one seat."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.cutting import time_in_cut
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import FEED, LENGTH, SECONDS, SPINDLE_SPEED
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH
+from seatwork.questions.slips import Mistake, slip
+
+FLUTES = (3, 4, 6)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CuttingTime(NumberQuestion):
+    """Asks how long one seat takes at a speed and a feed."""
+
+    id = "cutting-time"
+    goal = "Work out the time in the cut from speed and feed."
+    difficulty = 2
+    measure = SECONDS
+    accepted = Tolerance("0.2", "0.2", "A stopwatch in the hand holds two tenths of a second.")
+    sizes: ClassVar = {"travel": LENGTH, "feed": FEED, "speed": SPINDLE_SPEED}
+    asked = (
+        "A countersink with {flutes} flutes turns at {speed} and is fed {feed}. From touching "
+        "the edge of the hole it travels {travel}. How many seconds is it in the cut?"
+    )
+    hints = (
+        "How many turns does the travel take?",
+        "How many turns does the spindle make in a second?",
+    )
+
+    flutes: int
+    travel: float
+    feed: float
+    speed: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a travel, a feed and a slow speed."""
+        return cls(
+            flutes=pick(rng, FLUTES),
+            travel=step_between(rng, 0.090, 0.240, 0.002) * INCH,
+            feed=pick(rng, (0.002, 0.003, 0.004, 0.005)) * INCH,
+            speed=pick(rng, (115.0, 190.0, 210.0, 240.0, 300.0, 325.0)),
+        )
+
+    def value(self) -> float:
+        """Return the time in the cut [s]."""
+        return time_in_cut(travel=self.travel, spindle_speed=self.speed, feed=self.feed)
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        right = self.value()
+        yield slip("M36", right / self.flutes, "the feed taken for each flute; it is for each turn")
+        yield slip("M36", self.travel / self.feed, "the turns, not the seconds")
+        yield slip("M36", right * self.flutes, "the feed shared among the flutes")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        turns = self.travel / self.feed
+        return (
+            f"{self.said('travel')} at {self.said('feed')} takes {turns:.1f} turns. The spindle "
+            f"makes {self.speed / 60:.2f} turns a second: {self.show(self.value())}."
+        )

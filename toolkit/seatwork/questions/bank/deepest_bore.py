@@ -1,0 +1,68 @@
+"""The deepest counterbore that leaves a floor."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DeepestBore(NumberQuestion):
+    """Asks how deep a counterbore may be for a floor that must stay."""
+
+    id = "deepest-bore"
+    goal = "Keep the floor under a head thick enough."
+    difficulty = 1
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "Plate and floor are stated to .001 in.")
+    sizes: ClassVar = {"thickness": LENGTH, "floor": LENGTH, "drill_point": LENGTH}
+    asked = (
+        "A plate is {thickness} thick. A counterbore must leave a floor of at least {floor} "
+        "under the head. The through hole is already there; its drill had a point "
+        "{drill_point} long. How deep may the counterbore be at most?"
+    )
+    hints = (
+        "What is cut and what is left make up the plate.",
+        "Which of the three numbers has nothing to do with it?",
+    )
+
+    thickness: float
+    floor: float
+    drill_point: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a plate of 1/2 to 1-1/4 in and a floor of a quarter to two fifths of it."""
+        plate = step_between(rng, 0.5, 1.25, 0.0625)
+        return cls(
+            thickness=plate * INCH,
+            floor=round(plate * pick(rng, (0.25, 0.3, 0.35, 0.4)), 2) * INCH,
+            drill_point=pick(rng, (0.081, 0.094, 0.122, 0.141)) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return the greatest depth [mm]."""
+        return self.thickness - self.floor
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        yield slip("M24", self.floor, "the floor itself; the depth above it was asked for")
+        yield slip(
+            "M12",
+            self.thickness - self.floor - self.drill_point,
+            "the drill's point counted; the hole goes through",
+        )
+        yield slip("M15", self.thickness + self.floor)
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            f"{self.said('thickness')} less the floor of {self.said('floor')} leaves "
+            f"{self.show(self.value())} for the bore. The drill's point is gone with the hole."
+        )

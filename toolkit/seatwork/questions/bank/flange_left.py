@@ -1,0 +1,71 @@
+"""What a spotface leaves of a flange at its thin side."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, hex_cap
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FlangeLeft(NumberQuestion):
+    """Asks how thick a flange still is at the low side of a spotface."""
+
+    id = "flange-left"
+    goal = "Find what a spotface leaves where a flange is thinnest."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "Thickness and depth are stated to .001 in.")
+    sizes: ClassVar = {"thickness": LENGTH, "diameter": LENGTH, "slope": ANGLE, "scale": LENGTH}
+    asked = (
+        "A cast flange with a draft of {slope} is spotfaced to {diameter}. The cut goes "
+        "{scale} deeper than needed to be whole all round, to be under the scale. At the low "
+        "side of the spotface the flange was {thickness} thick. How much of it is left there?"
+    )
+    hints = (
+        "Where does the spotface just become whole?",
+        "How deep is the cut there when it is whole, and how deep in the end?",
+    )
+
+    thickness: float
+    diameter: float
+    slope: float
+    scale: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a flange, a spotface, a draft of 2° to 6° and the scale."""
+        screw = hex_cap(rng)
+        wide = round(1.3 * screw.head_diameter / INCH * 16) / 16
+        return cls(
+            thickness=pick(rng, (0.375, 0.4375, 0.5, 0.5625, 0.625, 0.75)) * INCH,
+            diameter=(wide + pick(rng, (0.125, 0.25))) * INCH,
+            slope=step_between(rng, 2, 6, 0.5),
+            scale=step_between(rng, 0.020, 0.040, 0.001) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return what is left at the low side [mm]."""
+        return self.thickness - self.scale
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        drop = self.diameter * half_tangent(2 * self.slope)
+        yield slip("M25", self.thickness - drop - self.scale, "the cut of the high side taken off")
+        yield slip("M25", self.thickness - drop / 2 - self.scale, "the cut at the axis taken off")
+        yield slip("M24", self.scale, "what is cut; what is left was asked for")
+        yield slip("M23", self.thickness, "the scale left out; the cut goes under it")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            "When the spotface is just whole, its low side is at the face, not cut at all. "
+            f"Then it goes {self.said('scale')} deeper: {self.said('thickness')} − "
+            f"{self.said('scale')} = {self.show(self.value())}."
+        )

@@ -1,0 +1,80 @@
+"""What becomes of a seat when the hole was drilled too large."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import Mistake, slip
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OversizeHole(NumberQuestion):
+    """Asks for the seat that the same touch-off and travel give on a larger hole."""
+
+    id = "oversize-hole"
+    goal = "Know which touch-off forgives an oversize hole."
+    difficulty = 3
+    measure = LENGTH
+    accepted = Tolerance("0.001", "0.025", "Diameters are stated to .001 in.")
+    sizes: ClassVar = {
+        "diameter": LENGTH,
+        "hole_diameter": LENGTH,
+        "drilled": LENGTH,
+        "included_angle": ANGLE,
+    }
+    asked = (
+        "The stop was set so that a cutter of {included_angle}, touched off with its lips on "
+        "the edge of a hole of {hole_diameter}, gives a seat of {diameter}. The next hole "
+        "came out {drilled}. The operator touches off on its edge and travels as far as "
+        "before. What does that seat measure at the face?"
+    )
+    hints = (
+        "Where is the cutter when its lips touch the larger hole?",
+        "From there it goes down by the same travel.",
+        "By how much does that travel widen the cone?",
+    )
+
+    diameter: float
+    hole_diameter: float
+    drilled: float
+    included_angle: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a flat head's seat and a hole .005 to .020 in too large."""
+        head = flat_head(rng)
+        return cls(
+            diameter=head.sharp_diameter,
+            hole_diameter=head.hole_diameter,
+            drilled=head.hole_diameter + step_between(rng, 0.005, 0.020, 0.001) * INCH,
+            included_angle=pick(rng, (82.0, 82.0, 100.0)),
+        )
+
+    def value(self) -> float:
+        """Return the diameter of the new seat [mm]."""
+        return self.diameter + self.drilled - self.hole_diameter
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        grown, slope = self.drilled - self.hole_diameter, half_tangent(self.included_angle)
+        yield slip(
+            "M12", self.diameter, "the seat unchanged; that holds when the face is touched off"
+        )
+        yield slip("M15", self.diameter - grown)
+        yield slip("M13", self.diameter + 2 * grown, "the growth counted on each side")
+        yield slip("M14", self.diameter + 2 * slope * grown)
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        grown = self.show(self.drilled - self.hole_diameter)
+        return (
+            f"The lips touch earlier by a cone that is {grown} wider. The same travel adds "
+            f"as much as before, so the seat is {grown} wider too: {self.show(self.value())}. "
+            "Touched off on the face, it would have stayed as it was."
+        )

@@ -1,0 +1,67 @@
+"""Depth of a counterbore for a head on a washer."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import LENGTH
+from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.real_sizes import INCH, socket_cap
+from seatwork.questions.slips import Mistake, slip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WasherDepth(NumberQuestion):
+    """Asks how deep a counterbore is for washer and head below the face."""
+
+    id = "washer-depth"
+    goal = "Count everything that lies in a counterbore."
+    difficulty = 1
+    measure = LENGTH
+    accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+    sizes: ClassVar = {"height": LENGTH, "washer": LENGTH, "below": LENGTH}
+    asked = (
+        "A {size} socket head cap screw, head {height} high, lies on a washer {washer} thick "
+        "in a counterbore. The top of the head is to be {below} below the face. How deep is "
+        "the counterbore?"
+    )
+    hints = (
+        "Draw what lies on the floor of the bore, one on the other.",
+        "The face is above all of them.",
+    )
+
+    size: str
+    height: float
+    washer: float
+    below: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a screw, a washer of .049 to .109 in and .010 to .040 in below."""
+        screw = socket_cap(rng)
+        return cls(
+            size=screw.size,
+            height=screw.height,
+            washer=pick(rng, (0.049, 0.065, 0.083, 0.095, 0.109)) * INCH,
+            below=step_between(rng, 0.010, 0.040, 0.001) * INCH,
+        )
+
+    def value(self) -> float:
+        """Return the depth [mm]."""
+        return self.height + self.washer + self.below
+
+    def mistakes(self) -> Iterable[Mistake]:
+        """Yield the slips."""
+        yield slip("M22", self.height + self.below, "the washer left out; it lies under the head")
+        yield slip("M23", self.height + self.washer)
+        yield slip("M15", self.height + self.washer - self.below)
+        yield slip("M21", self.washer + self.below, "the head's height left out")
+
+    def worked(self) -> str:
+        """Return the answer worked out."""
+        return (
+            f"Washer, head, and what is free above: {self.said('washer')} + {self.said('height')} "
+            f"+ {self.said('below')} = {self.show(self.value())}."
+        )

@@ -1,0 +1,152 @@
+"""A whole part as a chain: seat diameter, depth, spindle speed, time in the cut."""
+
+from dataclasses import dataclass
+from random import Random
+from typing import ClassVar, Self
+
+from seatwork import cutting
+from seatwork.questions.chain import ChainQuestion, Step
+from seatwork.questions.draws import pick, step_between
+from seatwork.questions.measures import ANGLE, FEED, LENGTH, SECONDS, SPINDLE_SPEED, SURFACE_SPEED
+from seatwork.questions.question import Tolerance
+from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.slips import slip
+from seatwork.seats import Countersink
+from seatwork.seats.cones import half_tangent
+
+FOOT = 0.3048
+STOP = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
+CALIPER = Tolerance("0.003", "0.08", "A caliper across a seat's edge holds about .003 in.")
+PLATE = Tolerance("12", "12", "The short formula with 4 is 4.7 % high, and good enough.")
+WATCH = Tolerance("0.4", "0.4", "A stopwatch and a step of the machine hold no more than that.")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WholePart(ChainQuestion):
+    """Asks for a seat from screw to time in the cut, one step from the other."""
+
+    id = "whole-part"
+    goal = "Take a seat from the screw to the machine, one step from the other."
+    difficulty = 3
+    sizes: ClassVar = {
+        "sharp_diameter": LENGTH,
+        "below": LENGTH,
+        "hole_diameter": LENGTH,
+        "included_angle": ANGLE,
+        "surface_speed": SURFACE_SPEED,
+        "feed": FEED,
+    }
+    asked = (
+        "The hopper plate gets seats of {included_angle} for {size} flat head screws, theoretical "
+        "sharp diameter {sharp_diameter}, on holes of {hole_diameter}. The heads are to lie "
+        "{below} below the face. The plate is drilled at {surface_speed}; this shop turns "
+        "countersinks at half of that at their largest diameter, and feeds them {feed}. Travel "
+        "starts at the hole's edge. Each step goes on from your own step before."
+    )
+    hints = (
+        "First the diameter: flush would be the sharp diameter; deeper widens the seat.",
+        "Then one side of the cone gives the depth, and the widest diameter the speed.",
+        "Last: turns over the travel, turns in a second.",
+    )
+
+    size: str
+    sharp_diameter: float
+    below: float
+    hole_diameter: float
+    included_angle: float
+    surface_speed: float
+    feed: float
+
+    @classmethod
+    def propose(cls, rng: Random) -> Self:
+        """Draw a flat head, an amount below, a speed and a feed."""
+        head = flat_head(rng)
+        return cls(
+            size=head.size,
+            sharp_diameter=head.sharp_diameter,
+            below=step_between(rng, 0.008, 0.014, 0.001) * INCH,
+            hole_diameter=head.hole_diameter,
+            included_angle=82.0,
+            surface_speed=pick(rng, (80.0, 90.0, 100.0, 110.0)) * FOOT,
+            feed=pick(rng, (0.002, 0.003)) * INCH,
+        )
+
+    def depth(self, diameter: float) -> float:
+        """Return the depth of a seat of that diameter [mm], zero if it is no seat."""
+        if not self.hole_diameter < diameter < 1000:
+            return 0.0
+        return Countersink(
+            diameter=diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.included_angle,
+        ).depth
+
+    def speed(self, diameter: float) -> float:
+        """Return half the drilling speed at that diameter [rev/min]."""
+        size = min(max(diameter, 0.1), 1000.0)
+        return cutting.spindle_speed(cutting_speed=self.surface_speed, diameter=size) / 2
+
+    def time(self, depth: float, speed: float) -> float:
+        """Return the time in the cut [s]."""
+        return depth / self.feed / max(speed, 1.0) * 60
+
+    def steps(self) -> tuple[Step, ...]:
+        """Return the four steps."""
+        slope = half_tangent(self.included_angle)
+        sharp, below, hole = self.sharp_diameter, self.below, self.hole_diameter
+        return (
+            Step(
+                prompt="Which diameter does the seat have at the face?",
+                measure=LENGTH,
+                accepted=CALIPER,
+                formula=lambda _: sharp + 2 * slope * below,
+                mistakes=lambda _: (
+                    slip("M23", sharp, "the flush seat; the head is to lie below"),
+                    slip("M15", sharp - 2 * slope * below),
+                ),
+            ),
+            Step(
+                prompt="How deep is it, face to hole edge?",
+                measure=LENGTH,
+                accepted=STOP,
+                formula=lambda own: self.depth(own[0]),
+                mistakes=lambda own: (
+                    slip("M02", 2 * self.depth(own[0])),
+                    slip("M03", own[0] / 2 / slope),
+                    slip("M04", (own[0] - hole) / 2 * slope),
+                ),
+            ),
+            Step(
+                prompt="Which spindle speed is wanted?",
+                measure=SPINDLE_SPEED,
+                accepted=PLATE,
+                formula=lambda own: self.speed(own[0]),
+                mistakes=lambda own: (
+                    slip("M33", 2 * self.speed(own[0]), "the shop's rule left out"),
+                    slip("M33", self.speed(own[0]) / 2, "the shop's rule used twice"),
+                ),
+            ),
+            Step(
+                prompt="How many seconds is the cutter in the cut?",
+                measure=SECONDS,
+                accepted=WATCH,
+                formula=lambda own: self.time(own[1], own[2]),
+                mistakes=lambda own: (
+                    slip("M36", self.time(own[1], own[2]) / 60, "minutes taken for seconds"),
+                    slip("M36", own[1] / self.feed, "the turns, not the seconds"),
+                ),
+            ),
+        )
+
+    def worked(self) -> str:
+        """Return the chain worked out."""
+        shown = [
+            part_step.measure.show(value, self.system)
+            for part_step, value in zip(self.steps(), self.values(), strict=True)
+        ]
+        return (
+            f"Seat: {self.said('sharp_diameter')} and twice the tangent times "
+            f"{self.said('below')}: {shown[0]}. Depth: half the difference to the hole over the "
+            f"tangent: {shown[1]}. Speed at {shown[0]}, halved: {shown[2]}. Time: {shown[1]} at "
+            f"{self.said('feed')} and {shown[2]}: {shown[3]}."
+        )
