@@ -160,7 +160,6 @@ def private_environment(home: Path) -> dict[str, str]:
         "JUPYTER_RUNTIME_DIR": str(home / "runtime"),
         "JUPYTERLAB_SETTINGS_DIR": str(home / "settings"),
         "IPYTHONDIR": str(home / "ipython"),
-        "MPLCONFIGDIR": str(home / "matplotlib"),
     }
 
 
