@@ -110,7 +110,7 @@ class Sizes:
     hatch: float
 
 
-DESK = Sizes(text=15.0, large=19.0, edge=3.4, thin=1.6, contact=4.4, arrow=16.0, hatch=15.0)
+DESK = Sizes(text=18.0, large=22.0, edge=4.2, thin=2.2, contact=5.4, arrow=19.0, hatch=20.0)
 PROJECTOR = Sizes(text=18.0, large=22.0, edge=5.4, thin=3.0, contact=6.5, arrow=21.0, hatch=24.0)
 
 
