@@ -1,7 +1,7 @@
-"""From a row of phrases to features: which size belongs to which word.
+"""From a row of phrases to features: every kind of phrase has its way in.
 
-Sizes stand behind their word (``DRILL .281``, ``⌴ ⌀.438``) or before it (``17/32 DR``);
-a run of sizes that no word has claimed yet waits in the lead.
+Where sizes go is settled in ``gathering.py``; here are counts, threads, and what hangs on a
+feature: sides, screws, heads, flanges.
 """
 
 import re
@@ -10,13 +10,11 @@ from contextlib import suppress
 
 from seatwork.errors import SeatworkError
 from seatwork.notes.callout import NoteError
-from seatwork.notes.drafts import SEATS, Draft, thread_fields
+from seatwork.notes.drafts import Draft, thread_fields
 from seatwork.notes.features import (
     LARGEST_COUNT,
     BoltCircle,
-    Chamfer,
     Counterbore,
-    Counterdrill,
     Countersink,
     EdgeBreak,
     Feature,
@@ -25,39 +23,19 @@ from seatwork.notes.features import (
     Spotface,
     Thread,
 )
+from seatwork.notes.gathering import WORDS, Gathering
 from seatwork.notes.marking import BREAKS, SIZES
 from seatwork.notes.parsing import Number, Phrase, Quantity
 from seatwork.notes.sizes import Size
 from seatwork.notes.sizing import Sizer
 from seatwork.notes.tally import features_of
 
-WORDS: dict[str, type[Feature]] = {
-    "COUNTERBORE": Counterbore,
-    "COUNTERSINK": Countersink,
-    "SPOTFACE": Spotface,
-    "COUNTERDRILL": Counterdrill,
-    "CENTER_DRILL": Counterdrill,
-    "CHAMFER": Chamfer,
-    "PROCESS": Hole,
-}
-PROCESS = {"DR": "drill", "RE": "ream", "BO": "bore", "PU": "punch", "TA": "tap drill"}
 SIDE = {"N": "near", "F": "far", "O": "other", "B": "both"}
-NUMBERS: tuple[str, ...] = (
-    "ONE",
-    "TWO",
-    "THREE",
-    "FOUR",
-    "FIVE",
-    "SIX",
-    "SEVEN",
-    "EIGHT",
-    "NINE",
-    "TEN",
-)
-NUMBERS += ("ELEVEN", "TWELVE")
+NUMBERS = {"ONE": 1, "TWO": 2, "THREE": 3, "FOUR": 4, "FIVE": 5, "SIX": 6, "SEVEN": 7, "EIGHT": 8}
+NUMBERS |= {"NINE": 9, "TEN": 10, "ELEVEN": 11, "TWELVE": 12}
 
 
-class Assembler:
+class Assembler(Gathering):
     """Builds the features of one note.
 
     Parameters
@@ -69,19 +47,9 @@ class Assembler:
     """
 
     def __init__(self, text: str, sizer: Sizer) -> None:
-        self.text = text
-        self.sizer = sizer
-        self.drafts: list[Draft] = []
-        self.current: Draft | None = None
-        self.lead: list[tuple[Phrase, bool]] = []
-        self.following: list[Phrase] = []
-        self.line = 0
-        self.by: Phrase | None = None
+        super().__init__(text, sizer)
         self.tap: Phrase | None = None
-        self.count: tuple[int, Phrase] | None = None
-        self.waiting: dict[str, str] = {}
         self.trailing: list[tuple[int, int, Phrase]] = []
-        self.parted = False
         self.ways: dict[str, Callable[[Phrase], None]] = {
             **dict.fromkeys(SIZES, self._size),
             **dict.fromkeys(WORDS, self._word),
@@ -139,233 +107,6 @@ class Assembler:
         except SeatworkError:
             return ()
 
-    def fault(self, phrase: Phrase, fault: str, remedy: str) -> NoteError:
-        """Return the error for a phrase."""
-        return NoteError(self.text, start=phrase.start, end=phrase.end, fault=fault, remedy=remedy)
-
-    # -- sizes ---------------------------------------------------------------------------
-
-    def _by(self, phrase: Phrase) -> None:
-        if self.by is not None:
-            raise self.fault(phrase, "two X in a row", "write the size between them")
-        self.by = phrase
-
-    def _size(self, phrase: Phrase) -> None:
-        by, self.by = self.by is not None, None
-        if self.current is not None and not self.lead and self._current_takes(phrase, by):
-            return
-        if by and not self.lead:
-            raise self.fault(phrase, *self._refusal(phrase))
-        self.lead.append((phrase, by))
-
-    def _current_takes(self, phrase: Phrase, by: bool) -> bool:
-        draft = self.current
-        assert draft is not None
-        if self.parted and not by and not self._reaches_back(draft, phrase):
-            return False
-        return draft.take(phrase, self.sizer.size(phrase), by=by)
-
-    def _reaches_back(self, draft: Draft, phrase: Phrase) -> bool:
-        """Tell whether a size behind a comma or on a new line belongs to the word before."""
-        if phrase.quantity is not None and phrase.quantity.is_angle:
-            return not self._followed_by(("BY", *SIZES, "CHAMFER", "COUNTERSINK"))
-        if phrase.kind == "depth":
-            return not self._followed_by(("COUNTERBORE", "SPOTFACE"))
-        same_line = draft.line == self.line
-        return phrase.kind == "diameter" and same_line and draft.kind in SEATS
-
-    def _followed_by(self, kinds: tuple[str, ...]) -> bool:
-        return bool(self.following) and self.following[0].kind in kinds
-
-    def _pitch(self, phrase: Phrase) -> None:
-        """Take the pitch behind ``M8 X``, in millimeters on any print."""
-        self.by = None
-        assert self.current is not None
-        assert phrase.quantity is not None
-        self.current.said["pitch"] = float(phrase.quantity.number.text.replace(",", "."))
-        self.current.end = phrase.end
-
-    def _depth_pair(self, phrase: Phrase) -> None:
-        """Take ``25/30`` behind a metric thread: its depth and its hole's, ISO 15786."""
-        self.by = None
-        draft = self.current
-        assert draft is not None
-        assert phrase.quantity is not None
-        thread, hole = (
-            self.sizer.size(self._as_depth(phrase, text))
-            for text in phrase.quantity.number.text.split("/")
-        )
-        if not (thread.value or 0.0) <= (hole.value or 0.0):
-            raise self.fault(
-                phrase, "the thread is deeper than its hole", "write thread depth / hole depth"
-            )
-        draft.said["depth"] = thread
-        draft.end = phrase.end
-        below = Draft(Hole, phrase.start, phrase.end, self.line, {"depth": hole}, draft.count)
-        self.drafts.append(below)
-
-    def _as_depth(self, phrase: Phrase, text: str) -> Phrase:
-        number = Number(text, "", phrase.start, phrase.end)
-        return Phrase("depth", phrase.start, phrase.end, text, Quantity(number))
-
-    def _refusal(self, phrase: Phrase) -> tuple[str, str]:
-        if self.current is None:
-            return "X stands before it, and nothing before that", "write both sizes, or a count 4X"
-        name = self.current.kind.__name__.lower()
-        if self.current.kind is Countersink and phrase.kind == "plain":
-            return "is this the depth of the countersink?", "write DP behind a depth, ° by an angle"
-        return f"the {name} has no place left for it", "mark it ⌀, ↧ or °, or give it its word"
-
-    # -- words ---------------------------------------------------------------------------
-
-    def _word(self, phrase: Phrase) -> None:
-        self._no_loose_x()
-        kind = WORDS[phrase.kind]
-        sizes = self.lead
-        if sizes and self._lead_is_a_hole(kind, phrase):
-            self._close_lead()
-            sizes = []
-        self.lead = []
-        draft = self._new(kind, phrase)
-        draft.said |= _word_fields(phrase)
-        for size, by in sizes:
-            if not draft.take(size, self.sizer.size(size), by=by):
-                raise self.fault(size, *self._refusal(size))
-        if sizes:
-            draft.start = sizes[0][0].start
-            self._check_places_or_size(kind, sizes)
-
-    def _check_places_or_size(self, kind: type[Feature], sizes: list[tuple[Phrase, bool]]) -> None:
-        """Ask about ``4 X 6.6 DRILL``: four places, or a depth."""
-        first = sizes[0][0]
-        if kind is not Hole or len(sizes) != 2 or not re.fullmatch(r"\d{1,2}", first.text):
-            return
-        if sizes[1][1] and first.kind == sizes[1][0].kind == "plain":
-            raise self.fault(
-                first,
-                f"{first.text} places, or {first.text} wide?",
-                f"write {first.text}X for places, ⌀ before a diameter",
-            )
-
-    def _lead_is_a_hole(self, kind: type[Feature], word: Phrase) -> bool:
-        """Tell whether the sizes before a seat's word are the hole's and not the seat's."""
-        if kind is Hole:
-            return False
-        if word.text[0] in "⌴⌵":
-            return True
-        ahead = self._sizes_ahead()
-        if not ahead and self._screw_ahead() and len(self.lead) == 1:
-            first = self.lead[0][0]
-            raise self.fault(
-                first,
-                "is this the hole or the seat?",
-                f"write ⌀{first.text.lstrip('⌀ ')} THRU for the hole",
-            )
-        own = [
-            (size, by)
-            for size, by in ahead
-            if size.kind in ("plain", "diameter", "drill_name")
-            and not (size.quantity and size.quantity.is_angle)
-        ]
-        return bool(own) and not (own[0][1] and kind is not Countersink and own[0] == ahead[0])
-
-    def _sizes_ahead(self) -> list[tuple[Phrase, bool]]:
-        found, by = [], False
-        for phrase in self.following:
-            if phrase.kind in SIZES:
-                found.append((phrase, by))
-            elif phrase.kind != "BY":
-                break
-            by = phrase.kind == "BY"
-        return found
-
-    def _screw_ahead(self) -> bool:
-        return bool(self.following) and self.following[0].kind == "SCREW"
-
-    def _new(self, kind: type[Feature], phrase: Phrase) -> Draft:
-        draft = Draft(kind, phrase.start, phrase.end, self.line)
-        if self.count is not None and kind is not EdgeBreak:
-            draft.count, self.count = self.count[0], None
-        draft.said |= {name: value for name, value in self.waiting.items() if draft.has(name)}
-        self.waiting = {}
-        self.drafts.append(draft)
-        self.current, self.parted = draft, False
-        return draft
-
-    def _close_lead(self) -> None:
-        """Make a hole, or a bare chamfer or countersink, of sizes that have no word."""
-        self._no_loose_x()
-        if not self.lead:
-            return
-        sizes, self.lead = self.lead, []
-        kind, above = self._kind_of_bare(sizes)
-        draft = self._new(kind, sizes[0][0])
-        draft.above = above
-        for size, by in sizes:
-            if not draft.take(size, self.sizer.size(size), by=by):
-                raise self.fault(size, *self._refusal(size))
-
-    def _kind_of_bare(self, sizes: list[tuple[Phrase, bool]]) -> tuple[type[Feature], bool]:
-        """Return what sizes without a word are, and whether they stand above their hole."""
-        first = sizes[0][0]
-        angle = next((p for p, _ in sizes if p.quantity and p.quantity.is_angle), None)
-        if first.kind == "c_chamfer":
-            return Chamfer, False
-        if angle is not None and len(sizes) > 1:
-            return self._kind_by_angle(angle), True
-        if first.kind in ("diameter", "drill_name"):
-            return Hole, False
-        if angle is None and len(sizes) == 2 and sizes[1][1] and first.kind == "plain":
-            if self._stands_below():
-                return Hole, False
-            if self._hole_on_next_line():
-                return Counterbore, True
-        if angle is None and len(sizes) == 1 and self._stands_below() and first.kind == "plain":
-            return Hole, False
-        raise self.fault(
-            first,
-            "nothing says what this size is",
-            "write ⌀ for a hole, or a word such as DRILL, CSK or C'BORE",
-        )
-
-    def _kind_by_angle(self, angle: Phrase) -> type[Feature]:
-        degrees = self.sizer.size(angle).value or 0.0
-        if "included" in angle.marks or degrees >= 60:
-            return Countersink
-        if degrees <= 45:
-            return Chamfer
-        raise self.fault(angle, "a chamfer or a countersink?", "write CHAM or CSK beside it")
-
-    def _stands_below(self) -> bool:
-        last = self.drafts[-1] if self.drafts else None
-        return last is not None and last.above and last.line == self.line - 1
-
-    def _hole_on_next_line(self) -> bool:
-        return (
-            bool(self.following)
-            and self.following[0].kind == "NEWLINE"
-            and any(phrase.kind in SIZES for phrase in self.following[1:3])
-        )
-
-    def _no_loose_x(self) -> None:
-        if self.by is not None:
-            raise self.fault(self.by, "X with no size behind it", "write the size, or leave out X")
-
-    def _break(self, phrase: Phrase) -> None:
-        if self.by is not None and phrase.kind == "NEWLINE":
-            self.line += 1
-            return
-        self._close_lead_before(phrase)
-        self.parted = True
-        if phrase.kind == "NEWLINE":
-            self.line += 1
-
-    def _close_lead_before(self, phrase: Phrase) -> None:
-        rest = self.following
-        self.following = [phrase, *rest]
-        self._close_lead()
-        self.following = rest
-
     def _end(self) -> None:
         self.following = []
         self._close_lead()
@@ -402,7 +143,12 @@ class Assembler:
         if not self.drafts:
             self.count = number, phrase
             return
-        self.trailing.append((len(self.drafts), number, phrase))
+        same_line = [draft for draft in self.drafts if draft.line == self.line]
+        for draft in same_line:
+            if draft.count is None and draft.kind is not EdgeBreak:
+                draft.count = number
+        if not same_line:
+            self.trailing.append((len(self.drafts), number, phrase))
 
     def _checked_count(self, number: int, phrase: Phrase) -> int:
         if not 1 <= number <= LARGEST_COUNT:
@@ -478,6 +224,37 @@ class Assembler:
                 phrase, "a letter with no depth before it", "write U, V or W behind a depth"
             )
         draft.said["bottom"] = phrase.text
+
+    def _pitch(self, phrase: Phrase) -> None:
+        """Take the pitch behind ``M8 X``, in millimeters on any print."""
+        self.by = None
+        assert self.current is not None
+        assert phrase.quantity is not None
+        self.current.said["pitch"] = float(phrase.quantity.number.text.replace(",", "."))
+        self.current.end = phrase.end
+
+    def _depth_pair(self, phrase: Phrase) -> None:
+        """Take ``25/30`` behind a metric thread: its depth and its hole's, ISO 15786."""
+        self.by = None
+        draft = self.current
+        assert draft is not None
+        assert phrase.quantity is not None
+        thread, hole = (
+            self.sizer.size(self._as_depth(phrase, text))
+            for text in phrase.quantity.number.text.split("/")
+        )
+        if not (thread.value or 0.0) <= (hole.value or 0.0):
+            raise self.fault(
+                phrase, "the thread is deeper than its hole", "write thread depth / hole depth"
+            )
+        draft.said["depth"] = thread
+        draft.end = phrase.end
+        below = Draft(Hole, phrase.start, phrase.end, self.line, {"depth": hole}, draft.count)
+        self.drafts.append(below)
+
+    def _as_depth(self, phrase: Phrase, text: str) -> Phrase:
+        number = Number(text, "", phrase.start, phrase.end)
+        return Phrase("depth", phrase.start, phrase.end, text, Quantity(number))
 
     # -- what hangs on a feature -----------------------------------------------------------
 
@@ -559,20 +336,9 @@ class Assembler:
                 raise self.fault(size, *self._refusal(size))
 
 
-def _word_fields(phrase: Phrase) -> dict[str, str]:
-    """Return what the word itself says: how a hole is made, what C'DRILL may mean."""
-    if phrase.kind == "PROCESS":
-        return {"process": PROCESS[phrase.text[:2]]}
-    if phrase.kind == "CENTER_DRILL":
-        return {"meaning": "center drill"}
-    if phrase.kind == "COUNTERDRILL":
-        return {"meaning": "counterdrill" if phrase.text.startswith("COUNTER") else "ask"}
-    return {}
-
-
 def _counted(text: str) -> int:
     digits = re.search(r"\d+", text)
     if digits:
         return int(digits[0])
     word = re.search(r"[A-Z]+", text)
-    return NUMBERS.index(word[0]) + 1 if word and word[0] in NUMBERS else 0
+    return NUMBERS.get(word[0], 0) if word else 0

@@ -59,7 +59,8 @@ class Composer:
             BoltCircle: self._bolt_circle,
         }
         parts = (*ways[type(feature)](feature), *self._tail(feature))  # type: ignore[operator]
-        return " ".join(part for part in parts if part)
+        text = " ".join(part for part in parts if part)
+        return text.replace("MIN FLANGE", "MIN & FLANGE")
 
     # -- sizes ---------------------------------------------------------------------------
 
@@ -70,10 +71,14 @@ class Composer:
         if size.least is not None and size.greatest is not None:
             number = self._limits(size.least, size.greatest, size)
         elif size.upper is None and (fraction := self._fraction(size)):
-            number = fraction + size.fit
+            number = fraction + self._fit(size)
         else:
-            number = self._number(size.value or 0.0, size) + self._deviations(size) + size.fit
+            number = self._number(size.value or 0.0, size) + self._deviations(size)
+            number += self._fit(size)
         return f"{number} {size.bound.upper()}".strip()
+
+    def _fit(self, size: Size) -> str:
+        return f" {size.fit}" if self.show_units and size.fit else size.fit
 
     def _limits(self, least: float, greatest: float, size: Size) -> str:
         """Return both limits with as many places as the longer one, one at least."""

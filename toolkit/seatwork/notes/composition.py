@@ -36,43 +36,48 @@ def compose(groups: Sequence[Sequence[Feature]], style: str, *, show_units: bool
     """
     composer = Composer(style, show_units=show_units)
     line = {"symbols": _symbols, "words": _words, "iso": _iso}[style]
-    return "\n".join(line(group, composer) for group in groups)
+    many = len(groups) > 1 and any(f.count > 1 for group in groups for f in group)
+    return "\n".join(line(group, composer, many) for group in groups)
 
 
-def _symbols(group: Sequence[Feature], composer: Composer) -> str:
+def _symbols(group: Sequence[Feature], composer: Composer, many: bool) -> str:
     """Return one line for each hole or thread, the seats behind it as ASME Y14.5 has them."""
     text = ""
-    for feature, counted in zip(group, _counted(group, composer), strict=True):
+    for feature, counted in zip(group, _counted(group, composer, many), strict=True):
         own_line = text and not isinstance(feature, Countersink | Counterbore | Spotface)
         text += ("\n" if own_line else " " if text else "") + counted
     return text
 
 
-def _words(group: Sequence[Feature], composer: Composer) -> str:
+def _words(group: Sequence[Feature], composer: Composer, many: bool) -> str:
     count = group[0].count
     if count > 1 and all(isinstance(f, INHERIT) and f.count == count for f in group):
         return ", ".join([*map(composer.feature, group), f"{count} PLACES"])
-    return ", ".join(_counted(group, composer))
+    return ", ".join(_counted(group, composer, many))
 
 
-def _counted(group: Sequence[Feature], composer: Composer) -> list[str]:
-    """Return the features with their counts: once if one count holds for the hole."""
+def _counted(group: Sequence[Feature], composer: Composer, many: bool) -> list[str]:
+    """Return the features with their counts: once if one count holds for the hole.
+
+    A count of 1 is written only where other counts in the note could be taken for it.
+    """
     heirs = [feature for feature in group if isinstance(feature, INHERIT)]
     one_count = len({feature.count for feature in heirs}) < 2
     found = []
     for feature in group:
         text = composer.feature(feature)
         if feature in heirs:
-            shown = feature is heirs[0] and feature.count > 1 if one_count else True
+            first = feature is heirs[0] and (many or feature.count > 1)
+            shown = first or not one_count
         else:
             shown = feature.count > 1
         found.append(f"{feature.count}X {text}" if shown else text)
     return found
 
 
-def _iso(group: Sequence[Feature], composer: Composer) -> str:
+def _iso(group: Sequence[Feature], composer: Composer, many: bool) -> str:
     """Return the lines of ISO 15786: seats above, the hole or thread below them."""
-    count = f"{group[0].count}× " if group[0].count > 1 else ""
+    count = f"{group[0].count}× " if many or group[0].count > 1 else ""
     if len(group) == 1 and isinstance(group[0], Chamfer):
         return count + _iso_chamfer(group[0], composer)
     seats = [_iso_seat(seat, composer) for seat in group if not isinstance(seat, Hole | Thread)]

@@ -126,7 +126,7 @@ def thread_fields(text: str) -> dict[str, Any]:
     if text.startswith("M"):
         return {"size": text.replace(" ", "").replace(",", ".")}
     found = re.fullmatch(
-        r"(#\s?\d+|\d+[- ]\d+/\d+|\d+/\d+|\d*\.?\d+)-(\d+(?:\.5)?)[\s-]*([A-Z]+?)?"
+        r"(#\s?\d+|\d+[- ]\d+/\d+|\d+/\d+|\d*\.?\d+)-(\d+(?:\.5)?)[\s-]*(UN[A-Z]*|N[CFS]|NPTF?)?"
         r"[\s-]*([123][AB])?[\s-]*(LH)?",
         text,
     )

@@ -228,7 +228,7 @@ class Thread(Feature):
     size : str
         Nominal size as named: ``#10``, ``1/4``, ``M8``.
     threads_per_inch : float or None
-        Threads per inch of an inch thread.
+        Threads per inch of an inch thread [1/in].
     pitch : float or None
         Pitch of a metric thread [mm], where the note gives it.
     series : str

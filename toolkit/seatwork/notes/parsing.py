@@ -85,8 +85,9 @@ def _phrase(tree: Any) -> Phrase:
         tree = tree.children[0]
     kind = "plain" if tree.data == "size" else str(tree.data)
     found = next((c for c in tree.children if getattr(c, "data", "") == "quantity"), None)
-    text = " ".join(token for token in tokens)
-    return Phrase(kind, start, end, text, _quantity(found) if found is not None else None)
+    marks = {"reference"} if any(token.type == "LEFT" for token in tokens) else set()
+    quantity = _quantity(found) if found is not None else None
+    return Phrase(kind, start, end, " ".join(tokens), quantity, marks)
 
 
 def _quantity(tree: Any) -> Quantity:

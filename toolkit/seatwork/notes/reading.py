@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from lark import UnexpectedInput
 
 LONGEST = 2000  # characters
+CUTS = 3  # how often a note that cannot be read is shortened to find what was understood
 VOCABULARY = """
 DRILL REAM BORE PUNCH TAP THREAD HOLE HOLES PLACES THRU THROUGH DEEP DEPTH DIA CSK COUNTERSINK
 C'SINK CBORE C'BORE COUNTERBORE SF SPOTFACE SFACE CDRILL COUNTERDRILL CENTER CHAM CHAMFER CHFR
@@ -112,21 +113,22 @@ def _parsed(text: str) -> list[Phrase]:
 
 def _cannot_read(text: str, error: "UnexpectedInput") -> NoteError:
     """Return the error at a word or sign that the grammar does not know there."""
-    start = len(text.rstrip())
-    if not _is_end(error) and error.pos_in_stream is not None:
-        start = min(start, error.pos_in_stream)
+    start, settled = _place(text, error)
     word = re.match(r"[^\W\d_]['\w/]*|\S?", text[start:])
     end = start + len(word[0] if word else "")
     fault, remedy = _why(plain(text[start:end]), start >= len(text.rstrip()))
     return NoteError(
-        text, start=start, end=end, fault=fault, remedy=remedy, understood=_before(text[:start])
+        text, start=start, end=end, fault=fault, remedy=remedy, understood=_before(text[:settled])
     )
 
 
-def _is_end(error: "UnexpectedInput") -> bool:
-    """Tell whether the note stopped where something had to follow."""
-    token = getattr(error, "token", None)
-    return getattr(token, "type", "") == "$END"
+def _place(text: str, error: "UnexpectedInput") -> tuple[int, int]:
+    """Return where the note cannot be read, and up to where it may have been understood."""
+    end = len(text.rstrip())
+    found = getattr(error, "pos_in_stream", None)
+    if getattr(getattr(error, "token", None), "type", "") == "$END":
+        return end, min(found or 0, end)
+    return (end, 0) if found is None else (min(found, end), min(found, end))
 
 
 def _why(word: str, at_the_end: bool) -> tuple[str, str]:
@@ -134,7 +136,9 @@ def _why(word: str, at_the_end: bool) -> tuple[str, str]:
         return "the note stops in the middle", "write the size or word that is missing"
     near = get_close_matches(word, VOCABULARY.split(), n=1, cutoff=0.6)
     if word[:1].isalpha():
-        meant = f"{near[0]} may be meant" if near and near[0] != word else "leave it out"
+        if near and near[0] == word:
+            return "that word cannot stand here", "write the size or sign that belongs before it"
+        meant = f"{near[0]} may be meant" if near else "leave it out"
         return (
             "that is no word of a note here",
             f"{meant}; known are CSK, C'BORE, S.F., DRILL, THRU",
@@ -144,15 +148,18 @@ def _why(word: str, at_the_end: bool) -> tuple[str, str]:
 
 def _before(text: str) -> tuple[Feature, ...]:
     """Return what can be understood of the text before a place that cannot be read."""
-    try:
-        found = _parsed(text.rstrip())
-        rules = rules_in_force()
-        assembler = Assembler(text, Sizer(text, decide(text, found, None, rules).system))
-        return assembler.run(marked(text, found))
-    except NoteError as error:
-        return error.understood
-    except SeatworkError:
-        return ()
+    from lark.exceptions import UnexpectedInput
+
+    for _ in range(CUTS):
+        try:
+            found = with_thread_numbers(text, phrases(plain(text)))
+            system = decide(text, found, None, rules_in_force()).system
+            return Assembler(text, Sizer(text, system)).run(marked(text, found))
+        except UnexpectedInput as error:
+            text = text[: _place(text, error)[1]]
+        except NoteError as error:
+            return error.understood
+    return ()
 
 
 def _about_system(decision: Decision, rules: HouseRules) -> tuple[Assumption, ...]:

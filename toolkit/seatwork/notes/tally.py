@@ -22,8 +22,7 @@ def features_of(
     """
     groups = _groups(_holes_first(drafts))
     for before, number, _ in trailing:
-        spoken_of = drafts[before - 1]
-        group = next(group for group in groups if spoken_of in group)
+        group = next(group for group in groups if drafts[before - 1] in group)
         for draft in group:
             if draft.count is None:
                 draft.count = number

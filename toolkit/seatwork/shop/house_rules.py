@@ -47,7 +47,7 @@ class Rule:
     kind : {"length", "angle", "speed", "ratio", "count", "choice"}
         What the value is: a length [mm], angle [deg], spindle speed [rev/min], number or word.
     value : float or str
-        The value in force; a word for a choice.
+        The value in force [as `kind` says]; a word for a choice.
     text : str
         The value as written in the file.
     source, confirmed : str
