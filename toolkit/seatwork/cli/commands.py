@@ -18,4 +18,11 @@ COMMANDS: dict[str, tuple[str, str]] = {
         "seatwork.cli.rules:rules",
         "The house rules in force, each with its source.",
     ),
+    "hand-out": ("seatwork.cli.marking:hand_out", "Give every learner an own form of a sheet."),
+    "mark": ("seatwork.cli.marking:mark", "Mark what was handed in; nothing in it is run."),
+    "check": ("seatwork.cli.marking:check", "Let the referee run your own copy of a sheet."),
+    "why": ("seatwork.cli.marking:why", "Find out what gives a learner's number."),
+    "override": ("seatwork.cli.marking:override", "Give points yourself, with the reason."),
+    "roster": ("seatwork.cli.marking:roster_app", "The roster: learner codes, no names."),
+    "question": ("seatwork.cli.questions:app", "Question types of your own: begin one, check it."),
 }

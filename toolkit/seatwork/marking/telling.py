@@ -38,6 +38,8 @@ def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
     if kind == "other unit" and isinstance(part, NumberPart):
         other = part.measure.unit[OTHER[part.system]]
         return words["marking.other_unit"].format(typed=other, asked=part.unit)
+    if kind == "coarse" and isinstance(part, NumberPart):
+        return words["marking.coarse"].format(step=part.measure.write(part.step, part.system))
     return words[{"blank": "marking.not_answered"}.get(kind, "marking.wrong")]
 
 

@@ -47,7 +47,7 @@ def _enter(
 ) -> None:
     learner = learner_code(row["learner"].strip().upper())
     form = _form(row.get("form", "").strip(), sheet, record, learner)
-    name, part = _place(row["question"].strip().lower(), sheet)
+    name, part = place_of(row["question"].strip().lower(), sheet)
     empty = AnswerFile(learner=learner, sheet=sheet.name, form=form)
     file = files.get((learner, form), empty)
     texts = [text.strip()[:LONGEST] for text in row["answer"].split(";")]
@@ -67,7 +67,8 @@ def _form(text: str, sheet: Sheet, record: Record, learner: str) -> int:
     return forms[-1].form
 
 
-def _place(question: str, sheet: Sheet) -> tuple[str, int | None]:
+def place_of(question: str, sheet: Sheet) -> tuple[str, int | None]:
+    """Return the question meant by ``c3`` or ``c3b``, and the part, None for the whole."""
     names = {item.id for item in sheet.items}
     if question in names:
         return question, None

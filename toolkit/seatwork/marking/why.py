@@ -4,6 +4,11 @@ from dataclasses import dataclass
 from decimal import Decimal
 from itertools import combinations
 
+from seatwork.errors import SeatworkError
+from seatwork.marking.handed import Record
+from seatwork.marking.names import learner_code
+from seatwork.marking.sheets import Sheet
+from seatwork.marking.typed_back import place_of
 from seatwork.questions.parts import NumberPart
 from seatwork.questions.slips import Slip
 from seatwork.questions.typed import Typed, read
@@ -46,6 +51,26 @@ def why(part: NumberPart, text: str) -> tuple[Reason, ...]:
     typed = read(text, part.measure, part.system)
     reasons = [*_single(part), *_factors(part), *_pairs(part)]
     return tuple(reason for reason in reasons if _near(reason.value, typed))
+
+
+def reasons(
+    record: Record, sheet: Sheet, learner: str, question: str, text: str
+) -> tuple[Reason, ...]:
+    """Return what gives the number a learner wrote for a question of a handed-out sheet.
+
+    Raises
+    ------
+    SeatworkError
+        If nothing was handed out to the learner, or the question asks for no number.
+    """
+    forms = record.sheets.get(sheet.name, {}).get(learner_code(learner), [])
+    if not forms:
+        raise SeatworkError(learner, f"{sheet.name} was not handed out to this learner", "check it")
+    name, number = place_of(question, sheet)
+    part = forms[-1].question(sheet.item(name)).parts[number or 0]
+    if not isinstance(part, NumberPart):
+        raise SeatworkError(question, "it asks for no number", "name a part such as c3b")
+    return why(part, text)
 
 
 def _near(value: Decimal, typed: Typed) -> bool:

@@ -58,6 +58,11 @@ class NumberPart:
         return middle - self.tolerance, middle + self.tolerance
 
     @property
+    def step(self) -> Decimal:
+        """One unit in the last place asked for."""
+        return unit_step(self.measure, self.system)
+
+    @property
     def slips(self) -> tuple[Slip, ...]:
         """Known slips that give a number someone could write down."""
         return tuple(_slip(mistake, value) for mistake, value in self._told(self.mistakes()))

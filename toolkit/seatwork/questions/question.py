@@ -10,6 +10,7 @@ from typing import Any, ClassVar, Self
 from seatwork.errors import SeatworkError
 from seatwork.questions.measures import Measure
 from seatwork.questions.parts import NumberPart, Part
+from seatwork.questions.pictures import Drawing
 from seatwork.questions.slips import Mistake, Slip
 
 CLEAR = 3  # tolerances between the right answer, every slip, and one another
@@ -77,7 +78,7 @@ class Question(ABC):
     def worked(self) -> str:
         """Return the answer worked out step by step, shown after a try."""
 
-    def drawing(self) -> Any:
+    def drawing(self) -> Drawing | None:
         """Return the drawing that belongs to the question, or None."""
         return None
 

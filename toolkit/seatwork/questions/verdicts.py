@@ -19,8 +19,8 @@ class Verdict:
     Parameters
     ----------
     kind : str
-        "right", "own step", "blank", "other unit", "slip", "several slips", "wrong" or
-        "unreadable".
+        "right", "own step", "blank", "coarse" (rounded too far), "other unit", "slip",
+        "several slips", "wrong" or "unreadable".
     slips : tuple of Slip
         The slips whose number the answer matches, nearest first.
     fault : str
@@ -41,6 +41,7 @@ RIGHT = Verdict(kind="right")
 BLANK = Verdict(kind="blank")
 WRONG = Verdict(kind="wrong")
 OTHER_UNIT = Verdict(kind="other unit")
+COARSE = Verdict(kind="coarse")
 OWN_STEP = Verdict(kind="own step")
 
 
@@ -122,6 +123,8 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
     low, high = part.band
     if low <= typed.value <= high:
         return RIGHT
+    if typed.place > part.step and abs(part.answer - typed.value) <= typed.place / 2:
+        return COARSE
     slips = part.matching(typed.value, typed.place)
     if len(slips) == 1:
         return Verdict(kind="slip", slips=slips)

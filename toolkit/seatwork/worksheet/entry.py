@@ -11,6 +11,9 @@ if TYPE_CHECKING:
     from seatwork.worksheet.desk import Desk
 
 
+PICTURE_SCALE = 0.5  # half of a bench's picture, a question and its form on one screen
+
+
 class Entry:
     """A question with its form; as text, the question alone.
 
@@ -69,7 +72,7 @@ class Entry:
         lines = repr(self).split("\n")
         shown = f"**{self.name}.** " + "  \n".join(lines)[len(self.name) + 2 :]
         if drawing is not None:
-            shown += "\n\n" + drawing.markdown()
+            shown += "\n\n" + drawing.markdown(PICTURE_SCALE)
         return {"text/plain": repr(self), "text/markdown": shown}
 
 

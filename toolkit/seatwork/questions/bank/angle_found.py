@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -50,6 +51,15 @@ class AngleFound(NumberQuestion):
     def angle(self, depth: float) -> float:
         """Return the included angle of a seat of that depth [deg]."""
         return included_angle(diameter=self.diameter, hole_diameter=self.hole_diameter, depth=depth)
+
+    def drawing(self) -> Drawing:
+        """Return the seat in section, its angle as a question mark."""
+        seat = Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.value(),
+        )
+        return seat_picture(seat, self.system, "included_angle")
 
     def value(self) -> float:
         """Return the included angle [deg]."""

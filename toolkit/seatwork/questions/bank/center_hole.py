@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -71,6 +72,10 @@ class CenterHole(NumberQuestion):
     def value(self) -> float:
         """Return the depth of the cone [mm]."""
         return self.cone().depth
+
+    def drawing(self) -> Drawing:
+        """Return the seat in section, the size asked for as a question mark."""
+        return seat_picture(self.cone(), self.system, "depth")
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -79,6 +80,10 @@ class GageBall(NumberQuestion):
     def is_clear(self) -> bool:
         """Whether the ball stands above the face and the slips stand apart."""
         return self.value() > 1 and NumberQuestion.is_clear(self)
+
+    def drawing(self) -> Drawing:
+        """Return the seat in section."""
+        return seat_picture(self.seat(), self.system)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, WRONG_STANDARD, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -60,6 +61,10 @@ class SeatDepth(NumberQuestion):
     def value(self) -> float:
         """Return the depth [mm]."""
         return self.seat().depth
+
+    def drawing(self) -> Drawing:
+        """Return the seat in section, the size asked for as a question mark."""
+        return seat_picture(self.seat(), self.system, "depth")
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, WRONG_STANDARD, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -53,11 +54,19 @@ class SeatDiameter(NumberQuestion):
             included_angle=angle,
         )
 
-    def value(self) -> float:
-        """Return the diameter at the face [mm]."""
+    def seat(self) -> Countersink:
+        """Return the seat asked about."""
         return Countersink.from_depth(
             depth=self.depth, hole_diameter=self.hole_diameter, included_angle=self.included_angle
-        ).diameter
+        )
+
+    def value(self) -> float:
+        """Return the diameter at the face [mm]."""
+        return self.seat().diameter
+
+    def drawing(self) -> Drawing:
+        """Return the seat in section, the size asked for as a question mark."""
+        return seat_picture(self.seat(), self.system, "diameter")
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

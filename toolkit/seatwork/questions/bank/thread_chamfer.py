@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -71,13 +72,21 @@ class ThreadChamfer(NumberQuestion):
             included_angle=90.0,
         )
 
-    def value(self) -> float:
-        """Return the depth of the chamfer [mm]."""
+    def seat(self) -> Countersink:
+        """Return the chamfer as the cone it is."""
         return Countersink(
             diameter=self.major + self.over,
             hole_diameter=self.tap_drill,
             included_angle=self.included_angle,
-        ).depth
+        )
+
+    def value(self) -> float:
+        """Return the depth of the chamfer [mm]."""
+        return self.seat().depth
+
+    def drawing(self) -> Drawing:
+        """Return the chamfer in section, its depth as a question mark."""
+        return seat_picture(self.seat(), self.system, "depth")
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -57,7 +57,8 @@ class TwoBalls(NumberQuestion):
         )
         least, greatest = ball_range(seat)
         fitting = [ball * INCH for ball in BALLS if least < ball * INCH < greatest]
-        small, large = pick(rng, fitting[:4]), pick(rng, fitting[-4:])
+        half = len(fitting) // 2
+        small, large = pick(rng, fitting[:half]), pick(rng, fitting[half:])
         return cls(
             small=small,
             large=large,

@@ -9,10 +9,11 @@ from seatwork.questions.catalogue import SLIPS
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
+from seatwork.questions.pictures import Drawing, head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
-from seatwork.seats import Countersink, Fit, Head, fit
+from seatwork.seats import Countersink, Head, fit
 from seatwork.seats.cones import half_tangent
 
 PLACES = {
@@ -71,19 +72,21 @@ class WrongAngle(NumberQuestion):
             included_angle=seat_angle,
         )
 
-    def fit(self) -> Fit:
-        """Return how the head lies."""
-        seat = Countersink(
+    def head(self) -> Head:
+        """Return the head."""
+        return Head(sharp_diameter=self.head_diameter, included_angle=self.head_angle)
+
+    def seat(self) -> Countersink:
+        """Return the seat."""
+        return Countersink(
             diameter=self.diameter,
             hole_diameter=self.hole_diameter,
             included_angle=self.included_angle,
         )
-        head = Head(sharp_diameter=self.head_diameter, included_angle=self.head_angle)
-        return fit(head, seat)
 
     def value(self) -> float:
         """Return how far the head stands proud [mm]."""
-        return self.fit().amount
+        return fit(self.head(), self.seat()).amount
 
     @property
     def parts(self) -> tuple[Part, ...]:
@@ -98,6 +101,10 @@ class WrongAngle(NumberQuestion):
         )
         ask = "How far does the head stand proud of the face?"
         return where, self.number(self.value(), self.mistakes, ask)
+
+    def drawing(self) -> Drawing:
+        """Return the head above its seat."""
+        return head_picture(self.head(), self.seat(), self.system)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -1,0 +1,1 @@
+"""Printed matter: worksheets on paper, feedback, cards for the machine."""

@@ -1,0 +1,237 @@
+"""``seatwork hand-out``, ``mark``, ``check``, ``why``, ``override`` and ``roster``."""
+
+from datetime import date
+from pathlib import Path
+from random import SystemRandom
+from typing import Annotated
+
+import typer
+
+from seatwork.errors import SeatworkError
+from seatwork.marking import (
+    course,
+    handed,
+    handing_out,
+    marker,
+    overriding,
+    results,
+    roster,
+    sheets,
+)
+from seatwork.marking.marker import Marked
+
+Course = Annotated[Path, typer.Option(help="The instructor's folder.")]
+HERE = Path("course")
+roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
+
+
+def hand_out(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet, such as cones.")],
+    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    target: Annotated[
+        Path | None, typer.Option("--to", help="Where each learner's folder goes.")
+    ] = None,
+    sitting: Annotated[int, typer.Option(min=1, max=20, help="2 for the first re-test.")] = 1,
+    mode: Annotated[str | None, typer.Option(help="practice or graded.")] = None,
+    paper: Annotated[bool, typer.Option("--paper", help="Print PDFs and a key.")] = False,
+    size: Annotated[str, typer.Option(help="letter or a4.")] = "letter",
+) -> None:
+    """Give every learner on the roster an own form of a sheet.
+
+    Example: seatwork hand-out cones --course course --to given --paper
+    """
+    plan = sheets.load(sheet)
+    learners = [learner.code for learner in roster.read(course_folder)]
+    place = target or course_folder / "given"
+    given = handing_out.hand_out(
+        course_folder, plan, learners, sitting=sitting, mode=mode, target=place
+    )
+    if paper:
+        _print(plan, given, place, course_folder, size)
+    typer.echo(f"{plan.title}: {len(given)} forms in {place}. Keep {course_folder} to yourself.")
+
+
+def _print(
+    plan: sheets.Sheet,
+    given: tuple[handing_out.Handout, ...],
+    place: Path,
+    folder: Path,
+    size: str,
+) -> None:
+    from seatwork.cards import paper
+    from seatwork.cards.pages import PAPERS
+
+    if size not in PAPERS:
+        raise SeatworkError(size, "that paper is not known", f"write {' or '.join(PAPERS)}")
+    for one in given:
+        name = f"{plan.name}-{one.given.form}.pdf"
+        paper.learner_sheet(place / one.given.learner / name, plan, one, size)
+    paper.answer_key(folder / f"{plan.name}-key.pdf", plan, given, size)
+
+
+def mark(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    answers: Annotated[Path, typer.Argument(help="Folder of answer files, or a CSV typed back.")],
+    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    day: Annotated[str, typer.Option(help="Day of marking; today if not given.")] = "",
+    feedback: Annotated[bool, typer.Option("--feedback", help="Write feedback.")] = False,
+    language: Annotated[str, typer.Option(help="Language of verdicts: en or es.")] = "en",
+) -> None:
+    """Mark what was handed in; nothing in it is run.
+
+    Example: seatwork mark cones handed_in --course course --feedback
+    """
+    plan, key = sheets.load(sheet), course.read_key(course_folder)
+    marked = _mark(plan, answers, course_folder)
+    place = course_folder / f"{plan.name}-results.json"
+    before = results.read(place, key) if place.is_file() else None
+    results.write(course_folder, plan, marked, key, day or date.today().isoformat())
+    if feedback:
+        _feedback(plan, marked, course_folder, language)
+    _tell(plan, marked, course_folder)
+    for who, question, old, new in _changes(before, place, key):
+        typer.echo(f"  changed: {who}, {question}: {old} before, {new} now")
+
+
+def _mark(plan: sheets.Sheet, answers: Path, folder: Path) -> list[Marked]:
+    from rich.progress import Progress
+
+    from seatwork.marking import typed_back
+
+    if answers.is_file():
+        typed = typed_back.read(answers, plan, handed.read(folder))
+        return marker.Marker(folder, plan).mark(typed)
+    if not answers.is_dir():
+        raise SeatworkError(str(answers), "there is no such folder", "name the folder handed in")
+    with Progress(transient=True) as progress:
+        bar = progress.add_task("marking", total=None)
+        return marker.mark(folder, plan, answers, lambda done: progress.update(bar, completed=done))
+
+
+def _feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
+    from seatwork.cards.feedback import feedback_sheet
+    from seatwork.marking import atomic
+    from seatwork.marking.feedback import feedback, page
+    from seatwork.marking.languages import words_in
+
+    record, words = handed.read(folder), words_in(language)
+    for one in marked:
+        if one.file is None or not one.scored:
+            continue
+        form = record.form(plan.name, one.file.learner, one.file.form)
+        assert form is not None
+        said = feedback(plan, form, one, words, language)
+        place = folder / "feedback" / f"{one.file.learner}-{plan.name}-{one.file.form}.html"
+        atomic.write(place, page(said).encode())
+        feedback_sheet(place.with_suffix(".pdf"), said)
+
+
+def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
+    doubtful = [one for one in marked if one.needs_a_person]
+    typer.echo(f"{plan.title}: {len(marked)} files, {len(marked) - len(doubtful)} marked.")
+    for one in doubtful:
+        reasons = [one.doubt, *(f"{item.id}: {item.doubt}" for item in one.scored if item.doubt)]
+        typer.echo(f"  needs a person: {one.name}: {'; '.join(filter(None, reasons))}")
+    for one in marked:
+        if one.question:
+            typer.echo(f"  to ask: {one.name}: {one.question}")
+    typer.echo(f"Written: {folder / (plan.name + '-marks.csv')} and the results beside it.")
+
+
+def _changes(
+    before: dict[str, object] | None, place: Path, key: bytes
+) -> list[tuple[str, str, object, object]]:
+    return results.compare(before, results.read(place, key)) if before else []
+
+
+def check(
+    notebook: Annotated[Path, typer.Argument(help="Your copy of a sheet, such as cones.ipynb.")],
+) -> None:
+    """Let the referee run your own copy of a sheet.
+
+    Example: seatwork check exercises/cones.ipynb
+    """
+    from seatwork.opening import source
+    from seatwork.worksheet.checking import check as referee
+
+    outcome = referee(notebook, source() / "exercises" / notebook.name)
+    if outcome.passed:
+        typer.echo(f"{notebook.name}: the referee passes it.")
+        return
+    for line in outcome.lines:
+        typer.echo(line)
+    raise typer.Exit(1)
+
+
+def why(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    learner: Annotated[str, typer.Argument(help="Learner code.")],
+    question: Annotated[str, typer.Argument(help="Question, such as c1 or c3b.")],
+    number: Annotated[str, typer.Argument(help="The number they wrote.")],
+    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+) -> None:
+    """Find out what gives a learner's number; for the instructor alone.
+
+    Example: seatwork why cones L4711 c1 .0169
+    """
+    from seatwork.marking.why import reasons
+
+    found = reasons(handed.read(course_folder), sheets.load(sheet), learner, question, number)
+    for reason in found:
+        typer.echo(f"  {reason.value:.5f}  {reason.how}")
+    if not found:
+        typer.echo("Nothing known gives this number; it is worth asking how it came about.")
+
+
+def override(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    learner: Annotated[str, typer.Argument(help="Learner code.")],
+    question: Annotated[str, typer.Argument(help="Question, such as c1.")],
+    points: Annotated[float, typer.Argument(help="Points you give.")],
+    reason: Annotated[str, typer.Argument(help="Why, in a few words.")],
+    form: Annotated[int, typer.Option(min=1, max=99, help="Form of the sheet.")] = 1,
+    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    day: Annotated[str, typer.Option(help="Day of the decision; today if not given.")] = "",
+) -> None:
+    """Give points yourself, with the reason; mark again to see them counted.
+
+    Example: seatwork override cones L4711 c1 2 "working right, misread the print"
+    """
+    overriding.add(
+        course_folder,
+        overriding.Override(
+            date=day or date.today().isoformat(),
+            learner=learner,
+            sheet=sheet,
+            form=form,
+            question=question,
+            points=points,
+            reason=reason,
+        ),
+    )
+    typer.echo("Kept. Mark again to see it counted.")
+
+
+@roster_app.command("new")
+def roster_new(
+    count: Annotated[int, typer.Argument(help="How many learners.")],
+    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+) -> None:
+    """Draw learner codes for a class.
+
+    Example: seatwork roster new 12 --course course
+    """
+    learners = roster.new(course_folder, count, SystemRandom())
+    typer.echo(f"{course_folder / roster.ROSTER_FILE}: " + " ".join(one.code for one in learners))
+
+
+@roster_app.command("show")
+def roster_show(
+    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+) -> None:
+    """Show the roster.
+
+    Example: seatwork roster show
+    """
+    for learner in roster.read(course_folder):
+        typer.echo(f"{learner.code}  {learner.group}")

@@ -1,0 +1,109 @@
+"""Feedback for one learner: verdicts in plain words, as data and as a page without scripts."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from html import escape
+
+from seatwork.marking.handed import HandedOut
+from seatwork.marking.marker import Marked
+from seatwork.marking.scoring import Scored
+from seatwork.marking.sheets import Sheet
+from seatwork.marking.telling import tell
+
+LETTERS = "abcdefgh"
+STYLE = (
+    "body{font:18px/1.5 sans-serif;max-width:46em;margin:2em auto;color:#111;background:#fff}"
+    "h2{font-size:1.1em;margin:1.4em 0 .2em}p{margin:.3em 0}.asked{white-space:pre-line}"
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Entry:
+    """What is said of one question."""
+
+    heading: str
+    asked: str
+    lines: tuple[str, ...]
+    worked: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Feedback:
+    """What is said of one learner's sheet."""
+
+    language: str
+    heading: str
+    total: str
+    entries: tuple[Entry, ...]
+
+
+def feedback(
+    sheet: Sheet, form: HandedOut, marked: Marked, words: Mapping[str, str], language: str = "en"
+) -> Feedback:
+    """Put a learner's marks into words.
+
+    Parameters
+    ----------
+    sheet : Sheet
+        The worksheet.
+    form : HandedOut
+        The learner's form.
+    marked : Marked
+        What was marked.
+    words : mapping
+        The wording in force, or that of another language.
+    language : str
+        Code of the language of `words`, such as en or es.
+    """
+    file = marked.file
+    assert file is not None, "a file that could not be read has no feedback"
+    return Feedback(
+        language=language,
+        heading=f"{sheet.title}: {file.learner}",
+        total=_total(sheet, marked, words),
+        entries=tuple(_entry(sheet, form, item, words) for item in marked.scored),
+    )
+
+
+def _total(sheet: Sheet, marked: Marked, words: Mapping[str, str]) -> str:
+    if marked.points is None:
+        return words["marking.person"]
+    return words["marking.total"].format(points=f"{marked.points:g}", of=f"{sheet.points:g}")
+
+
+def _entry(sheet: Sheet, form: HandedOut, item: Scored, words: Mapping[str, str]) -> Entry:
+    question = form.question(sheet.item(item.id))
+    parts = question.parts
+    lines = []
+    for number, (verdict, part) in enumerate(zip(item.verdicts, parts, strict=True)):
+        label = f"({LETTERS[number]}) " if len(parts) > 1 else ""
+        typed = item.typed[number] if number < len(item.typed) else ""
+        said = f"“{typed}”. " if typed.strip() else ""
+        lines.append(label + said + tell(verdict, part, words))
+    right = all(verdict.is_right for verdict in item.verdicts)
+    points = "?" if item.points is None else f"{item.points:g}"
+    return Entry(
+        heading=f"{item.id}: {points} / {item.of:g}",
+        asked=question.ask(),
+        lines=tuple(lines),
+        worked="" if right else question.worked(),
+    )
+
+
+def page(said: Feedback) -> str:
+    """Return feedback as one HTML page: no script, no request, every text escaped."""
+    blocks = "".join(_block(entry) for entry in said.entries)
+    return (
+        f'<!doctype html>\n<html lang="{escape(said.language)}">\n<head>\n<meta charset="utf-8">\n'
+        f"<title>{escape(said.heading)}</title>\n<style>{STYLE}</style>\n</head>\n<body>\n"
+        f"<h1>{escape(said.heading)}</h1>\n<p>{escape(said.total)}</p>\n{blocks}</body>\n</html>\n"
+    )
+
+
+def _block(entry: Entry) -> str:
+    lines = "".join(f"<p>{escape(line)}</p>\n" for line in entry.lines)
+    worked = f"<p>{escape(entry.worked)}</p>\n" if entry.worked else ""
+    return (
+        f"<h2>{escape(entry.heading)}</h2>\n"
+        f'<p class="asked" lang="en">{escape(entry.asked)}</p>\n{lines}{worked}'
+    )

@@ -1,0 +1,51 @@
+"""Verdicts and terms in other languages: gettext catalogs, English where a text is missing."""
+
+import gettext
+from collections.abc import Mapping
+from pathlib import Path
+
+from seatwork.errors import SeatworkError
+from seatwork.shop import wording
+from seatwork.shop.wording import defaults
+
+CATALOGS = Path(__file__).with_name("catalogs")
+DOMAIN = "marking"
+
+
+def languages() -> tuple[str, ...]:
+    """Return the codes of the languages there are, English first."""
+    found = sorted(path.parents[1].name for path in CATALOGS.glob(f"*/LC_MESSAGES/{DOMAIN}.mo"))
+    return ("en", *found)
+
+
+def words_in(language: str) -> Mapping[str, str]:
+    """Return the wording in a language.
+
+    Parameters
+    ----------
+    language : str
+        A code such as en or es.
+
+    Returns
+    -------
+    mapping
+        In English the wording in force, with the instructor's changes; in another
+        language its catalog, and English where the catalog has no text.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no catalog of that language.
+
+    Examples
+    --------
+    >>> words_in("es")["words.flush"]
+    'al ras'
+    """
+    if language == "en":
+        return wording()
+    if language not in languages():
+        known = ", ".join(languages())
+        raise SeatworkError(language, "there is no catalog of that language", f"known are {known}")
+    catalog = gettext.translation(DOMAIN, CATALOGS, [language])
+    return {name: catalog.gettext(text) for name, text in defaults().items()}
