@@ -205,7 +205,9 @@ def iso_callouts(draw: st.DrawFn) -> Callout:
     """Make notes that the simplified form of ISO 15786 can carry."""
     unit, count = draw(st.sampled_from((IN, MM))), draw(COUNTS)
     size = sizes(unit)
-    seat = st.builds(Countersink, count=st.just(count), diameter=size, angle=ANGLES) | st.builds(
+    # bare diameter × angle is a countersink from 60° up, a chamfer up to 45°, asked between
+    angle = ANGLES.filter(lambda size: size.value >= 60)
+    seat = st.builds(Countersink, count=st.just(count), diameter=size, angle=angle) | st.builds(
         Counterbore, count=st.just(count), diameter=size, depth=size
     )
     depth = draw(maybe(size))

@@ -35,6 +35,9 @@ NUMBERS = {"ONE": 1, "TWO": 2, "THREE": 3, "FOUR": 4, "FIVE": 5, "SIX": 6, "SEVE
 NUMBERS |= {"NINE": 9, "TEN": 10, "ELEVEN": 11, "TWELVE": 12}
 
 
+AHEAD = 40  # phrases looked at ahead of a word; no feature has as many
+
+
 class Assembler(Gathering):
     """Builds the features of one note.
 
@@ -87,7 +90,7 @@ class Assembler(Gathering):
         """
         try:
             for index, phrase in enumerate(phrases):
-                self.following = phrases[index + 1 :]
+                self.following = phrases[index + 1 : index + 1 + AHEAD]
                 self.ways[phrase.kind](phrase)
             self._end()
             return features_of(self.drafts, self.trailing)

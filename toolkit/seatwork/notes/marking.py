@@ -46,7 +46,7 @@ def marked(text: str, phrases: list[Phrase]) -> list[Phrase]:
     kept: list[Phrase] = []
     for index, phrase in enumerate(phrases):
         if phrase.kind in ("DIA", "DEEP"):
-            _join(text, phrase, kept, phrases[index + 1 :])
+            _join(text, phrase, kept, phrases[index + 1 : index + 4])
         elif phrase.kind == "INCLUDED":
             _mark_angle(text, phrase, kept)
         elif phrase.kind == "RIGHT":

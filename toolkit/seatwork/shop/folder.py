@@ -121,6 +121,9 @@ def line_of(text: str, *keys: str) -> int:
     int
         Line number from 1; the first line after which the value is there.
     """
+    seen = _plain_lines_of(text, keys)
+    if len(seen) == 1 and '"""' not in text and "'''" not in text:
+        return seen[0]
     lines = text.splitlines(keepends=True)
     begins = 1
     for count in range(1, len(lines) + 1):
@@ -132,6 +135,19 @@ def line_of(text: str, *keys: str) -> int:
             return begins
         begins = count + 1
     return begins
+
+
+def _plain_lines_of(text: str, keys: tuple[str, ...]) -> list[int]:
+    """Return the lines that look like ``key = ...`` under the heading of `keys`."""
+    found, heading = [], ""
+    *above, key = keys
+    for number, line in enumerate(text.splitlines(), start=1):
+        header = re.match(r"\s*\[+\s*([\w.-]+)\s*\]+", line)
+        heading = header[1] if header else heading
+        is_key = re.match(rf"\s*{re.escape(key)}\s*=", line) and heading == ".".join(above)
+        if is_key or (header and heading == ".".join(keys)):
+            found.append(number)
+    return found
 
 
 def _holds(table: Any, keys: tuple[str, ...]) -> bool:
