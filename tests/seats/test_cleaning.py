@@ -195,6 +195,12 @@ def test_a_field_that_is_no_pad_is_refused(scale: np.ndarray, says: str) -> None
         Casting(scale=scale, spacing=1.0)
 
 
+def test_a_depth_that_is_no_number_has_no_share() -> None:
+    """NaN among the depths is refused, not read as a whole ring."""
+    with pytest.raises(SeatworkError, match="no number"):
+        clean_up(SPOT, Flat()).share(np.array([0.0, np.nan]))
+
+
 def test_a_cutter_over_the_edge_is_refused() -> None:
     """A spotface wider than the pad, or than a round face, gets a sentence."""
     with pytest.raises(SeatworkError, match="over the edge of the pad"):

@@ -93,9 +93,9 @@ class SeatRange:
 
 
 def _told(head: Head, show: Callable[[object], str]) -> str:
-    sharp = f"the head of theoretical sharp diameter {show(Length(head.sharp_diameter))}"
     edge = "" if head.edge_diameter is None else f", edge {show(Length(head.edge_diameter))}"
-    return f"{sharp}{edge}, {show(Angle(head.included_angle))},"
+    sharp = show(Length(head.sharp_diameter))
+    return f"the {show(Angle(head.included_angle))} head (theoretical sharp {sharp}{edge})"
 
 
 def diameter_for(

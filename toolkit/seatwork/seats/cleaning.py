@@ -90,9 +90,16 @@ class CleanUp:
         -------
         numpy.ndarray
             Share from 0 to 1, shape of `depth`.
+
+        Raises
+        ------
+        SeatworkError
+            If a depth is no number.
         """
         import numpy as np
 
+        if np.any(np.isnan(depth)):
+            raise SeatworkError("depth", "it holds places that are no number", "leave them out")
         return np.asarray(np.searchsorted(self.depths, depth, side="right") / len(self.depths))
 
     def flange_left(self, thickness: float, *, at: Place, allowance: float = 0.0) -> float:
