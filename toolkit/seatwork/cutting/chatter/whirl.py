@@ -21,6 +21,7 @@ import numpy as np
 from seatwork.cutting.chatter.loop import Complexes, Floats, Ints
 from seatwork.cutting.chatter.parts import Cut, Cutter, Machine
 
+HIGHEST = 3.5  # natural frequencies up to which sideways chatter is looked for
 _SLANT = 1e-4  # imaginary over whole width, above which two roots are not the same
 
 
@@ -135,7 +136,7 @@ class Whirl:
         constant = m.stiffness + 2 * widest * lips * abs(self.gain)
         reach = (drag + np.sqrt(drag**2 + 4 * m.mass * constant)) / (2 * m.mass)
         low = np.full_like(self.turning, 1e-5 * m.angular_frequency)
-        return [(low, reach + self.turning)]
+        return [(low, np.minimum(reach, HIGHEST * m.angular_frequency) + self.turning)]
 
     def static(self, widest: float) -> tuple[Ints, Floats, Ints]:
         """Crossings of a real root: whirl that keeps step with the tool."""
