@@ -123,7 +123,7 @@ def _too_wide_for_inches(phrases: list[Phrase]) -> bool:
         if phrase.quantity is None or phrase.quantity.is_angle:
             continue
         limit = LEG if _small_angle_follows(phrases[index + 1 : index + 3]) else WIDE
-        if float(phrase.quantity.number.text) >= limit:
+        if _amount(phrase.quantity.number) >= limit:
             return True
     return False
 
@@ -132,7 +132,12 @@ def _small_angle_follows(following: list[Phrase]) -> bool:
     if len(following) < 2 or following[0].kind != "BY":
         return False
     quantity = following[1].quantity
-    return bool(quantity and quantity.is_angle and float(quantity.number.text) <= 45)
+    return bool(quantity and quantity.is_angle and _amount(quantity.number) <= 45)
+
+
+def _amount(number: Number) -> float:
+    """Return a plain decimal as a number; fractions say inches and need no measure."""
+    return 0.0 if _fraction(number) else float(number.text.replace(",", "."))
 
 
 def _inch_style(bare: list[Number]) -> list[Number]:

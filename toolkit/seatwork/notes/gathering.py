@@ -109,6 +109,8 @@ class Gathering:
     def _word(self, phrase: Phrase) -> None:
         self._no_loose_x()
         kind = WORDS[phrase.kind]
+        if self._names_the_symbol(kind):
+            return
         sizes = self.lead
         if sizes and self._lead_is_a_hole(kind, phrase):
             self._close_lead()
@@ -122,6 +124,17 @@ class Gathering:
         if sizes:
             draft.start = sizes[0][0].start
             self._check_places_or_size(kind, sizes)
+
+    def _names_the_symbol(self, kind: type[Feature]) -> bool:
+        """Take SPOTFACE behind ``⌴ ⌀.875`` for the name of that symbol, as older prints do."""
+        draft = self.current
+        named = kind is Spotface and draft is not None and draft.kind is Counterbore
+        if not named or draft is None or self.parted or self.lead or self._sizes_ahead():
+            return False
+        if self.text[draft.start] not in "⌴⊔⎵⨆" or "head" in draft.said or "bottom" in draft.said:
+            return False
+        draft.kind = Spotface
+        return True
 
     def _check_places_or_size(self, kind: type[Feature], sizes: list[tuple[Phrase, bool]]) -> None:
         """Ask about ``4 X 6.6 DRILL``: four places, or a depth."""
