@@ -167,3 +167,15 @@ def test_every_size_is_what_its_name_says() -> None:
                 assert inch == majors[row["size"]]
                 checked += 1
     assert checked > 150
+
+
+def test_bs_4186_differs_from_iso_273_at_m12_m14_and_m16_only() -> None:
+    """The older British list is ISO 273 but for the medium and free holes of three sizes."""
+    fits = {"close_mm": "fine_H12_mm", "medium_mm": "medium_H13_mm", "free_mm": "coarse_H14_mm"}
+    differ = {
+        (row["for_thread_mm"], column)
+        for row in tables.rows("clearance_hole_bs_4186_1967")
+        for column, fit in fits.items()
+        if row[column] != ISO_273[row["for_thread_mm"]][fit]
+    }
+    assert differ == {(size, fit) for size in (12, 14, 16) for fit in ("medium_mm", "free_mm")}
