@@ -214,7 +214,7 @@ def test_every_control_is_reached_and_worked_by_keyboard(bench):
     """Tab walks all controls in the order they stand, focus is seen, and nothing traps it."""
     bench.get_by_role("button", name="More settings").press("Enter")
     bench.get_by_role("combobox", name="Metal").wait_for()
-    bench.get_by_role("button", name="Depth of the cone: smaller").focus()
+    bench.get_by_role("button", name="Look closer").focus()
     walked = []
     for _ in range(10):
         walked.append(bench.evaluate(
@@ -223,9 +223,9 @@ def test_every_control_is_reached_and_worked_by_keyboard(bench):
             " getComputedStyle(e).outlineStyle, e.getBoundingClientRect().height]; }"))  # fmt: skip
         bench.keyboard.press("Tab")
     assert [name for name, *_ in walked] == [
-        "Depth of the cone: smaller", "Depth of the cone", "Depth of the cone: larger",
-        "Depth of the cone: type a value", "Look closer", "Fewer settings", "Metric first",
-        "Back to start", "Keep to compare", "Metal"]  # fmt: skip
+        "Look closer", "Depth of the cone: smaller", "Depth of the cone",
+        "Depth of the cone: larger", "Depth of the cone: type a value", "Fewer settings",
+        "Metric first", "Back to start", "Keep to compare", "Metal"]  # fmt: skip
     assert [name for name, outline, _ in walked[1:] if outline != "solid"] == []
     assert [name for name, _, height in walked if height < 24] == []
     bench.get_by_role("button", name="Depth of the cone: larger").press("Space")

@@ -102,7 +102,8 @@ class Picture {
     this.svg = document.createElementNS(SVG, "svg");
     this.svg.setAttribute("viewBox", `0 0 ${width} ${height}`);
     this.svg.setAttribute("role", "img");
-    this.svg.style.maxWidth = `${page.width}px`;
+    // as large as the figure, but never so tall that the controls below are out of sight
+    this.svg.style.width = `min(${page.width}px, ${(56 * width) / height}vh)`;
     this.layers = [];
     this.nodes = [];
     for (const [moves, n] of page.order) {
@@ -132,7 +133,8 @@ class Picture {
 
   keep(outlines) {
     this.kept.replaceChildren();
-    for (const d of outlines) put(this.kept, "path", { d });
+    for (const name of ["seatwork-casing", "seatwork-dashes"])
+      for (const d of outlines) put(this.kept, "path", { d, class: name });
   }
 
   // Fills images with PNGs; resolves when they can be shown without a blank frame.
@@ -197,8 +199,8 @@ function read(home, message) {
 }
 
 function pageLooks(root, width) {
-  const pixels = (root.clientWidth || width) * window.devicePixelRatio;
-  const needed = Math.min(pixels / width, window.devicePixelRatio);
+  const shown = root.querySelector("svg")?.clientWidth || width;
+  const needed = (shown / width) * window.devicePixelRatio;
   return {
     dark: document.body.dataset.jpThemeLight === "false",
     scale: Math.min(4, Math.max(1, Math.ceil(needed * 2) / 2)),
@@ -256,6 +258,7 @@ function render({ model, el }) {
     if (picture !== next) return next.close();
     home.replaceChildren(next.svg);
     old?.close();
+    look();
   }
 
   function dress(page) {

@@ -36,7 +36,9 @@ class Panel:
         self._keep = button("", self._keep_or_forget, attempt)
         self._fold = button("", self._fold_or_unfold, attempt)
         self._can_keep = can_keep
-        self.box = ipywidgets.VBox([*self._sorted(False), self._tools(), *self._sorted(True)])
+        self.box = ipywidgets.VBox(
+            [self._turns(), *self._sorted(False), self._tools(), *self._sorted(True)]
+        )
         self.lay()
 
     def lay(self) -> None:
@@ -70,7 +72,12 @@ class Panel:
         return wanted and (self._unfolded or not control.folded)
 
     def _sorted(self, folded: bool) -> list[Any]:
-        return [self.parts[c.name] for c in self._bench.controls if c.folded is folded]
+        wanted = (c for c in self._bench.controls if c.folded is folded and not _turns(c))
+        return [self.parts[control.name] for control in wanted]
+
+    def _turns(self) -> ipywidgets.HBox:
+        """Return the row of switches that are buttons."""
+        return ipywidgets.HBox([self.parts[c.name] for c in self._bench.controls if _turns(c)])
 
     def _tools(self) -> ipywidgets.HBox:
         folds = any(control.folded for control in self._bench.controls)
@@ -116,6 +123,11 @@ def button(text: str, pressed: Callable[[], Any], attempt: Attempt) -> ipywidget
     made = ipywidgets.Button(description=text)
     made.on_click(lambda _: attempt(pressed))
     return made
+
+
+def _turns(control: Control) -> bool:
+    """Tell whether a control is a button that says what it will do."""
+    return isinstance(control, Switch) and control.back is not None
 
 
 def _other(system: str) -> str:
