@@ -124,7 +124,8 @@ def thread_fields(text: str) -> dict[str, Any]:
     """Return the fields of a thread's designation, such as ``1/4-20 UNC-2B`` or ``M8``."""
     text = re.sub(r"\s*-\s*", "-", text)
     if text.startswith("M"):
-        return {"size": text.replace(" ", "").replace(",", ".")}
+        size, _, pitch = text.replace(" ", "").replace(",", ".").partition("-")
+        return {"size": size} | ({"pitch": float(pitch)} if pitch else {})
     found = re.fullmatch(
         r"(#\s?\d+|\d+[- ]\d+/\d+|\d+/\d+|\d*\.?\d+)-(\d+(?:\.5)?)[\s-]*(UN[A-Z]*|N[CFS]|NPTF?)?"
         r"[\s-]*([123][AB])?[\s-]*(LH)?",

@@ -72,7 +72,7 @@ def with_thread_numbers(text: str, phrases: list[Phrase]) -> list[Phrase]:
         Where it can be either a pitch or a depth.
     """
     for thread, by, number in zip(phrases, phrases[1:], phrases[2:], strict=False):
-        is_metric = thread.kind == "thread" and thread.text.startswith("M")
+        is_metric = thread.kind == "thread" and re.fullmatch(r"M[^-]+", thread.text)
         if is_metric and by.kind == "BY" and number.kind == "plain" and number.quantity:
             deep = phrases[phrases.index(number) + 1 :][:1]
             if not (deep and deep[0].kind == "DEEP"):
