@@ -93,13 +93,19 @@ class Whirl:
     def quadratic(self, w: Floats, column: Ints) -> tuple[Complexes, Complexes, Complexes]:
         """d0, d1 and d2 at s = iw."""
         low, p, q, low_star, p_star, q_star = self.matrix(w, column)
-        return low * low_star, low * p_star + low_star * p, p * p_star - q * q_star
+        last = 0 * p if self._straight() else p * p_star - q * q_star
+        return low * low_star, low * p_star + low_star * p, last
+
+    def _straight(self) -> bool:
+        """Tell whether sharp lips stand on one line: then D is linear in the width."""
+        opposite = len(self.shares) == 2 and abs(self.shares[0] - self.shares[1]) < 1e-12
+        return self.drag == 0 and (len(self.shares) == 1 or opposite)
 
     def mismatch(self, w: Floats, column: Ints) -> Floats:
         """Resultant of the real and imaginary part of D as polynomials in the width."""
         d0, d1, d2 = self.quadratic(w, column)
         bc = (d1.conj() * d0).imag
-        if self.drag == 0 and len(self.shares) == 1:
+        if self._straight():
             return bc
         ac, ab = (d2.conj() * d0).imag, (d2.conj() * d1).imag
         return ac**2 - ab * bc
