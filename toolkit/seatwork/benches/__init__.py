@@ -9,7 +9,10 @@ Nothing is loaded before a bench is asked for.
 from importlib import import_module
 from typing import Any
 
-_MODULES = {"angles": "angles_bench"}
+_MODULES = {
+    "angles": "angles_bench",
+    "depth": "depth_bench",
+}
 
 
 def __getattr__(name: str) -> Any:

@@ -1,0 +1,54 @@
+"""Pictures of every bench, to be looked at: three palettes and the projector's size.
+
+    python tests/bench_pictures.py OUTDIR [NAME...]
+
+Each bench is drawn as it opens and in the states listed here, in inch and metric.
+"""
+
+import sys
+from pathlib import Path
+
+from seatwork import benches
+
+LOOKS = {
+    "light": {"palette": "light"},
+    "dark": {"palette": "dark", "system": "metric"},
+    "print": {"palette": "print"},
+    "projector": {"palette": "light", "projector": True},
+}
+STATES: dict[str, dict[str, dict]] = {
+    "angles": {
+        "cut_open": {"cut_open": True},
+        "measured": {"measure": True, "cutter_angle": 100},
+    },
+    "depth": {
+        "cut": {"cut": True},
+        "edge": {"cut": True, "touch": "on the hole edge, with the lips", "stop_error": 0.1},
+        "sheet": {
+            "cut": True,
+            "screw": "#10 flat head 100° (guard)",
+            "stop_error": 0.2,
+            "stop_way": "too shallow",
+        },
+    },
+}
+"""By bench, states beside the one it opens with."""
+
+
+def pictures(folder: Path, names: list[str]) -> None:
+    """Draw benches into `folder`, one PNG for each state and look."""
+    folder.mkdir(parents=True, exist_ok=True)
+    for name in names:
+        states = {"opens": {}} | STATES.get(name, {})
+        for state, values in states.items():
+            for look, settings in LOOKS.items():
+                bench = getattr(benches, name)(**values, **settings)
+                path = folder / f"{name}-{state}-{look}.png"
+                path.write_bytes(bench.drawing.png())
+                sys.stdout.write(f"{path}\n")
+
+
+if __name__ == "__main__":
+    if len(sys.argv) < 2:
+        sys.exit(__doc__)
+    pictures(Path(sys.argv[1]), sys.argv[2:] or dir(benches))

@@ -1,0 +1,30 @@
+"""Lines that say where a number comes from: house rules, lists and plain geometry."""
+
+from seatwork.hardware import caution
+from seatwork.shop.house_rules import rules
+
+
+def rule_line(name: str) -> str:
+    """Tell a house rule in force: what it settles, its value, name and source.
+
+    Examples
+    --------
+    >>> rule_line("flush.greatest_below")[:60]
+    'How far below the face a flat head may sit: 0.015 in (0.38 m'
+    """
+    rule = rules()[name]
+    changed = f", set in {rule.changed_in}" if rule.changed_in else ""
+    source = fact_line(f"{rule.about}: {rule.shown}", rule.source, rule.confirmed)
+    return f"{source} House rule {name}{changed}."
+
+
+def fact_line(what: str, source: str, confirmed: str) -> str:
+    """Tell a fact and its source, with the warning that its confirmation calls for.
+
+    Examples
+    --------
+    >>> fact_line("Hole 6.6 mm", "ISO 273", "memory")
+    'Hole 6.6 mm. Source: ISO 273 (from memory: check your copy).'
+    """
+    warning = caution(confirmed)
+    return f"{what}. Source: {source}{f' ({warning})' if warning else ''}."
