@@ -71,3 +71,25 @@ def test_referee_fails_a_single_wrong_answer(tmp_path: Path, right: str, wrong: 
     assert done.returncode == 1
     assert "1 failed, 4 passed" in done.stdout, done.stdout
     assert "not right: c" in done.stdout
+
+
+def last_answer(source: Path) -> tuple[str, str]:
+    """Find the last typed answer of a worked sheet, and a wrong one for it."""
+    code = ["".join(cell["source"]) for cell in json.loads(source.read_text())["cells"]]
+    typed = next(line for line in reversed(code) if "answer=" in line)
+    inside = typed[typed.index("answer=") : -1]
+    return inside, 'answer="a"' if inside != 'answer="a"' else 'answer="b"'
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", SHEETS)
+def test_every_sheet_is_refereed(tmp_path: Path, name: str) -> None:
+    """For each sheet the worked copy passes, the handed-out one and a wrong one fail."""
+    worked = EXERCISES / "worked" / f"{name}.ipynb"
+    assert referee(worked).returncode == 0
+    unworked = tmp_path / f"{name}.ipynb"
+    unworked.write_bytes((EXERCISES / f"{name}.ipynb").read_bytes())
+    assert "not yet, not answered" in referee(unworked).stdout
+    done = referee(changed_copy(worked, tmp_path, *last_answer(worked)))
+    assert "not yet, not right" in done.stdout
+    assert "1 failed" in done.stdout

@@ -34,7 +34,7 @@ class SpindleSpeed(NumberQuestion):
         "hole_diameter": LENGTH,
     }
     asked = (
-        "{material} is drilled at {surface_speed}. A seat of {diameter} at the face is "
+        "A part of {material} is drilled at {surface_speed}. A seat of {diameter} at the face is "
         "countersunk on a hole of {hole_diameter}. This shop turns countersinks at half the "
         "drilling speed for their largest cutting diameter. Which spindle speed is wanted, before "
         "a step is chosen?"
