@@ -25,7 +25,7 @@ class Shortcut:
     constant : float
         The short constant [rev ft/min/(ft/min) per in, or the metric one with m/min and mm].
     exact : float
-        What it stands for, 12/pi or 1000/pi.
+        What it stands for, 12/pi or 1000/pi [same as `constant`].
     inch : bool
         Whether it goes with ft/min and inches.
     source : str
