@@ -109,7 +109,7 @@ class Gathering:
     def _word(self, phrase: Phrase) -> None:
         self._no_loose_x()
         kind = WORDS[phrase.kind]
-        if self._names_the_symbol(kind):
+        if kind is Spotface and phrase.text[0] != "⌴" and self._names_the_symbol():
             return
         sizes = self.lead
         if sizes and self._lead_is_a_hole(kind, phrase):
@@ -125,11 +125,12 @@ class Gathering:
             draft.start = sizes[0][0].start
             self._check_places_or_size(kind, sizes)
 
-    def _names_the_symbol(self, kind: type[Feature]) -> bool:
+    def _names_the_symbol(self) -> bool:
         """Take SPOTFACE behind ``⌴ ⌀.875`` for the name of that symbol, as older prints do."""
         draft = self.current
-        named = kind is Spotface and draft is not None and draft.kind is Counterbore
-        if not named or draft is None or self.parted or self.lead or self._sizes_ahead():
+        if draft is None or draft.kind is not Counterbore or self.parted:
+            return False
+        if self.lead or self._sizes_ahead():
             return False
         if self.text[draft.start] not in "⌴⊔⎵⨆" or "head" in draft.said or "bottom" in draft.said:
             return False
