@@ -39,7 +39,7 @@ def run(lab, page, place: str, cells: list[str]) -> str:
     shutil.copy(TESTS / "benches" / "plug.py", lab.folder / "plug.py")
     lab.open(page, lab.write(place, cells))
     lab.run_all(page)
-    page.locator(PICTURE).wait_for()
+    page.locator(PICTURE).first.wait_for()
     return place
 
 
@@ -234,6 +234,8 @@ def test_every_control_is_reached_and_worked_by_keyboard(bench):
     says(bench, "3.84 mm (0.151 in)")
     bench.get_by_role("button", name="Back to start").press("Space")
     says(bench, "3.81 mm (0.150 in)")
+    bench.get_by_role("button", name="Inch first").press("Enter")
+    says(bench, "0.150 in (3.81 mm)")
 
 
 def test_the_accessibility_tree_has_names_and_values_with_units(bench):
@@ -250,6 +252,17 @@ def test_the_accessibility_tree_has_names_and_values_with_units(bench):
         assert line in tree, tree
     # Chromium's inspectors show a slider's plain number; what is read aloud is this attribute
     assert value(bench) == "0.150 in (3.81 mm)"
+
+
+def test_two_benches_on_a_page_share_no_name(lab, page):
+    """Names inside a page, of clips, hatches and inputs, are each given once."""
+    run(lab, page, "two.ipynb", [*CELLS, "PlugBench(depth='0.3 in')"])
+    page.locator(PICTURE).nth(1).wait_for()
+    names = page.evaluate(
+        "() => [...document.querySelectorAll('.seatwork-bench [id]')].map((e) => e.id)"
+    )
+    assert len(names) > 20
+    assert len(set(names)) == len(names)
 
 
 @pytest.mark.parametrize("palette", ["light", "dark", "print"])

@@ -35,8 +35,9 @@ class State(Generic[ResultT]):
 class Bench(ABC, Generic[ResultT]):
     """Base of all benches.
 
-    A bench states its `controls` and gives ``work_out``, ``scene`` and ``measures``; it can be
-    used from code alone. Shown in a notebook it becomes a live view above a still picture.
+    A bench states its `controls` and gives ``work_out``, ``scene`` and ``measures``; it may name
+    `cautions` (of ``shop.cautions``) and tell ``sources``. It can be used from code alone; shown
+    in a notebook it becomes a live view above a still picture.
 
     Parameters
     ----------
@@ -58,6 +59,7 @@ class Bench(ABC, Generic[ResultT]):
     name: ClassVar[str]
     title: ClassVar[str]
     controls: ClassVar[tuple[Control, ...]]
+    cautions: ClassVar[tuple[str, ...]] = ()
 
     def __init__(
         self,
@@ -86,6 +88,10 @@ class Bench(ABC, Generic[ResultT]):
     @abstractmethod
     def measures(self, result: ResultT) -> tuple[Measure, ...]:
         """Return the readouts of a result."""
+
+    def sources(self, result: ResultT) -> tuple[str, ...]:
+        """Return one line per number of a result: what, value, source, house rule."""
+        return ()
 
     @property
     def values(self) -> dict[str, Any]:

@@ -2,7 +2,9 @@
 
 const SVG = "http://www.w3.org/2000/svg";
 const SETTLED_AFTER = 500; // ms without a move
-let count = 0; // names in a page must differ from picture to picture
+
+// Names in a page must differ from picture to picture; every widget loads this file anew.
+const newName = () => `seatwork-${Math.random().toString(36).slice(2, 10)}`;
 
 function put(parent, tag, attributes = {}) {
   const element = document.createElementNS(SVG, tag);
@@ -95,15 +97,15 @@ function tile(parent, hatch, name) {
 
 class Picture {
   constructor(page) {
-    const name = `seatwork-${++count}`;
+    const name = newName();
     const [width, height] = [page.width * page.units, page.height * page.units];
     this.looks = page.looks;
     this.letters = new Map();
     this.svg = document.createElementNS(SVG, "svg");
     this.svg.setAttribute("viewBox", `0 0 ${width} ${height}`);
     this.svg.setAttribute("role", "img");
-    // as large as the figure, but never so tall that the controls below are out of sight
-    this.svg.style.width = `min(${page.width}px, ${(56 * width) / height}vh)`;
+    // never larger than the figure, never so tall that it fills the window
+    this.svg.style.maxWidth = `min(${page.width}px, ${(70 * width) / height}vh)`;
     this.layers = [];
     this.nodes = [];
     for (const [moves, n] of page.order) {
@@ -302,7 +304,7 @@ function render({ model, el }) {
   model.on("change:layers", changed);
   model.on("msg:custom", hear);
   const sizes = new ResizeObserver(look);
-  sizes.observe(root);
+  sizes.observe(home);
   const themes = new MutationObserver(look);
   themes.observe(document.body, { attributeFilter: ["data-jp-theme-light"] });
   window.addEventListener("resize", look);

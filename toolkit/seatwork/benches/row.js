@@ -1,6 +1,7 @@
 // One control row: range, minus, plus and a box that takes shop text. Only native inputs.
 
-let count = 0; // names in a page must differ from row to row
+// Names in a page must differ from row to row; every widget loads this file anew.
+const newName = () => `seatwork-row-${Math.random().toString(36).slice(2, 10)}`;
 
 function html(parent, tag, attributes = {}, text = "") {
   const element = document.createElement(tag);
@@ -52,7 +53,7 @@ function build(el, name) {
 }
 
 function render({ model, el }) {
-  const name = `seatwork-row-${++count}-${Math.random().toString(36).slice(2, 8)}`;
+  const name = newName();
   const parts = build(el, name);
   const { label, less, range, more, box, trouble } = parts;
   const line = asker(model, name);

@@ -9,6 +9,7 @@ from IPython.display import display
 
 from seatwork.benches.bench import Bench
 from seatwork.benches.live import LiveView
+from seatwork.benches.notes import Notes
 from seatwork.benches.panel import Panel
 from seatwork.benches.picture import LivePicture
 from seatwork.benches.slots import place
@@ -44,7 +45,9 @@ class BenchView:
         self.live = LiveView(self._told)
         self._redraw()
         self.panel = Panel(bench, self.attempt, can_keep=self._ghostly)
-        self.box = ipywidgets.VBox([self.live, self.panel.box])
+        self.panel.box.add_class("seatwork-panel")
+        self.notes = Notes(bench)
+        self.box = ipywidgets.VBox([self.live, self.panel.box, self.notes])
         self.box.add_class("seatwork-bench")
         bench.attach(self)
 
@@ -157,10 +160,11 @@ class BenchView:
         return self.bench.values, self.bench.system
 
     def _renew_still(self) -> None:
-        """Let the still below show what the live view has settled on."""
+        """Let still and sources below show what the live view has settled on."""
         if self._still is not None and self._stands != self._state():
             self._stands = self._state()
             self._still.update(self.bench.drawing)
+            self.notes.renew(self.bench)
 
 
 def _tree(widget: Any) -> Iterator[Any]:

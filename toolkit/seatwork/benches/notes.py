@@ -1,0 +1,46 @@
+"""The notes below a bench: where its numbers come from, and what can hurt."""
+
+from pathlib import Path
+from typing import Any
+
+import anywidget
+import traitlets
+
+from seatwork.benches.bench import Bench
+from seatwork.shop.cautions import cautions, closing
+from seatwork.shop.folder import find
+
+HERE = Path(__file__).parent
+TITLES = {"sources": "Where the numbers come from", "cautions": "Before you cut"}
+
+
+class Notes(anywidget.AnyWidget):
+    """Two boxes, closed until asked for; a box with nothing in it is left out.
+
+    Parameters
+    ----------
+    bench : Bench
+        Gives the sources of its numbers and the names of its cautions.
+    """
+
+    _esm = HERE / "notes.js"
+    _css = HERE / "bench.css"
+
+    titles = traitlets.Dict(TITLES).tag(sync=True)
+    sources = traitlets.List(traitlets.Unicode()).tag(sync=True)
+    cautions = traitlets.List(traitlets.Dict()).tag(sync=True)
+    closing = traitlets.Unicode().tag(sync=True)
+
+    def __init__(self, bench: Bench[Any]) -> None:
+        folder = find()
+        boxes = cautions(*bench.cautions, folder=folder) if bench.cautions else ()
+        shown = [
+            {"title": b.title, "hazard": b.hazard, "doing": list(b.do), "number": b.number}
+            for b in boxes
+        ]
+        super().__init__(cautions=shown, closing=closing(folder))
+        self.renew(bench)
+
+    def renew(self, bench: Bench[Any]) -> None:
+        """Show where the numbers of the moment come from."""
+        self.sources = list(bench.sources(bench.result))
