@@ -20,6 +20,9 @@ def plan(
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
     edge: Annotated[str | None, typer.Option(help="Hole center to the nearest edge.")] = None,
+    engagement: Annotated[
+        str | None, typer.Option(help="Thread the screw engages beyond the part.")
+    ] = None,
 ) -> None:
     """Turn a print note into everything to do.
 
@@ -35,10 +38,15 @@ def plan(
         screw=screw,
         material=material,
         machine=machine,
-        thickness=None if thickness is None else units.length(thickness),
-        edge=None if edge is None else units.length(edge),
+        thickness=_length(thickness),
+        edge=_length(edge),
+        engagement=_length(engagement),
     )
     _show(made)
+
+
+def _length(text: str | None) -> float | None:
+    return None if text is None else units.length(text)
 
 
 def _part(path: Path, material: str, machine: str) -> None:

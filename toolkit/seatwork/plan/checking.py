@@ -1,20 +1,24 @@
 """What is looked at before cutting: sheet, floor, wall, edge distance."""
 
+from seatwork import hardware
 from seatwork.errors import Length
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check
 from seatwork.seats import Countersink
 from seatwork.seats.sheet import InSheet
+from seatwork.units import show_number
 
 
 def check_sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
     """Look at what a countersink leaves of the thickness, and at the edge of the part."""
-    return (*_sheet(seat, order), *_edge(seat.diameter, order))
+    return (*_sheet(seat, order), *_edge(seat.diameter, seat.hole_diameter, order))
 
 
-def check_flat(diameter: float, depth: float | None, order: Order) -> tuple[Check, ...]:
+def check_flat(
+    diameter: float, depth: float | None, hole_diameter: float, order: Order
+) -> tuple[Check, ...]:
     """Look at the floor under a flat seat [mm], and at the edge of the part."""
-    return (*_floor(depth, order), *_edge(diameter, order))
+    return (*_floor(depth, order), *_edge(diameter, hole_diameter, order))
 
 
 def _sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
@@ -30,6 +34,8 @@ def _sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
                 name="knife edge",
                 verdict="stop",
                 sentence=f"The cone goes through and opens the far side to {grown}: a knife edge.",
+                question="The countersink goes deeper than the part is thick, "
+                f"{order.show(Length(order.thickness))}: a flatter or smaller head?",
             ),
         )
     inside = sheet.share <= share
@@ -51,23 +57,62 @@ def _floor(depth: float | None, order: Order) -> tuple[Check, ...]:
         return (_unknown("floor", "the thickness of the part"),)
     left = order.thickness - depth
     if not left > 0:
-        return (Check(name="floor", verdict="stop", sentence="The seat goes through the part."),)
-    sentence = f"Floor left under the head: {order.show(Length(left))}."
+        return (
+            Check(
+                name="floor",
+                verdict="stop",
+                sentence="The seat goes through the part.",
+                question="The seat is deeper than the part is thick: which of the two is wrong?",
+            ),
+        )
+    sentence = f"Floor left under the head: {order.show(Length(left))}. Enough for the load? Ask."
     return (Check(name="floor", verdict="look", sentence=sentence),)
 
 
-def _edge(diameter: float, order: Order) -> tuple[Check, ...]:
+def _edge(diameter: float, hole_diameter: float, order: Order) -> tuple[Check, ...]:
     if order.edge is None:
         return ()
     wall = order.edge - diameter / 2
     if not wall > 0:
         return (
             Check(
-                name="wall to the edge", verdict="stop", sentence="The seat breaks out at the edge."
+                name="wall to the edge",
+                verdict="stop",
+                sentence="The seat breaks out at the edge.",
+                question="The seat breaks out at the edge: may the hole move, or the head be less?",
             ),
         )
-    sentence = f"Wall left to the edge: {order.show(Length(wall))}."
-    return (Check(name="wall to the edge", verdict="look", sentence=sentence),)
+    left = order.show(Length(wall))
+    return (_wall(left, hole_diameter, order), _published(hole_diameter, order))
+
+
+def _wall(left: str, hole_diameter: float, order: Order) -> Check:
+    assert order.edge is not None
+    rule = "edge.rivet_distance"
+    wanted = order.shop.rules.number(rule)
+    has = order.edge / hole_diameter
+    kept = has >= wanted
+    return Check(
+        name="wall to the edge",
+        verdict="holds" if kept else "look",
+        sentence=f"Wall left to the edge: {left}. The hole lies {show_number(has, 2)} diameters "
+        f"from it; house rule {rule} asks for {show_number(wanted, 2)}.",
+    )
+
+
+def _published(hole_diameter: float, order: Order) -> Check:
+    """Hold the edge distance against every published rule; they disagree, each by its name."""
+    assert order.edge is not None
+    asked = hardware.edge_distances(hole_diameter)
+    broken = [rule for rule in asked if order.edge < rule.length]
+    least, most = (order.show(Length(rule.length)) for rule in (asked[0], asked[-1]))
+    told = "; ".join(f"{rule.rule}: {order.show(Length(rule.length))}" for rule in broken)
+    return Check(
+        name="published edge distances",
+        verdict="look" if broken else "holds",
+        sentence=f"Rules for rivet holes ask for {least} to {most}. "
+        + (f"Closer than {told}." if broken else "None is broken."),
+    )
 
 
 def _unknown(name: str, what: str) -> Check:

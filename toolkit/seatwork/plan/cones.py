@@ -1,17 +1,18 @@
-"""Plans of cones: countersinks for screws, chamfers, tapped holes, center holes."""
+"""Plans of cones: countersinks for screws, chamfers, tapped holes."""
 
 from dataclasses import replace
 
 from seatwork import hardware, notes
-from seatwork.hardware import Screw
 from seatwork.plan import words
 from seatwork.plan.checking import check_sheet
-from seatwork.plan.countersinks import SizedCountersink, check_head, size_countersink
+from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
+from seatwork.plan.heads import check_head
+from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place, drill_hole, far_side
 from seatwork.plan.readings import cone_readings
-from seatwork.plan.records import Given, SeatPlan
+from seatwork.plan.records import Check, Given, SeatPlan
 from seatwork.plan.resolving import by_rule, said, thread_name
 from seatwork.plan.stops import cone_stops
 from seatwork.seats import Chamfer, Countersink
@@ -20,7 +21,7 @@ from seatwork.seats import Chamfer, Countersink
 def countersink_plan(note: notes.Countersink, place: Place, order: Order) -> SeatPlan:
     """Plan a countersink: the screw's seat, or a tapped hole's chamfer."""
     if place.thread is not None:
-        return tapped_hole_plan(note, place, order)
+        return _asked_about_screw(note, tapped_hole_plan(note, place, order))
     hole = place.hole("the countersink")
     screw = place.screw if place.screw and place.screw.seat_angle else None
     sized = size_countersink(
@@ -29,14 +30,27 @@ def countersink_plan(note: notes.Countersink, place: Place, order: Order) -> Sea
     title = f"countersink for {screw.name}" if screw else "countersink"
     plan = _cone_plan(sized, place, order, title=title, name="countersink", why=words.COUNTERSINK)
     if screw is None:
-        return plan
+        return replace(plan, advice=(words.SCRAP,))
     checks = check_head(sized, screw, order.shop.rules, order.show)
     return replace(
         plan,
-        checks=(*checks, *plan.checks),
-        readings=(*plan.readings, *cone_readings(sized, screw)),
-        advice=(words.SCRAP, *screw_length(screw)),
+        checks=(*checks, *plan.checks, *check_length(screw, sized.seat, order)),
+        advice=(words.SCRAP, *screw_length(screw, sized.seat, order)),
     )
+
+
+def _asked_about_screw(note: notes.Countersink, plan: SeatPlan) -> SeatPlan:
+    """Ask where a flat head is named for a hole that has a thread."""
+    if not note.screw:
+        return plan
+    asked = Check(
+        name="screw in a tapped hole",
+        verdict="stop",
+        sentence="The countersink of a tapped hole is planned as the chamfer before the tap.",
+        question=f"{note.screw} is named for a tapped hole: is a seat for its head meant, "
+        "or only the thread's chamfer?",
+    )
+    return replace(plan, checks=(asked, *plan.checks))
 
 
 def tapped_hole_plan(note: notes.Countersink | None, place: Place, order: Order) -> SeatPlan:
@@ -74,11 +88,6 @@ def tap_depths(place: Place, order: Order) -> tuple[str, ...]:
     return tuple(said_so)
 
 
-def screw_length(screw: Screw) -> tuple[str, ...]:
-    """Say how the screw's length is measured."""
-    return (words.FLAT_LENGTH if screw.seat_angle else words.OTHER_LENGTH,)
-
-
 def chamfer_plan(note: notes.Chamfer, place: Place, order: Order) -> SeatPlan:
     """Plan a chamfer at a hole, or along an edge where there is no hole."""
     rules = order.shop.rules
@@ -111,40 +120,14 @@ def chamfer_plan(note: notes.Chamfer, place: Place, order: Order) -> SeatPlan:
     )
 
 
-def center_plan(note: notes.Counterdrill, place: Place, order: Order) -> SeatPlan:
-    """Plan a center hole for the lathe center."""
-    rules = order.shop.rules
-    angle = by_rule(rules, "countersink.center_angle", "included angle", kind="angle")
-    sizes: tuple[Given, ...] = (angle,)
-    tool = "center drill"
-    if note.diameter and note.diameter.name:
-        drill = hardware.center_drill(note.diameter.name)
-        tool = f"center drill {drill.name}"
-        pilot = Given(
-            about="drill of the center drill",
-            value=drill.drill_diameter,
-            source=drill.source,
-            confirmed=drill.confirmed,
-        )
-        sizes = (angle, pilot)
-    elif note.diameter:
-        sizes = (angle, said(note.diameter, "mouth of the center hole"))
-    return SeatPlan(
-        title="center hole",
-        kind="center",
-        count=note.count,
-        sizes=sizes,
-        operations=(by_hand("center drill", words.CENTER, tool),),
-        advice=("Stop before the body of the center drill rubs: the mouth must stay a cone.",),
-    )
-
-
 def _cone_plan(
     sized: SizedCountersink, place: Place, order: Order, *, title: str, name: str, why: str
 ) -> SeatPlan:
     hole = place.hole(title)
     cutting, best = seat_cutting(order, sized.seat, name=name, why=why, hole_diameter=hole.value)
-    nose = best.tool.cutter.nose_diameter if best else None
+    blunt = best is not None and best.tool.pilot_diameter is None
+    nose = best.tool.cutter.nose_diameter if best and blunt else None
+    screw = place.screw if place.screw and place.screw.seat_angle and not place.thread else None
     return SeatPlan(
         title=title,
         kind="countersink",
@@ -154,6 +137,7 @@ def _cone_plan(
         shape=sized.seat,
         operations=(*drill_hole(place, order), cutting, *far_side(place)),
         stops=cone_stops(sized.seat, nose_diameter=nose, system=order.system),
+        readings=cone_readings(sized, screw, system=order.system, rules=order.shop.rules),
         checks=check_sheet(sized.seat, order),
         outlook=outlook(sized.seat, best, order),
     )
@@ -165,10 +149,9 @@ def _thread_chamfer(
     """Size the mouth of a tapped hole: as the note says, else by house rule."""
     if note is not None and (note.diameter or note.depth):
         rules = order.shop.rules
-        filled = note if note.angle else None
         angle = (
             said(note.angle, "included angle")
-            if filled and note.angle
+            if note.angle
             else by_rule(rules, "tapped_hole.chamfer_angle", "included angle", kind="angle")
         )
         sized = size_countersink(
@@ -179,16 +162,19 @@ def _thread_chamfer(
             rules=rules,
         )
         return replace(sized, sizes=(angle, *sized.sizes[1:]))
-    found = hardware.tapped_hole_chamfer(named)
-    seat = Countersink(
-        diameter=found.diameter, hole_diameter=hole.value, included_angle=found.included_angle
-    )
-    angle = by_rule(order.shop.rules, "tapped_hole.chamfer_angle", "included angle", kind="angle")
+    rules = order.shop.rules
+    angle = by_rule(rules, "tapped_hole.chamfer_angle", "included angle", kind="angle")
+    over = "tapped_hole.chamfer_over"
     across = Given(
         about="diameter at the face",
-        value=found.diameter,
-        source="major diameter and house rule tapped_hole.chamfer_over",
-        confirmed=found.confirmed,
+        value=hardware.thread(named).diameter + rules.number(over),
+        source=f"major diameter and house rule {over}",
+        confirmed=rules[over].confirmed,
+    )
+    seat = Countersink(
+        diameter=wider_than_hole(across, hole).value,
+        hole_diameter=hole.value,
+        included_angle=angle.value,
     )
     return SizedCountersink(seat=seat, sizes=(angle, across, *_across(seat)[1:]), box=None)
 
@@ -211,7 +197,11 @@ def _leg(note: notes.Chamfer, place: Place, order: Order) -> Given:
     if note.diameter and note.diameter.value is not None and place.size:
         return Given(
             about="leg along the face",
-            value=(note.diameter.value - place.size.value) / 2,
+            value=(
+                wider_than_hole(said(note.diameter, "diameter"), place.size).value
+                - place.size.value
+            )
+            / 2,
             source="worked out from the diameter in the print note",
         )
     rules = order.shop.rules

@@ -3,13 +3,13 @@
 from dataclasses import dataclass
 
 from seatwork import hardware
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
 from seatwork.notes import Counterbore as BoreNote
 from seatwork.notes import Spotface as FaceNote
-from seatwork.plan.records import Check, Given
+from seatwork.plan.countersinks import wider_than_hole
+from seatwork.plan.records import Given
 from seatwork.plan.resolving import said
-from seatwork.plan.wording import Show
 from seatwork.seats import Counterbore, Spotface
 from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.pilots import pilot_diameter
@@ -58,6 +58,7 @@ def size_counterbore(
     """
     listed = None if note.diameter and note.depth else _listed(screw, hole, rules)
     across = said(note.diameter, DIAMETER) if note.diameter else _part(listed, DIAMETER)
+    across = wider_than_hole(across, hole)
     deep = said(note.depth, DEPTH) if note.depth else _part(listed, DEPTH)
     seat = Counterbore(diameter=across.value, depth=deep.value, hole_diameter=hole.value)
     return SizedBore(seat=seat, sizes=(across, deep, pilot(hole, rules)))
@@ -88,6 +89,7 @@ def size_spotface(note: FaceNote, *, hole: Given, screw: Screw | None) -> tuple[
             "the note gives no diameter and no hex screw",
             "ask for the diameter, or name the screw",
         )
+    across = wider_than_hole(across, hole)
     return Spotface(diameter=across.value, hole_diameter=hole.value), across
 
 
@@ -99,46 +101,6 @@ def pilot(hole: Given, rules: HouseRules) -> Given:
         value=pilot_diameter(hole_diameter=hole.smallest, clearance=clearance),
         source="house rule pilot.clearance, under the hole",
         confirmed=rules["pilot.clearance"].confirmed,
-    )
-
-
-def check_room(sized: SizedBore, screw: Screw, show: Show) -> tuple[Check, ...]:
-    """Look at whether head and wrench socket go in, and how deep the head then lies."""
-    height = screw.head_height
-    checks = [_check_head(sized.seat, screw, show)]
-    if height is not None:
-        below = sized.seat.depth - height
-        checks.append(
-            Check(
-                name="head below the face",
-                verdict="holds" if below >= 0 else "look",
-                sentence=f"The greatest head lies {show(Length(below))} below the face."
-                if below >= 0
-                else f"The greatest head stands {show(Length(-below))} proud: is that wanted?",
-            )
-        )
-    return tuple(checks)
-
-
-def _check_head(seat: Counterbore, screw: Screw, show: Show) -> Check:
-    if screw.across_flats is None:
-        across = screw.head_diameter or 0.0
-        name, what = "head in the counterbore", "head"
-    else:
-        across = hardware.wrench_socket(screw).counterbore_diameter
-        name, what = "wrench room", "wrench socket (measure yours)"
-    fits = across <= seat.diameter
-    verdict = "goes in" if fits else "does not go in"
-    remedy = (
-        ""
-        if fits
-        else " A larger counterbore on this hole wants an interchangeable pilot; a"
-        " socket head cap screw or a raised boss is the other way out."
-    )
-    return Check(
-        name=name,
-        verdict="holds" if fits else "stop",
-        sentence=f"The {what}, {show(Length(across))}, {verdict}.{remedy}",
     )
 
 

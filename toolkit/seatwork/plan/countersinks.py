@@ -5,10 +5,9 @@ from dataclasses import dataclass
 from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.hardware import Screw
 from seatwork.notes import Countersink as Note
-from seatwork.plan.records import Check, Given
+from seatwork.plan.records import Given
 from seatwork.plan.resolving import NOTE, by_rule, said
-from seatwork.plan.wording import Show
-from seatwork.seats import Countersink, Head, fit
+from seatwork.seats import Countersink, Head
 from seatwork.seats.box_of_screws import SeatRange, corner_heads, diameter_for, seats_for
 from seatwork.seats.touching_off import Limits, depth_limits
 from seatwork.shop import HouseRules
@@ -74,37 +73,6 @@ def size_countersink(
     return SizedCountersink(seat=seat, sizes=sizes, box=_box(screw, seat, rules))
 
 
-def check_head(
-    sized: SizedCountersink, screw: Screw, rules: HouseRules, show: Show
-) -> tuple[Check, ...]:
-    """Look at how the screw's heads sit: the angle, the contact, and every head of the size."""
-    sits = fit(screw.head, sized.seat)
-    below, proud = rules.number("flush.greatest_below"), rules.number("flush.greatest_proud")
-    inside = sits.state == "flush" or -below <= sits.amount <= proud
-    stands = (
-        sits.state if sits.state == "flush" else f"{show(Length(abs(sits.amount)))} {sits.state}"
-    )
-    greatest = Check(
-        name="greatest head",
-        verdict="holds" if inside else "stop",
-        sentence=f"The greatest head is {stands}. It touches on the {sits.contact}.",
-    )
-    alone = Check(
-        name="flush is not enough",
-        verdict="look",
-        sentence="A wrong angle can look flush. Check the angle; look for the contact with blue.",
-    )
-    return (greatest, alone, *_check_box(sized.box, show))
-
-
-def _check_box(box: SeatRange | None, show: Show) -> tuple[Check, ...]:
-    if box is None:
-        return ()
-    verdict = "holds" if box.exists else "look"
-    name = "every head of this size"
-    return (Check(name=name, verdict=verdict, sentence=box.explain(show)),)
-
-
 def _angle(note: Note, screw: Screw | None, system: str, rules: HouseRules) -> Given:
     wanted = screw.seat_angle if screw else None
     if note.angle is None:
@@ -135,7 +103,7 @@ def _diameter(
 ) -> Given:
     about = "diameter at the face"
     if note.diameter:
-        return said(note.diameter, about)
+        return wider_than_hole(said(note.diameter, about), hole)
     if note.depth:
         return _from_depth(note, hole, angle, about)
     if head is None:
@@ -145,17 +113,58 @@ def _diameter(
             "name the screw that goes in, or ask for the diameter",
         )
     sizes = {"hole_diameter": hole.value, "included_angle": angle.value}
-    deep = rules.number("flush.greatest_below")
-    if note.head and note.head.amount and note.head.amount.value is not None:
-        deep = note.head.amount.value
-    flush = diameter_for(head, amount=0.0, **sizes)
+    high, low, source = _stand(note, rules)
+    highest = diameter_for(head, amount=high, **sizes)
     return Given(
         about=about,
-        value=flush,
-        least=flush,
-        greatest=diameter_for(head, amount=-deep, **sizes),
-        source="worked out: the greatest head flush, to house rule flush.greatest_below",
+        value=highest,
+        least=highest,
+        greatest=diameter_for(head, amount=low, **sizes),
+        source=f"worked out: the greatest head from flush down, {source}",
     )
+
+
+def _stand(note: Note, rules: HouseRules) -> tuple[float, float, str]:
+    """Return how high and how low the head may stand [mm, minus is below], and who says so.
+
+    Raises
+    ------
+    SeatworkError
+        If the note wants the head prouder than the house rule allows.
+    """
+    deep, high = rules.number("flush.greatest_below"), rules.number("flush.greatest_proud")
+    amount = note.head.amount.largest if note.head and note.head.amount else None
+    if note.head is None or amount is None:
+        return 0.0, -deep, "to house rule flush.greatest_below"
+    if note.head.state != "proud":
+        return 0.0, -amount, f"as the {NOTE} says"
+    if amount > high:
+        raise SeatworkError(
+            Length(amount),
+            "the note wants the head that far above the face, and house rule"
+            " flush.greatest_proud allows {allowed}",
+            "ask whether it is to be shaved; if so, change the rule for this job",
+            allowed=Length(high),
+        )
+    return amount, 0.0, f"as the {NOTE} says"
+
+
+def wider_than_hole(size: Given, hole: Given) -> Given:
+    """Return a seat's diameter, refused where its hole is as wide.
+
+    Raises
+    ------
+    SeatworkError
+        With the question to ask.
+    """
+    if not size.value > hole.value:
+        raise SeatworkError(
+            Length(size.value),
+            "the seat is no wider than its hole, {hole}",
+            "ask whether the two sizes are turned round",
+            hole=Length(hole.value),
+        )
+    return size
 
 
 def _from_depth(note: Note, hole: Given, angle: Given, about: str) -> Given:

@@ -1,17 +1,20 @@
 """Plans of flat seats: counterbores and spotfaces."""
 
 from seatwork import notes
+from seatwork.hardware import Screw
 from seatwork.plan import words
 from seatwork.plan.checking import check_flat
-from seatwork.plan.cones import screw_length
-from seatwork.plan.counterbores import check_room, pilot, size_counterbore, size_spotface
+from seatwork.plan.counterbores import pilot, size_counterbore, size_spotface
+from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place, drill_hole, far_side
 from seatwork.plan.readings import bore_readings
-from seatwork.plan.records import Given, SeatPlan
+from seatwork.plan.records import Check, Given, SeatPlan
 from seatwork.plan.resolving import said
-from seatwork.plan.stops import flat_stops
+from seatwork.plan.room import check_pilot, check_room
+from seatwork.plan.stops import depth_stop, flat_stops
+from seatwork.seats import Counterbore, Spotface
 from seatwork.shop.choosing import Choice
 
 
@@ -27,7 +30,6 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
         why=words.COUNTERBORE,
         hole_diameter=hole.value,
     )
-    room = check_room(sized, screw, order.show) if screw else ()
     return SeatPlan(
         title=f"counterbore for {screw.name}" if screw else "counterbore",
         kind="counterbore",
@@ -42,11 +44,21 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
             *far_side(place),
         ),
         stops=flat_stops(sized.seat, system=order.system),
-        readings=bore_readings(sized),
-        checks=(*room, *check_flat(sized.seat.diameter, sized.seat.depth, order)),
+        readings=bore_readings(sized, system=order.system, rules=order.shop.rules),
+        checks=(
+            *_for_screw(sized.seat, screw, order),
+            check_pilot(sized.seat, screw, order),
+            *check_flat(sized.seat.diameter, sized.seat.depth, hole.value, order),
+        ),
         outlook=outlook(sized.seat, best, order),
-        advice=screw_length(screw) if screw else (),
+        advice=screw_length(screw, sized.seat, order) if screw else (),
     )
+
+
+def _for_screw(seat: Counterbore, screw: Screw | None, order: Order) -> tuple[Check, ...]:
+    if screw is None:
+        return ()
+    return (*check_room(seat, screw, order), *check_length(screw, seat, order))
 
 
 def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
@@ -69,10 +81,18 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
         sizes=(hole, across, pilot(hole, order.shop.rules), *_said_depths(note)),
         shape=seat,
         operations=(*steps, *far_side(place)),
-        checks=check_flat(seat.diameter, None, order),
+        stops=depth_stop(note, order.system),
+        checks=check_flat(seat.diameter, None, hole.value, order),
         outlook=outlook(seat, best, order),
-        advice=() if note.depth else (words.NO_DEPTH,),
+        advice=_face_advice(note, seat, place, order),
     )
+
+
+def _face_advice(
+    note: notes.Spotface, seat: Spotface, place: Place, order: Order
+) -> tuple[str, ...]:
+    depth = () if note.depth else (words.NO_DEPTH,)
+    return (*depth, *(screw_length(place.screw, seat, order) if place.screw else ()))
 
 
 def _is_piloted(best: Choice) -> bool:

@@ -1,16 +1,22 @@
 """The plan of a print note: hole by hole, from what was said to what is done."""
 
+from dataclasses import replace
+
 from seatwork import notes
-from seatwork.errors import SeatworkError
+from seatwork.errors import Length, SeatworkError
 from seatwork.hardware import Screw
 from seatwork.plan import words
-from seatwork.plan.cones import center_plan, chamfer_plan, countersink_plan, tapped_hole_plan
-from seatwork.plan.counterbores import INCH_LIST
+from seatwork.plan.centers import center_plan
+from seatwork.plan.cones import chamfer_plan, countersink_plan, tapped_hole_plan
 from seatwork.plan.flats import counterbore_plan, spotface_plan
+from seatwork.plan.machine import check_machine
+from seatwork.plan.naming import rules_of
+from seatwork.plan.open import assumptions_of, questions_of
 from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import Place, drill_hole, far_side, place_of
 from seatwork.plan.records import Plan, SeatPlan
 from seatwork.plan.resolving import said, screw_for
+from seatwork.plan.sequence import in_sequence
 from seatwork.plan.wording import shower
 from seatwork.shop.stock import Shop
 
@@ -33,6 +39,7 @@ def make(
     shop: Shop | None = None,
     thickness: float | None = None,
     edge: float | None = None,
+    engagement: float | None = None,
 ) -> Plan:
     """Plan the cutting of everything a note asks for.
 
@@ -50,6 +57,8 @@ def make(
         Thickness of the part at the hole [mm], for knife edge and floor.
     edge : float, optional
         Distance from the hole's center to the nearest edge [mm].
+    engagement : float, optional
+        Thread the screw is to engage beyond the part [mm]; by house rule if not given.
 
     Returns
     -------
@@ -70,33 +79,53 @@ def make(
     ['drill', 'countersink', 'deburr the far side']
     """
     shop = shop or Shop.at()
+    sizes = {"thickness": thickness, "edge": edge, "engagement": engagement}
     order = Order(
         shop=shop,
         material=shop.material(material),
         machine=shop.machine(machine),
         system=callout.system,
-        thickness=thickness,
-        edge=edge,
         show=shower(callout.system),
+        **{name: _known(name, size) for name, size in sizes.items()},
     )
-    wanted = screw_for(callout, screw)
-    seats = tuple(planned for group in callout.groups() for planned in _group(group, wanted, order))
+    groups = callout.groups()
+    screws = [screw_for(group, screw) for group in groups]
+    seats = tuple(
+        replace(seat, checks=(*seat.checks, *check_machine(seat, order)))
+        for group, wanted in zip(groups, screws, strict=True)
+        for seat in _group(group, wanted, order)
+    )
+    by_feature = [one for group, one in zip(groups, screws, strict=True) for _ in group]
+    assumptions = assumptions_of(callout, by_feature)
     return Plan(
         callout=callout,
         material=order.material.name,
         machine=order.machine.name,
         seats=seats,
-        assumptions=_assumptions(callout, wanted),
-        questions=tuple(warning.sentence for warning in _open_warnings(callout, wanted)),
+        assumptions=assumptions,
+        questions=questions_of(callout, by_feature, seats),
         cautions=_cautions(seats, order),
+        rules=rules_of(seats, assumptions, shop.rules),
     )
 
 
+def _known(name: str, size: float | None) -> float | None:
+    """Refuse a size of the part that is no length."""
+    if size is not None and not 0 < size < float("inf"):
+        raise SeatworkError(
+            Length(size), f"that is no {name} of a part", "give one above zero, or none"
+        )
+    return size
+
+
 def _group(group: tuple[notes.Feature, ...], screw: Screw | None, order: Order) -> list[SeatPlan]:
+    drilled = next((one for one in group if isinstance(one, notes.Counterdrill)), None)
+    if drilled is not None:
+        return [_counterdrill(drilled, group, order)]
     place = place_of(group, screw=screw, order=order)
-    made = [planned for one in group if (planned := _feature(one, place, order)) is not None]
+    made = [_on_side(one, seat) for one in group if (seat := _feature(one, place, order))]
     if made:
-        return made
+        return in_sequence(made)
     if place.thread is not None:
         return [tapped_hole_plan(None, place, order)]
     return [_plain_hole(place, order)] if place.note else []
@@ -114,19 +143,24 @@ def _feature(note: notes.Feature, place: Place, order: Order) -> SeatPlan | None
             return chamfer_plan(note, place, order)
         case notes.EdgeBreak():
             return _edge_plan(note, order)
-        case notes.Counterdrill():
-            return _counterdrill(note, place, order)
     return None
 
 
-def _counterdrill(note: notes.Counterdrill, place: Place, order: Order) -> SeatPlan:
+def _on_side(note: notes.Feature, seat: SeatPlan) -> SeatPlan:
+    """Say in the title on which side of the part a seat lies."""
+    return replace(seat, title=f"{seat.title}, {note.side} side") if note.side else seat
+
+
+def _counterdrill(
+    note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Order
+) -> SeatPlan:
     if note.meaning != "center drill":
         raise SeatworkError(
             "C'DRILL" if note.meaning == "ask" else "counterdrill",
             "it can mean a center drill or a counterdrill, and only a center hole is planned here",
             "ask which; on a shaft end write CENTER DRILL",
         )
-    return center_plan(note, place, order)
+    return center_plan(note, group, order)
 
 
 def _plain_hole(place: Place, order: Order) -> SeatPlan:
@@ -153,27 +187,6 @@ def _edge_plan(note: notes.EdgeBreak, order: Order) -> SeatPlan:
     )
 
 
-def _assumptions(callout: notes.Callout, screw: Screw | None) -> tuple[str, ...]:
-    said_so = [one.sentence for one in callout.assumptions if not _settled(one, callout, screw)]
-    return tuple(dict.fromkeys([*said_so, *(screw.assumptions if screw else ())]))
-
-
-def _settled(one: notes.Assumption, callout: notes.Callout, screw: Screw | None) -> bool:
-    """Tell whether the screw itself gives what the note left open."""
-    if screw is None:
-        return False
-    feature = callout.features[one.feature]
-    angle = one.field == "angle" and isinstance(feature, notes.Countersink)
-    return (angle and screw.seat_angle is not None) or (
-        one.rule == INCH_LIST and screw.across_flats is not None
-    )
-
-
-def _open_warnings(callout: notes.Callout, screw: Screw | None) -> list[notes.NoteWarning]:
-    knows_angle = screw is not None and screw.seat_angle is not None
-    return [w for w in callout.warnings if not (w.code == "angle-missing" and knows_angle)]
-
-
 def _cautions(seats: tuple[SeatPlan, ...], order: Order) -> tuple[str, ...]:
     names = ["before", AT_MACHINE[order.machine.kind]]
     if order.machine.kind == "drill press":
@@ -184,6 +197,8 @@ def _cautions(seats: tuple[SeatPlan, ...], order: Order) -> tuple[str, ...]:
     names.append("chips")
     if not order.material.dry:
         names.append("coolant")
+    if any("Morse taper" in step.tool_reason for seat in seats for step in seat.operations):
+        names.append("taper_shank")
     if any(seat.kind == "spotface" for seat in seats):
         names.append("bolt")
     return tuple(dict.fromkeys(names))

@@ -35,6 +35,8 @@ class Order:
         Thickness of the part at the hole [mm].
     edge : float or None
         Distance from the hole's center to the nearest edge [mm].
+    engagement : float or None
+        Thread the screw is to engage beyond the part [mm].
     show : callable
         Writes a ``Length`` or an ``Angle`` for people.
     """
@@ -45,6 +47,7 @@ class Order:
     system: str
     thickness: float | None
     edge: float | None
+    engagement: float | None
     show: Show
 
     def show_length(self, length: float) -> str:

@@ -11,7 +11,8 @@ from seatwork.plan.making import make
 from seatwork.plan.records import Plan
 from seatwork.shop.stock import Shop
 
-COLUMNS = ("feature", "note", "screw", "material", "machine", "thickness", "edge")
+SIZES = ("thickness", "edge", "engagement")
+COLUMNS = ("feature", "note", "screw", "material", "machine", *SIZES)
 LARGEST = 256 * 1024  # bytes
 MOST = 500  # rows
 
@@ -47,8 +48,8 @@ def plan_part(
     Parameters
     ----------
     path : Path
-        A CSV with the columns feature, note, screw, material, machine, thickness, edge (all
-        but note may be left out), or a text file with one note a line.
+        A CSV with the columns feature, note, screw, material, machine, thickness, edge, engagement
+        (all but note may be left out), or a text file with one note a line.
     material, machine : str, optional
         For rows that name none.
     shop : Shop, optional
@@ -85,7 +86,7 @@ def _plan(row: dict[str, str], shop: Shop) -> Plan:
         if not row.get(needed):
             raise SeatworkError(f"column {needed}", "it is empty", f"write the {needed}")
     callout = notes.read(row["note"])
-    sizes = {key: _length(key, row[key]) for key in ("thickness", "edge") if row.get(key)}
+    sizes = {key: _length(key, row[key]) for key in SIZES if row.get(key)}
     return make(
         callout,
         screw=row.get("screw") or None,

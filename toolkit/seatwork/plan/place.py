@@ -38,7 +38,10 @@ class Place:
     @property
     def through(self) -> bool:
         """Whether the drill comes out on the far side; taken so where the note gives no depth."""
-        return self.note is None or self.note.through or self.note.depth is None
+        if self.note is None:
+            thread = self.thread
+            return thread is None or thread.through or thread.depth is None
+        return self.note.through or self.note.depth is None
 
     def hole(self, wanted_for: str) -> Given:
         """Return the hole.

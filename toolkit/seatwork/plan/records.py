@@ -12,6 +12,7 @@ from seatwork.cutting import Stall
 from seatwork.hardware import Screw
 from seatwork.notes import Callout
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
+from seatwork.shop import Rule
 from seatwork.shop.spindles import Spindle
 
 Shape = Countersink | Counterbore | Spotface | Chamfer
@@ -143,6 +144,8 @@ class Reading:
         Reading to expect [mm].
     least, greatest : float
         Limits of an acceptable reading [mm].
+    source : str
+        Which rule gives the limits; empty where the note or a standard does.
     """
 
     instrument: str
@@ -150,6 +153,7 @@ class Reading:
     value: float
     least: float
     greatest: float
+    source: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -164,11 +168,14 @@ class Check:
         Whether it holds, wants a look, or must be settled first.
     sentence : str
         The same in words, sizes in both unit systems.
+    question : str
+        What to ask before cutting; empty where nothing must be settled.
     """
 
     name: str
     verdict: str
     sentence: str
+    question: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -239,6 +246,8 @@ class Plan:
         What to ask before cutting.
     cautions : tuple of str
         Names of the cautions that belong to these operations.
+    rules : tuple of Rule
+        Every house rule that a size, a speed or a check rests on, as in force.
     """
 
     callout: Callout
@@ -248,6 +257,12 @@ class Plan:
     assumptions: tuple[str, ...] = ()
     questions: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
+    rules: tuple[Rule, ...] = ()
+
+    @property
+    def must_ask(self) -> bool:
+        """Whether something must be settled before the first cut."""
+        return any(check.verdict == "stop" for seat in self.seats for check in seat.checks)
 
     def sources(self) -> tuple[str, ...]:
         """Return every document and house rule a size or speed rests on, each once."""

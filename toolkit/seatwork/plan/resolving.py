@@ -5,7 +5,7 @@ from dataclasses import replace
 from seatwork import hardware
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
-from seatwork.notes import Callout, Hole, Size, Thread
+from seatwork.notes import Feature, Hole, Size, Thread
 from seatwork.plan.records import Given
 from seatwork.shop import HouseRules
 from seatwork.units import show_length
@@ -13,13 +13,13 @@ from seatwork.units import show_length
 NOTE = "print note"
 
 
-def screw_for(callout: Callout, named: str | None) -> Screw | None:
-    """Find the one screw that a note and the caller name between them.
+def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
+    """Find the one screw that a note and the caller name between them for a hole.
 
     Parameters
     ----------
-    callout : Callout
-        The note as read; it keeps a screw's name as text.
+    group : tuple of Feature
+        What the note says of one hole; it keeps a screw's name as text.
     named : str or None
         The screw as the caller names it.
 
@@ -33,16 +33,17 @@ def screw_for(callout: Callout, named: str | None) -> Screw | None:
     SeatworkError
         If two different screws are named, or a name cannot be read.
     """
-    texts = [*callout.screws(), *([named] if named else [])]
-    found = {hardware.screw(text).name: text for text in texts}
+    texts = [*(one.screw for one in group if one.screw), *([named] if named else [])]
+    screws = [hardware.screw(text) for text in dict.fromkeys(texts)]
+    found = {screw.name: text for screw, text in zip(screws, dict.fromkeys(texts), strict=True)}
     if len(found) > 1:
         first, second = list(found)[:2]
         raise SeatworkError(
             f"{found[first]} and {found[second]}",
-            f"the note and the order name different screws, {first} and {second}",
+            f"one hole cannot be for different screws, {first} and {second}",
             "ask which one goes in, and name that one",
         )
-    return hardware.screw(texts[0]) if texts else None
+    return max(screws, key=lambda screw: screw.length is not None, default=None)
 
 
 def said(size: Size, about: str) -> Given:
@@ -107,8 +108,8 @@ def hole_for(
         )
     if screw is None:
         return None
-    hole = hardware.clearance_hole(screw.thread)
     rule = "hole.inch_fit" if screw.thread.system == "inch" else "hole.metric_fit"
+    hole = hardware.clearance_hole(screw.thread, fit=rules.word(rule))
     return Given(
         about="hole",
         value=hole.diameter,

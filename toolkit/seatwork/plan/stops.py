@@ -1,7 +1,8 @@
 """Touching off and quill travel, and what a stop error does."""
 
+from seatwork.notes import Spotface
 from seatwork.plan.records import Stop
-from seatwork.seats import Chamfer, Counterbore, Countersink
+from seatwork.seats import Counterbore, Countersink
 from seatwork.seats.touching_off import diameter_error
 
 STOP_ERROR = {"inch": 0.0254, "metric": 0.02}  # mm: one thousandth, or two hundredths
@@ -18,7 +19,8 @@ def cone_stops(seat: Countersink, *, nose_diameter: float | None, system: str) -
     seat : Countersink
         The seat to cut.
     nose_diameter : float or None
-        Flat on the end of the cutter [mm]; None where no cutter was found.
+        Flat on the end of the cutter [mm]; None where no cutter was found, or where a pilot
+        goes ahead of its lips.
     system : {"inch", "metric"}
         Whose smallest step the stop error is.
     """
@@ -36,9 +38,8 @@ def flat_stops(seat: Counterbore, *, system: str) -> tuple[Stop, ...]:
     return (Stop(touch=FACE, travel=seat.depth, error=STOP_ERROR[system], effect=0.0),)
 
 
-def chamfer_stops(
-    seat: Chamfer, *, hole_diameter: float, nose_diameter: float | None, system: str
-) -> tuple[Stop, ...]:
-    """Return the touch-offs of a chamfer at a hole."""
-    cone = seat.at_hole(hole_diameter)
-    return cone_stops(cone, nose_diameter=nose_diameter, system=system)
+def depth_stop(note: Spotface, system: str) -> tuple[Stop, ...]:
+    """Return the touch-off of a spotface whose note gives a depth."""
+    if note.depth is None or note.depth.value is None or not note.depth.value > 0:
+        return ()
+    return (Stop(touch=FACE, travel=note.depth.value, error=STOP_ERROR[system], effect=0.0),)

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from seatwork.plan import words
 from seatwork.plan.records import Given, Operation, Plan, Reading, SeatPlan, Stop
+from seatwork.shop import Rule
 from seatwork.shop.cautions import cautions, closing
 from seatwork.units import (
     show_angle,
@@ -15,6 +16,8 @@ from seatwork.units import (
     show_spindle,
 )
 
+LB_IN = 8.850746  # lb·in in a newton meter: 0.45359237 kg, 9.80665 m/s², 25.4 mm
+HP = 745.6999  # W in a horsepower of 550 ft·lb/s
 VERDICTS = {"holds": "holds", "look": "LOOK", "stop": "STOP AND ASK"}
 
 
@@ -74,9 +77,36 @@ def closing_rows(plan: Plan) -> tuple[Row, ...]:
         *(Row(label="Assumed", text=sentence) for sentence in plan.assumptions),
         *(Row(label="Check your copy", text=f"{what}, {memory}") for what in plan.from_memory()),
         *(Row(label="Source", text=source) for source in plan.sources()),
+        *(_rule(rule) for rule in plan.rules),
         *(Row(label=box.title, text=" ".join(box.do), source=box.source) for box in boxes),
         Row(label="Last", text=closing()),
     )
+
+
+def show_torque(newton_meters: float, system: str) -> str:
+    """Write a torque in both systems, the reader's own first.
+
+    Examples
+    --------
+    >>> show_torque(1.0, "metric"), show_torque(1.0, "inch")
+    ('1.0 N·m (9 lb·in)', '9 lb·in (1.0 N·m)')
+    """
+    metric = f"{show_number(newton_meters, 1, least=1)} N·m"
+    inch = f"{show_number(newton_meters * LB_IN, 0)} lb·in"
+    return f"{inch} ({metric})" if system == "inch" else f"{metric} ({inch})"
+
+
+def show_power(watts: float, system: str) -> str:
+    """Write a power in both systems, the reader's own first.
+
+    Examples
+    --------
+    >>> show_power(745.7, "inch")
+    '1.00 hp (746 W)'
+    """
+    metric = f"{show_number(watts, 0)} W"
+    inch = f"{show_number(watts / HP, 2, least=2)} hp"
+    return f"{inch} ({metric})" if system == "inch" else f"{metric} ({inch})"
 
 
 def show_limits(given: Given, system: str) -> str:
@@ -111,8 +141,30 @@ def _operation(step: Operation, system: str) -> tuple[Row, ...]:
         return tuple(rows)
     rows += [*_spindle(step, system), _feed(step, system), Row(label="oil", text=step.oil)]
     if step.load:
-        rows.append(Row(label="torque", text=step.load.sentence))
+        rows.append(_load(step, system))
     return tuple(rows)
+
+
+def _load(step: Operation, system: str) -> Row:
+    stall = step.load
+    assert stall is not None
+    verdict = (
+        "May stall: take a lighter cut or a stronger machine."
+        if stall.may_stall
+        else "The machine should carry it."
+    )
+    power = f" Power: {show_power(step.power, system)}." if step.power is not None else ""
+    high = show_number(stall.size_factor * stall.wear_factor, 1, least=1)
+    return Row(
+        label="torque",
+        text=f"Reckon with {show_torque(stall.torque, system)} of the "
+        f"{show_torque(stall.available, system)} there are. {verdict}{power} Errs high on purpose, "
+        f"x {high}, for thin chips and a worn lip.",
+    )
+
+
+def _rule(rule: Rule) -> Row:
+    return Row(label="House rule", text=f"{rule.name} = {rule.shown}", source=rule.source)
 
 
 def _spindle(step: Operation, system: str) -> list[Row]:
@@ -152,4 +204,4 @@ def _reading(reading: Reading, system: str) -> Row:
     else:
         least, greatest = show_length(reading.least, system), show_length(reading.greatest, system)
         text = f"{show_both(reading.value, system)}, good from {least} to {greatest}"
-    return Row(label=reading.instrument, text=f"{text}: {reading.about}")
+    return Row(label=reading.instrument, text=f"{text}: {reading.about}", source=reading.source)

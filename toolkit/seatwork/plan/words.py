@@ -20,3 +20,4 @@ OTHER_LENGTH = "Screw length: measured under the head."
 NO_EDGE_MARK = "A dimensioned chamfer, or the word SHARP, stands over this note."
 
 NOT_LISTED = "no value in the shop's list"
+CENTER_BODY = "Stop before the body of the center drill rubs: the mouth must stay a cone."

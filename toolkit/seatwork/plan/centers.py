@@ -1,0 +1,195 @@
+"""Plans of center holes: the cone, its mouth, and the body that must not rub."""
+
+from dataclasses import dataclass
+
+from seatwork import hardware, notes
+from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.hardware import CenterDrill
+from seatwork.plan import words
+from seatwork.plan.order import Cutting, Order, operation
+from seatwork.plan.records import Check, Given, SeatPlan
+from seatwork.plan.resolving import by_rule, said
+from seatwork.plan.stops import cone_stops
+from seatwork.seats import Countersink
+from seatwork.seats.centers import CenterSeat
+
+NAMES = {
+    "inch": ("#00", "#0", "#1", "#2", "#3", "#4", "#5", "#6", "#7", "#8"),
+    "metric": ("A1", "A1.25", "A1.6", "A2", "A2.5", "A3.15", "A4", "A5", "A6.3", "A8", "A10"),
+}
+MOUTH = "mouth of the center hole"
+CENTER = 60.0  # deg; the lathe's own center (common practice, no source)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Sized:
+    drill: CenterDrill | None
+    mouth: Given | None
+    angle: Given
+
+
+def center_plan(
+    note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Order
+) -> SeatPlan:
+    """Plan a center hole for the lathe center.
+
+    Parameters
+    ----------
+    note : Counterdrill
+        The center drill as the note says it.
+    group : tuple of Feature
+        All that the note says of this hole: the mouth may be written as a hole or a cone.
+    order : Order
+        Material, machine and shop; `edge` is half the shaft.
+
+    Raises
+    ------
+    SeatworkError
+        If the mouth reaches the body of the drill the note names.
+    """
+    sized = _sized(note, group, order)
+    cone = _cone(sized)
+    mouth = cone.diameter if cone else _widest(sized)
+    tool = f"center drill {sized.drill.name}" if sized.drill else "center drill, see the sizes"
+    cut = Cutting(operation="center drill", diameter=mouth, hole_diameter=0.0)
+    step = operation(order, cut, name="center drill", why=words.CENTER, tool=tool)
+    return SeatPlan(
+        title="center hole",
+        kind="center",
+        count=note.count,
+        sizes=_sizes(sized, cone),
+        shape=cone,
+        operations=(step,),
+        stops=cone_stops(cone, nose_diameter=None, system=order.system) if cone else (),
+        checks=(*_check_mouth(sized, order), *_check_contact(sized, cone, order)),
+        advice=(words.CENTER_BODY,),
+    )
+
+
+def _sized(note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Order) -> _Sized:
+    drill = None
+    if note.diameter and note.diameter.name:
+        drill = hardware.center_drill(note.diameter.name)
+    mouth = _mouth(note, group)
+    if drill is None and mouth is not None:
+        drill = _drill_for(mouth.value, order.system)
+    return _Sized(drill=drill, mouth=mouth, angle=_angle(note, group, order))
+
+
+def _mouth(note: notes.Counterdrill, group: tuple[notes.Feature, ...]) -> Given | None:
+    if note.diameter and note.diameter.value is not None:
+        return said(note.diameter, MOUTH)
+    written = (
+        one.diameter
+        for one in group
+        if isinstance(one, notes.Countersink | notes.Hole) and one.diameter
+    )
+    size = next(written, None)
+    return said(size, MOUTH) if size and size.value is not None else None
+
+
+def _angle(note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Order) -> Given:
+    angles = [note.angle, *(one.angle for one in group if isinstance(one, notes.Countersink))]
+    size = next((angle for angle in angles if angle), None)
+    if size:
+        return said(size, "included angle")
+    return by_rule(order.shop.rules, "countersink.center_angle", "included angle", kind="angle")
+
+
+def _drill_for(mouth: float, system: str) -> CenterDrill | None:
+    """Find the smallest listed center drill whose body the mouth does not reach."""
+    drills = (hardware.center_drill(name) for name in NAMES[system])
+    return next((d for d in drills if d.drill_diameter < mouth < d.body_diameter), None)
+
+
+def _cone(sized: _Sized) -> Countersink | None:
+    if sized.drill is None or sized.mouth is None:
+        return None
+    if not sized.mouth.value < sized.drill.body_diameter:
+        raise SeatworkError(
+            Length(sized.mouth.value),
+            f"the mouth reaches the body of the {sized.drill.name} center drill, {{body}}",
+            "ask for a smaller mouth, or take the next larger center drill",
+            body=Length(sized.drill.body_diameter),
+        )
+    return Countersink(
+        diameter=sized.mouth.value,
+        hole_diameter=sized.drill.drill_diameter,
+        included_angle=sized.angle.value,
+    )
+
+
+def _widest(sized: _Sized) -> float:
+    if sized.drill:
+        return sized.drill.body_diameter
+    if sized.mouth:
+        return sized.mouth.value
+    raise SeatworkError(
+        "the center hole",
+        "the note gives neither a center drill nor the mouth",
+        "write CENTER DRILL #3, or ask for the diameter of the mouth",
+    )
+
+
+def _sizes(sized: _Sized, cone: Countersink | None) -> tuple[Given, ...]:
+    sizes = [sized.angle, *_of_drill(sized.drill)]
+    if sized.mouth:
+        sizes.append(sized.mouth)
+    if cone:
+        worked = "worked out: mouth, drill point and angle"
+        sizes.append(Given(about="depth of the cone", value=cone.depth, source=worked))
+    return tuple(sizes)
+
+
+def _of_drill(drill: CenterDrill | None) -> tuple[Given, ...]:
+    if drill is None:
+        return ()
+    about = {"drill point": drill.drill_diameter, "body of the center drill": drill.body_diameter}
+    return tuple(
+        Given(about=name, value=size, source=drill.source, confirmed=drill.confirmed)
+        for name, size in about.items()
+    )
+
+
+def _check_mouth(sized: _Sized, order: Order) -> tuple[Check, ...]:
+    if sized.drill is None:
+        sentence = "No listed center drill cuts this mouth: get one, or bore it."
+        return (Check(name="mouth", verdict="look", sentence=sentence),)
+    body = order.show_length(sized.drill.body_diameter)
+    if sized.mouth is None:
+        least = order.show_length(sized.drill.drill_diameter)
+        return (
+            Check(
+                name="mouth",
+                verdict="look",
+                sentence=f"The note gives no mouth: over {least}, and under the body, {body}.",
+            ),
+        )
+    sentence = f"The mouth stays under the body of the {sized.drill.name}, {body}."
+    return (Check(name="mouth", verdict="holds", sentence=sentence),)
+
+
+def _check_contact(sized: _Sized, cone: Countersink | None, order: Order) -> tuple[Check, ...]:
+    if cone is None:
+        return ()
+    # Where it touches does not hang on the bar, so any bar wider than the mouth will do.
+    across = 2 * (order.edge or cone.diameter)
+    seat = CenterSeat(cone=cone, outside_diameter=across)
+    contact = seat.contact(CENTER)
+    whole = contact.where == "cone"
+    angle = order.show(Angle(sized.angle.value))
+    land = order.show_length(seat.land)
+    found = [
+        Check(
+            name="contact",
+            verdict="holds" if whole else "look",
+            sentence=f"A 60° center bears on the whole cone, a land {land} wide."
+            if whole
+            else f"A 60° center in a {angle} hole bears on a ring at the {contact.where}, "
+            "which wears.",
+        )
+    ]
+    if order.edge is not None:
+        wall = f"Wall left at the mouth: {order.show_length(seat.wall_at_mouth)}."
+        found.append(Check(name="wall to the edge", verdict="look", sentence=wall))
+    return tuple(found)

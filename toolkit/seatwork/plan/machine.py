@@ -1,0 +1,77 @@
+"""What is looked at on the machine: slowest speed, torque, shank, and how fine its stop is."""
+
+from collections.abc import Iterator
+
+from seatwork.plan.order import Order
+from seatwork.plan.records import Check, Operation, SeatPlan
+from seatwork.seats import Countersink
+from seatwork.seats.touching_off import stop_band
+
+
+def check_machine(seat: SeatPlan, order: Order) -> tuple[Check, ...]:
+    """Look at every operation of a seat on the machine it is planned for."""
+    found: list[Check] = []
+    for step in seat.operations:
+        found += [*_speed(step, order), *_torque(step), *_shank(step, seat, order)]
+    return (*found, *_stop(seat, order))
+
+
+def _speed(step: Operation, order: Order) -> Iterator[Check]:
+    if step.spindle is None or not step.spindle.step.too_fast:
+        return
+    slowest, wanted = order.machine.slowest, step.spindle.step.allowed
+    yield Check(
+        name="spindle speed",
+        verdict="stop",
+        sentence=f"The {order.machine.name} is too fast for the {step.name} at its slowest. "
+        f"{step.spindle.step.advice}",
+        question=f"The {step.name} wants {wanted:.0f} rev/min and the {order.machine.name} turns "
+        f"no slower than {slowest:.0f}: which machine, or which tool, instead?",
+    )
+
+
+def _torque(step: Operation) -> Iterator[Check]:
+    if step.load is None or not step.load.may_stall:
+        return
+    remedy = (
+        "drill a smaller lead hole first, or take a stronger machine"
+        if step.name == "drill"
+        else "take a lighter feed, a slower step or a stronger machine; clamp the part"
+    )
+    yield Check(
+        name=f"torque of the {step.name}",
+        verdict="look",
+        sentence=f"The machine may stall: {remedy}.",
+    )
+
+
+def _shank(step: Operation, seat: SeatPlan, order: Order) -> Iterator[Check]:
+    hole, chuck = seat.size("hole"), order.machine.chuck
+    if step.name != "drill" or hole is None or chuck is None or not hole.value > chuck:
+        return
+    yield Check(
+        name="shank of the drill",
+        verdict="look",
+        sentence=f"The chuck holds {order.show_length(chuck)}, the drill is "
+        f"{order.show_length(hole.value)}: take one with a reduced or a taper shank.",
+    )
+
+
+def _stop(seat: SeatPlan, order: Order) -> Iterator[Check]:
+    """Compare the travel that the limits leave with the least step of the machine's stop."""
+    across, step = seat.size("diameter at the face"), order.machine.depth_stop
+    bounded = across is not None and across.least is not None and across.greatest is not None
+    if step is None or across is None or not bounded or not isinstance(seat.shape, Countersink):
+        return
+    spread = across.largest - across.smallest
+    if not spread > 0:
+        return
+    band = stop_band(diameter_tolerance=spread, included_angle=seat.shape.included_angle)
+    enough = band >= 2 * step
+    yield Check(
+        name="depth stop",
+        verdict="holds" if enough else "look",
+        sentence=f"The limits leave {order.show_length(band)} of travel; the stop of the "
+        f"{order.machine.name} is marked in {order.show_length(step)}"
+        + ("." if enough else ": set it by trial on scrap, not by its marks."),
+    )

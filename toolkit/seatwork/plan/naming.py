@@ -1,0 +1,50 @@
+"""Which house rules a plan rests on, found where it names them."""
+
+from collections.abc import Iterator
+
+from seatwork.plan.records import Given, Operation, SeatPlan
+from seatwork.shop import HouseRules, Rule
+
+SPEED = ("speeds.range_end", "speeds.step")
+
+
+def rules_of(
+    seats: tuple[SeatPlan, ...], assumptions: tuple[str, ...], rules: HouseRules
+) -> tuple[Rule, ...]:
+    """Return the house rules that sizes, speeds, checks and assumptions name, in book order.
+
+    Parameters
+    ----------
+    seats : tuple of SeatPlan
+        The seats as planned.
+    assumptions : tuple of str
+        What the note left open, in words that name the rule.
+    rules : HouseRules
+        The rules in force.
+    """
+    told = " ".join([*assumptions, *(text for seat in seats for text in _texts(seat))])
+    speeds = any(step.spindle for seat in seats for step in seat.operations)
+    words = {word.rstrip(".,;:)") for word in told.replace("(", " ").split() if "." in word}
+    return tuple(
+        rule for name, rule in rules.items() if name in words or (speeds and name in SPEED)
+    )
+
+
+def _texts(seat: SeatPlan) -> Iterator[str]:
+    yield from (_of_size(given) for given in seat.sizes)
+    yield from (text for step in seat.operations for text in _of_step(step))
+    yield from (reading.source for reading in seat.readings)
+    yield from (check.sentence for check in seat.checks)
+    yield from (check.question for check in seat.checks)
+    yield from seat.advice
+
+
+def _of_size(given: Given) -> str:
+    return given.source
+
+
+def _of_step(step: Operation) -> Iterator[str]:
+    yield step.feed_source
+    if step.spindle:
+        yield step.spindle.rule
+        yield step.spindle.step.limited_by or ""

@@ -1,0 +1,54 @@
+"""What a note leaves open: what was assumed for it, and what must be asked."""
+
+from collections.abc import Iterator, Sequence
+
+from seatwork import notes
+from seatwork.hardware import Screw
+from seatwork.plan.counterbores import INCH_LIST
+from seatwork.plan.records import SeatPlan
+
+
+def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tuple[str, ...]:
+    """Return what was assumed, each once; what the screw itself settles is left out.
+
+    Parameters
+    ----------
+    callout : Callout
+        The note as read.
+    screws : sequence of Screw or None
+        The screw of each feature of the note.
+    """
+    open_ones = (
+        one.sentence
+        for one in callout.assumptions
+        if not _settled(one, callout.features[one.feature], screws[one.feature])
+    )
+    of_screws = (sentence for screw in screws if screw for sentence in screw.assumptions)
+    return tuple(dict.fromkeys([*open_ones, *of_screws]))
+
+
+def questions_of(
+    callout: notes.Callout, screws: Sequence[Screw | None], seats: Sequence[SeatPlan]
+) -> tuple[str, ...]:
+    """Return what to ask before cutting, each once: of the note, and of the plan's checks."""
+    asked = (check.question for seat in seats for check in seat.checks if check.question)
+    return tuple(dict.fromkeys([*_of_note(callout, screws), *asked]))
+
+
+def _of_note(callout: notes.Callout, screws: Sequence[Screw | None]) -> Iterator[str]:
+    for warning in callout.warnings:
+        at = warning.feature
+        screw = screws[at] if at is not None and at < len(screws) else None
+        knows_angle = screw is not None and screw.seat_angle is not None
+        if not (warning.code in ("angle-missing", "size-missing") and knows_angle):
+            yield warning.sentence
+
+
+def _settled(one: notes.Assumption, feature: notes.Feature, screw: Screw | None) -> bool:
+    """Tell whether the screw itself gives what the note left open."""
+    if screw is None:
+        return False
+    angle = one.field == "angle" and isinstance(feature, notes.Countersink)
+    return (angle and screw.seat_angle is not None) or (
+        one.rule == INCH_LIST and screw.across_flats is not None
+    )

@@ -1,0 +1,108 @@
+"""Room in a counterbore: the head, the wrench socket, and the pilot that makes it possible."""
+
+from collections.abc import Iterator
+
+from seatwork import hardware
+from seatwork.errors import Length
+from seatwork.hardware import Screw
+from seatwork.plan.order import Order
+from seatwork.plan.records import Check
+from seatwork.plan.wording import Show
+from seatwork.seats import Counterbore
+from seatwork.seats.pilots import Pilot, SolidTool, pilot_for
+from seatwork.shop.fitting import LOOSEST_PILOT
+
+SOLID = ("counterbore", "spotface cutter")
+
+
+def check_room(seat: Counterbore, screw: Screw, order: Order) -> tuple[Check, ...]:
+    """Look at whether head and wrench socket go in, and how deep the head then lies.
+
+    Parameters
+    ----------
+    seat : Counterbore
+        The counterbore.
+    screw : Screw
+        What goes in.
+    order : Order
+        With the shop, and how sizes are written.
+    """
+    return (_check_head(seat, screw, order.show), *_check_below(seat, screw, order.show))
+
+
+def check_pilot(seat: Counterbore, screw: Screw | None, order: Order) -> Check:
+    """Look at whether a fixed pilot will do, or only an interchangeable one."""
+    tools = [
+        SolidTool(diameter=cutter.body_diameter, pilot_diameter=cutter.pilot_diameter)
+        for cutter in order.shop.cutters
+        if cutter.kind in SOLID and cutter.body_diameter and cutter.pilot_diameter
+    ]
+    clearance = order.shop.rules.number("pilot.clearance")
+    found = pilot_for(
+        seat,
+        clearance=clearance,
+        greatest_clearance=max(LOOSEST_PILOT, clearance),
+        solid_tools=tools,
+    )
+    return _told(found, seat, screw, order)
+
+
+def _told(found: Pilot, seat: Counterbore, screw: Screw | None, order: Order) -> Check:
+    size = order.show_length(found.diameter)
+    if found.kind == "solid":
+        sentence = f"The list has this counterbore with a fixed pilot of {size}."
+        return Check(name="pilot", verdict="holds", sentence=sentence)
+    bore, hole = order.show_length(seat.diameter), order.show_length(seat.hole_diameter)
+    boss = f" {_boss(screw, order.show)}" if screw and screw.across_flats else ""
+    return Check(
+        name="pilot",
+        verdict="look",
+        sentence=f"No tool in the list with a fixed pilot cuts {bore} on a hole of {hole}: only an "
+        f"interchangeable pilot of {size} will do. Tighten what holds it.{boss}",
+    )
+
+
+def _check_head(seat: Counterbore, screw: Screw, show: Show) -> Check:
+    if screw.across_flats is None:
+        across = screw.head_diameter or screw.sharp_diameter or screw.edge_diameter or 0.0
+        name, what = "head in the counterbore", "head"
+    else:
+        across = hardware.wrench_socket(screw).counterbore_diameter
+        name, what = "wrench room", "room a wrench socket needs (measure yours)"
+    # a list in millimeters and a note in inches may differ by the rounding of the note
+    fits = across <= seat.diameter + 1e-6
+    verdict = "goes in" if fits else "does not go in"
+    told = f"The {what}, {show(Length(across))}, {verdict}."
+    if fits:
+        return Check(name=name, verdict="holds", sentence=told)
+    boss = f" {_boss(screw, show)}" if screw.across_flats else ""
+    return Check(
+        name=name,
+        verdict="stop",
+        sentence=f"{told} A larger counterbore on this hole wants an interchangeable pilot.{boss}",
+        question=f"The counterbore, {show(Length(seat.diameter))}, is too small for the {what}, "
+        f"{show(Length(across))}: a larger one, another screw, or a raised boss?",
+    )
+
+
+def _boss(screw: Screw, show: Show) -> str:
+    """Name the other ways out: a boss that needs no counterbore, or a socket screw."""
+    corners = show(Length(screw.across_corners or 0.0))
+    return (
+        "The other ways out: a raised boss, spotfaced to at least the corners of the head, "
+        f"{corners}, where the wrench socket comes down from outside; or a socket head cap screw."
+    )
+
+
+def _check_below(seat: Counterbore, screw: Screw, show: Show) -> Iterator[Check]:
+    height = screw.head_height
+    if height is None:
+        return
+    below = seat.depth - height
+    sentence = (
+        f"The greatest head lies {show(Length(below))} below the face."
+        if below >= 0
+        else f"The greatest head stands {show(Length(-below))} proud: is that wanted?"
+    )
+    verdict = "holds" if below >= 0 else "look"
+    yield Check(name="head below the face", verdict=verdict, sentence=sentence)
