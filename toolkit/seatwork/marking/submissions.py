@@ -53,6 +53,8 @@ def _files(folder: Path, depth: int) -> Iterator[Path]:
 
 def _look(path: Path, name: str) -> Submission:
     shown = name if name.isprintable() else ascii(name)[1:-1]
+    if path.name.endswith(".json.bak"):
+        return Submission(name=shown, file=None, doubt="that is a backup copy")
     if path.suffix.lower() != ".json":
         return Submission(name=shown, file=None, doubt=NOT_ANSWERS)
     try:

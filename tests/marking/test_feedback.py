@@ -1,0 +1,92 @@
+"""Feedback in plain words: no script, everything escaped, Spanish where there is a catalog."""
+
+import gettext
+from collections.abc import Callable
+from html.parser import HTMLParser
+from pathlib import Path
+from string import Formatter
+
+import pytest
+from seatwork.cards.feedback import feedback_sheet
+from seatwork.errors import SeatworkError
+from seatwork.marking import AnswerFile, Sheet, handed, languages, mark
+from seatwork.marking.feedback import feedback, page
+from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
+from seatwork.shop.wording import defaults
+
+EVIL = "<script>alert(1)</script>"
+
+
+class Tags(HTMLParser):
+    """Collects the tags and attributes of a page."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.seen: list[tuple[str, str]] = []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
+        """Keep a tag with each of its attributes."""
+        self.seen.extend((tag, name) for name, _ in attrs or [("", "")])
+
+
+def test_feedback_holds_no_script_and_no_request(
+    course_folder: Path,
+    sheet: Sheet,
+    handed_in: Path,
+    right_file: Callable[[str], AnswerFile],
+    tmp_path: Path,
+) -> None:
+    """A learner's text never becomes markup, in the page or in the PDF."""
+    right_file("L01").changed("q1", parts=(EVIL,)).save(handed_in)
+    one = mark(course_folder, sheet, handed_in)[0]
+    form = handed.read(course_folder).form("small", "L01", 1)
+    assert form is not None
+    said = feedback(sheet, form, one, words_in("es"), "es")
+    tags = Tags()
+    tags.feed(page(said))
+    assert {tag for tag, _ in tags.seen} <= {
+        *("html", "head", "meta", "title", "style", "body", "h1", "h2", "p")
+    }
+    assert {name for _, name in tags.seen} <= {"", "lang", "charset", "class"}
+    assert EVIL not in page(said)
+    feedback_sheet(tmp_path / "said.pdf", said)
+    first = (tmp_path / "said.pdf").read_bytes()
+    feedback_sheet(tmp_path / "said.pdf", said)
+    assert (tmp_path / "said.pdf").read_bytes() == first
+    assert b"CreationDate" not in first
+
+
+def test_the_spanish_catalog_is_compiled_and_whole() -> None:
+    """Every verdict line has a Spanish text with the same placeholders; none is out of date."""
+    catalog = gettext.translation(DOMAIN, CATALOGS, ["es"])
+    for name, text in defaults().items():
+        if not name.startswith(("marking.", "words.")):
+            continue
+        spanish = catalog.gettext(text)
+        assert spanish != text or text == "normal", f"{name} has no Spanish text"
+        assert _names(spanish) == _names(text)
+
+
+def _names(text: str) -> set[str | None]:
+    return {name for _, name, _, _ in Formatter().parse(text)}
+
+
+def test_the_compiled_catalog_is_that_of_the_source() -> None:
+    """Compiling the .po file gives the .mo file that is shipped."""
+    babel = pytest.importorskip("babel.messages")
+    source = (CATALOGS / "es" / "LC_MESSAGES" / "marking.po").read_bytes()
+    import io
+
+    from babel.messages import mofile, pofile
+
+    assert babel is not None
+    out = io.BytesIO()
+    mofile.write_mo(out, pofile.read_po(io.BytesIO(source), locale="es"))
+    assert out.getvalue() == (CATALOGS / "es" / "LC_MESSAGES" / "marking.mo").read_bytes()
+
+
+def test_an_unknown_language_is_told() -> None:
+    """English and Spanish are there; another gives a sentence."""
+    assert languages.languages() == ("en", "es")
+    with pytest.raises(SeatworkError, match="known are en, es"):
+        words_in("tlh")

@@ -1,0 +1,49 @@
+"""Answers typed back from paper get the same marking as those from a notebook."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from seatwork.errors import SeatworkError
+from seatwork.marking import AnswerFile, Marker, Sheet, handed, typed_back
+
+HEAD = "learner,question,answer\n"
+
+
+def test_paper_and_notebook_are_marked_alike(
+    course_folder: Path, sheet: Sheet, right_file: Callable[[str], AnswerFile], tmp_path: Path
+) -> None:
+    """Right answers typed back, parts by letter, earn all points."""
+    rows = [
+        f"L01,{name}{'ab'[number] if len(answer.parts) > 1 else ''},{text}"
+        for name, answer in right_file("L01").answers.items()
+        for number, text in enumerate(answer.parts)
+    ]
+    path = tmp_path / "typed.csv"
+    path.write_text(HEAD + "\n".join(rows), encoding="utf-8")
+    found = typed_back.read(path, sheet, handed.read(course_folder))
+    assert [one.file for one in found] == [right_file("L01")]
+    assert Marker(course_folder, sheet).mark(found)[0].points == pytest.approx(7)
+
+
+@pytest.mark.parametrize(
+    ("row", "fault"),
+    [
+        ("L01,q9,1", "row 2.*no such question"),
+        ("name,q1,1", "row 2.*learner code"),
+        ("L77,q1,1", "row 2.*no form"),
+    ],
+)
+def test_a_wrong_row_is_named(
+    course_folder: Path,
+    sheet: Sheet,
+    right_file: Callable[[str], AnswerFile],
+    tmp_path: Path,
+    row: str,
+    fault: str,
+) -> None:
+    """The row's number and what would do are said."""
+    path = tmp_path / "typed.csv"
+    path.write_text(HEAD + row, encoding="utf-8")
+    with pytest.raises(SeatworkError, match=fault):
+        typed_back.read(path, sheet, handed.read(course_folder))
