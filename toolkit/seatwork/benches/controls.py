@@ -1,4 +1,4 @@
-"""What can be set on a bench: numbers, choices and switches, said without any widget."""
+"""What can be set on a bench: numbers, choices, switches, lines; said without any widget."""
 
 from dataclasses import dataclass
 from functools import cache
@@ -193,4 +193,57 @@ class Switch:
         return repr(value)
 
 
-Control = Number | Choice | Switch
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TextLine:
+    """Text typed by hand; it is read by the bench and only ever shown as text.
+
+    Parameters
+    ----------
+    name, label, folded, needs, redraws
+        As for `Number`.
+    start : str
+        First text.
+    longest : int
+        Most characters taken [-].
+    rows : int
+        Lines the box shows [-]; one line takes no line break.
+    """
+
+    name: str
+    label: str
+    start: str
+    longest: int
+    rows: int = 1
+    folded: bool = False
+    needs: str | None = None
+    redraws: bool = False
+
+    def read(self, given: object, system: str) -> str:
+        """Return the text given, its ends trimmed.
+
+        Raises
+        ------
+        SeatworkError
+            If there is none, it is too long, or it has characters that no one can see.
+        """
+        text = given.strip() if isinstance(given, str) else ""
+        said = self.label.lower()
+        if not text:
+            raise SeatworkError("nothing", f"{said} wants some text", "type or pick one")
+        if len(text) > self.longest:
+            fault = f"{said} takes {self.longest} characters at most, and here are {len(text)}"
+            raise SeatworkError(f"{text[:20]}...", fault, "leave some out")
+        breaks = "\n" if self.rows > 1 else ""
+        hidden = next((c for c in text if not c.isprintable() and c not in breaks), None)
+        if hidden is not None:
+            raise SeatworkError(
+                f"U+{ord(hidden):04X}", f"{said} has a character that cannot be seen", "type it anew"
+            )
+        return text
+
+    def written(self, value: str, system: str) -> str:
+        """Return the text as an argument."""
+        return repr(value)
+
+
+Control = Number | Choice | Switch | TextLine

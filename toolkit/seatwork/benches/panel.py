@@ -6,7 +6,7 @@ from typing import Any
 import ipywidgets
 
 from seatwork.benches.bench import Bench
-from seatwork.benches.controls import Control, Number, Switch
+from seatwork.benches.controls import Control, Number, Switch, TextLine
 from seatwork.benches.rows import ControlRow
 
 Attempt = Callable[[Callable[[], Any]], str]
@@ -92,6 +92,8 @@ class Panel:
             return button("", lambda: self._turn(control.name), self._attempt)
         if isinstance(control, Switch):
             part = ipywidgets.Checkbox(description=control.label, indent=False)
+        elif isinstance(control, TextLine):
+            part = text_box(control)
         else:
             part = ipywidgets.Dropdown(description=control.label, options=control.options)
             part.style.description_width = "initial"
@@ -104,8 +106,9 @@ class Panel:
     def _changed(self, name: str, value: Any) -> None:
         if self._laying:
             return
-        if self._attempt(lambda: self._bench.set(**{name: value})):
-            self.lay()
+        trouble = self._attempt(lambda: self._bench.set(**{name: value}))
+        if trouble and not isinstance(self._controls[name], TextLine):
+            self.lay()  # a text with a fault stays, to be mended
 
     def _turn(self, name: str) -> None:
         self._bench.set(**{name: not self._bench.values[name]})
@@ -122,6 +125,19 @@ def button(text: str, pressed: Callable[[], Any], attempt: Attempt) -> ipywidget
     """Return a button whose troubles are told, not lost."""
     made = ipywidgets.Button(description=text)
     made.on_click(lambda _: attempt(pressed))
+    return made
+
+
+def text_box(control: TextLine) -> Any:
+    """Return a box for text, which tells of it once the hand leaves the box."""
+    if control.rows == 1:
+        made = ipywidgets.Text(description=control.label, continuous_update=False)
+    else:
+        made = ipywidgets.Textarea(
+            description=control.label, continuous_update=False, rows=control.rows
+        )
+    made.style.description_width = "initial"
+    made.add_class("seatwork-text")
     return made
 
 

@@ -12,7 +12,7 @@ from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
-from matplotlib.font_manager import FontProperties
+from matplotlib.font_manager import FontProperties, findfont, get_font
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 from matplotlib.textpath import TextToPath
@@ -108,6 +108,8 @@ class SignedLine:
         Which spot of the baseline `x` names.
     animated : bool
         Whether it moves.
+    runs : int
+        Most runs of letters between signs that the line will hold [-].
     """
 
     def __init__(
@@ -119,15 +121,17 @@ class SignedLine:
         y: float,
         align: str = "left",
         animated: bool = False,
+        runs: int = RUNS,
     ) -> None:
-        self._x, self._y, self._align = x, y, align
+        self._x, self._y, self._align, self._runs = x, y, align, runs
         self._size = style.sizes.text / POINTS
         looks: dict[str, Any] = {
             "fontfamily": FONT,
             "fontsize": style.sizes.text,
             "color": style.colors.ink,
+            "parse_math": False,
         }
-        self.texts = [axes.text(x, y, "", zorder=5.3, **looks) for _ in range(RUNS)]
+        self.texts = [axes.text(x, y, "", zorder=5.3, **looks) for _ in range(runs)]
         self.signs = PathPatch(NOTHING, facecolor=style.colors.ink, linewidth=0, zorder=5.2)
         axes.add_artist(self.signs)
         for artist in (*self.texts, self.signs):
@@ -135,7 +139,7 @@ class SignedLine:
         self._set_signs: list[tuple[str, float]] = []
 
     def set(self, line: str) -> None:
-        """Write `line`, at most `RUNS` runs of letters between its signs."""
+        """Write `line`, with no more runs of letters between its signs than it holds."""
         runs = [run for run in RUN.split(line) if run]
         wide = self._size * sum(_width(run) for run in runs)
         pen = self._x - wide / 2.0 if self._align == "center" else self._x
@@ -145,7 +149,7 @@ class SignedLine:
             if run.strip():
                 (signs if run in DRAWN else letters).append((run, pen))
             pen += self._size * _width(run)
-        letters += [("", self._x)] * (RUNS - len(letters))
+        letters += [("", self._x)] * (self._runs - len(letters))
         for text, (run, at) in zip(self.texts, letters, strict=True):
             text.set_text(run.rstrip())
             text.set_x(at)
@@ -158,6 +162,28 @@ class SignedLine:
             _placed(_sign(sign), scale=self._size, right=at, up=self._y) for sign, at in signs
         ]
         return Path.make_compound_path(*shapes) if shapes else NOTHING
+
+
+def line_width(line: str) -> float:
+    """Give the width of a line with signs in it, at type size 1."""
+    return sum(_width(run) for run in RUN.split(line) if run)
+
+
+def legible(text: str) -> str:
+    """Put a box in place of every character that neither the font nor this module can draw.
+
+    Examples
+    --------
+    >>> legible("⌵ .385 \\u4e2d")
+    '⌵ .385 □'
+    """
+    known = _characters()
+    return "".join(one if ord(one) in known or one in DRAWN else "□" for one in text)
+
+
+@cache
+def _characters() -> frozenset[int]:
+    return frozenset(get_font(findfont(FontProperties(family=FONT))).get_charmap())
 
 
 @cache
