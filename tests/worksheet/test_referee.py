@@ -78,7 +78,7 @@ def last_answer(source: Path) -> tuple[str, str]:
     code = ["".join(cell["source"]) for cell in json.loads(source.read_text())["cells"]]
     typed = next(line for line in reversed(code) if "answer=" in line)
     inside = typed[typed.index("answer=") : -1]
-    return inside, 'answer="a"' if inside != 'answer="a"' else 'answer="b"'
+    return inside, 'answer=("9.99", "9.99", "9.99", "9.99")'
 
 
 @pytest.mark.long
