@@ -1,22 +1,30 @@
-"""Pages of text, pictures and boxes, set one below the other and kept as one PDF."""
+"""Pages of text, pictures and boxes, set one below the other and kept as one PDF.
+
+Every page is black on white, one axes of 1/100 in with its origin at the lower left; no type
+is smaller than 12 pt, and what does not fit goes on to the next page.
+"""
 
 import io
-import textwrap
+from collections.abc import Sequence
 from pathlib import Path
+from typing import Any
 
+import matplotlib
+from matplotlib.axes import Axes
+from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.backends.backend_pdf import PdfPages
 from matplotlib.figure import Figure
 from matplotlib.image import imread
+from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
-LETTER = (8.5, 11.0)
-A4 = (8.27, 11.69)
-PAPERS = {"letter": LETTER, "a4": A4}
-MARGIN = 0.75
-SIZE = 12.0
-LEADING = 1.35
-CHARACTER = 0.60  # mean width of a character, in font sizes
-POINTS = 72.0
+from seatwork.cards.lettering import LEADING, SIZE, UNITS, broken, em, width, write
+from seatwork.errors import SeatworkError
+
+PAPERS = {"letter": (8.5, 11.0), "a4": (8.27, 11.69)}
+MARGIN = 0.6
+FOOT = 0.34
+THIN, THICK = 0.8, 1.2
 
 
 class Pages:
@@ -28,99 +36,232 @@ class Pages:
         Size of the sheets.
     foot : str
         Line at the foot of every page.
+
+    Raises
+    ------
+    SeatworkError
+        If the paper is not known.
     """
 
     def __init__(self, paper: str = "letter", foot: str = "") -> None:
+        if paper not in PAPERS:
+            raise SeatworkError(paper, "that paper is not known", f"write {' or '.join(PAPERS)}")
         self.width, self.height = PAPERS[paper]
         self.foot = foot
         self.figures: list[Figure] = []
-        self._new_page()
+        self.words: list[list[str]] = []
+        self.new_page()
 
-    def _new_page(self) -> None:
+    @property
+    def axes(self) -> Axes:
+        """The page being filled, 1/100 in, origin at the lower left."""
+        return self.figures[-1].axes[0]
+
+    @property
+    def room(self) -> float:
+        """Width between the margins [in]."""
+        return self.width - 2 * MARGIN
+
+    def new_page(self) -> None:
+        """Go on to the next page."""
         figure = Figure(figsize=(self.width, self.height), facecolor="white")
+        FigureCanvasAgg(figure)
+        limits: dict[str, Any] = {
+            "xlim": (0.0, self.width * UNITS),
+            "ylim": (0.0, self.height * UNITS),
+        }
+        figure.add_axes((0.0, 0.0, 1.0, 1.0), **limits).set_axis_off()
         self.figures.append(figure)
-        self.down = MARGIN
-        said = f"{self.foot}   page {len(self.figures)}".strip()
-        figure.text(MARGIN / self.width, 0.45 / self.height, said, fontsize=10, parse_math=False)
+        self.words.append([])
+        self.down, self.floor = MARGIN, self.height - MARGIN
+        self._foot()
 
-    def _room(self, needed: float) -> None:
-        """Start a page if less than `needed` inches are left on this one."""
-        if self.down + needed > self.height - MARGIN and self.down > MARGIN:
-            self._new_page()
+    def _foot(self) -> None:
+        number = f"page {len(self.figures)}"
+        at = self.width - MARGIN - width(number)
+        said = broken(self.foot, at - MARGIN - 0.2)
+        self.words[-1] += [self.foot, number]
+        write(self.axes, MARGIN * UNITS, FOOT * UNITS, said[0])
+        write(self.axes, at * UNITS, FOOT * UNITS, number)
+
+    def keep_together(self, inches: float) -> None:
+        """Start a page unless this much room is left."""
+        if self.down + inches > self.floor and self.down > MARGIN:
+            self.new_page()
 
     def text(
-        self, words: str, *, size: float = SIZE, bold: bool = False, indent: float = 0
+        self,
+        words: str,
+        *,
+        size: float = SIZE,
+        bold: bool = False,
+        indent: float = 0.0,
+        room: float | None = None,
     ) -> None:
-        """Set a paragraph, broken to the width of the page."""
-        step = size * LEADING / POINTS
-        room = self.width - 2 * MARGIN - indent
-        count = int(room * POINTS / (size * CHARACTER))
-        for paragraph in words.split("\n"):
-            for line in textwrap.wrap(paragraph, count) or [""]:
-                self._room(step)
-                self._line(line, size, bold, indent)
-                self.down += step
+        """Set a paragraph, broken to the width there is.
 
-    def _line(self, line: str, size: float, bold: bool, indent: float) -> None:
-        self.figures[-1].text(
-            (MARGIN + indent) / self.width,
-            1 - (self.down + size / POINTS) / self.height,
-            line,
-            fontsize=size,
-            fontweight="bold" if bold else "normal",
-            parse_math=False,
-        )
+        Parameters
+        ----------
+        words : str
+            What it says; it may hold hole signs.
+        size : float
+            Type size, 12 at least [pt].
+        bold : bool
+            Whether it is bold.
+        indent : float
+            Distance from the left margin [in].
+        room : float, optional
+            Width of the column [in]; to the right margin if not given.
+        """
+        step = size * LEADING / 72.0
+        wide = self.room - indent if room is None else room
+        for number, line in enumerate(broken(words, wide, size, bold=bold)):
+            self.keep_together(step)
+            if number == 0:
+                self.words[-1].append(words)
+            self.set(line, indent, self.down + size / 72.0, size=size, bold=bold)
+            self.down += step
+
+    def set(
+        self, line: str, right: float, down: float, *, size: float = SIZE, bold: bool = False
+    ) -> None:
+        """Set one line at a spot of the page.
+
+        Parameters
+        ----------
+        line : str
+            What it says.
+        right, down : float
+            Where its baseline starts: from the left margin, and from the top of the page [in].
+        size : float
+            Type size [pt].
+        bold : bool
+            Whether it is bold.
+        """
+        spot = ((MARGIN + right) * UNITS, (self.height - down) * UNITS)
+        write(self.axes, *spot, line, size=size, bold=bold)
+
+    def high(
+        self, words: str, *, size: float = SIZE, bold: bool = False, room: float | None = None
+    ) -> float:
+        """Return how high a paragraph comes out [in]."""
+        lines = broken(words, self.room if room is None else room, size, bold=bold)
+        return len(lines) * size * LEADING / 72.0
 
     def space(self, inches: float = 0.15) -> None:
         """Leave a gap."""
         self.down += inches
 
+    def rule(self, weight: float = THIN) -> None:
+        """Draw a line across the page."""
+        self.stroke(0.0, self.down + 0.05, self.room, self.down + 0.05, weight)
+        self.down += 0.1
+
+    def stroke(self, x0: float, y0: float, x1: float, y1: float, weight: float = THIN) -> None:
+        """Draw a line between two spots, from the left margin and the top of the page [in]."""
+        across = [(MARGIN + x) * UNITS for x in (x0, x1)]
+        up = [(self.height - y) * UNITS for y in (y0, y1)]
+        self.axes.add_artist(Line2D(across, up, color="black", linewidth=weight))
+
+    def frame(self, right: float, down: float, wide: float, high: float) -> None:
+        """Draw an empty box; its upper left corner is at the spot [in]."""
+        corner = ((MARGIN + right) * UNITS, (self.height - down - high) * UNITS)
+        sides = (wide * UNITS, high * UNITS)
+        self.axes.add_artist(Rectangle(corner, *sides, fill=False, linewidth=THICK))
+
+    def box(self, label: str, unit: str = "", *, width: float = 2.4, height: float = 0.4) -> None:
+        """Set an empty box to write in, with what goes in before it and its unit behind."""
+        self.keep_together(height + 0.12)
+        base = self.down + height / 2 + em(SIZE) / UNITS * 0.36
+        left = 1.2
+        self.words[-1].append(f"{label} [        ] {unit}".strip())
+        self.set(label, 0.0, base)
+        self.frame(left, self.down, width, height)
+        self.set(unit, left + width + 0.1, base)
+        self.down += height + 0.12
+
+    def tick(self, words: str, *, indent: float = 0.0) -> None:
+        """Set a paragraph behind an empty square to tick."""
+        self.keep_together(self.high(words, room=self.room - indent - 0.3) + 0.05)
+        self.frame(indent, self.down + 0.02, 0.16, 0.16)
+        self.text(words, indent=indent + 0.3)
+        self.down += 0.05
+
     def picture(self, png: bytes, *, height: float = 2.8) -> None:
         """Set a picture, as high as said and as wide as it comes."""
         pixels = imread(io.BytesIO(png), format="png")
-        wide = min(height * pixels.shape[1] / pixels.shape[0], self.width - 2 * MARGIN)
+        wide = min(height * pixels.shape[1] / pixels.shape[0], self.room)
         high = wide * pixels.shape[0] / pixels.shape[1]
-        self._room(high + 0.1)
-        place = (
-            MARGIN / self.width,
-            1 - (self.down + high) / self.height,
-            wide / self.width,
-            high / self.height,
-        )
+        self.keep_together(high + 0.1)
+        lower = self.height - self.down - high
+        place = (MARGIN / self.width, lower / self.height, wide / self.width, high / self.height)
         axes = self.figures[-1].add_axes(place)
         axes.imshow(pixels, aspect="auto")
         axes.axis("off")
         self.down += high + 0.1
 
-    def box(self, label: str, unit: str = "", *, width: float = 2.4, height: float = 0.4) -> None:
-        """Set an empty box to write in, with what goes in before it and its unit behind."""
-        self._room(height + 0.12)
-        figure, middle = self.figures[-1], 1 - (self.down + height / 2) / self.height
-        left = MARGIN + 1.2
-        figure.text(
-            MARGIN / self.width, middle, label, fontsize=SIZE, va="center", parse_math=False
-        )
-        figure.add_artist(
-            Rectangle(
-                (left / self.width, 1 - (self.down + height) / self.height),
-                width / self.width,
-                height / self.height,
-                fill=False,
-                linewidth=1.2,
-                transform=figure.transFigure,
-            )
-        )
-        after = (left + width + 0.1) / self.width
-        figure.text(after, middle, unit, fontsize=SIZE, va="center", parse_math=False)
-        self.down += height + 0.12
+    def table(self, rows: Sequence[Sequence[str]], columns: Sequence[float]) -> None:
+        """Set a ruled table; its first row is the head and comes again on every page.
 
-    def keep_together(self, inches: float) -> None:
-        """Start a page unless this much room is left."""
-        self._room(inches)
+        Parameters
+        ----------
+        rows : sequence of sequence of str
+            The cells.
+        columns : sequence of float
+            Width of each column [in].
+        """
+        head, *others = rows
+        self._row(head, columns, bold=True)
+        for row in others:
+            high = max(
+                self.high(cell, room=wide - 0.12) for cell, wide in zip(row, columns, strict=True)
+            )
+            if self.down + high + 0.08 > self.floor:
+                self.new_page()
+                self._row(head, columns, bold=True)
+            self._row(row, columns)
+
+    def _row(self, cells: Sequence[str], columns: Sequence[float], *, bold: bool = False) -> None:
+        top, left, lowest = self.down, 0.0, self.down
+        for cell, wide in zip(cells, columns, strict=True):
+            self.down = top + 0.03
+            self.text(cell, bold=bold, indent=left + 0.04, room=wide - 0.12)
+            left, lowest = left + wide, max(lowest, self.down)
+        self.down = lowest + 0.05
+        self.stroke(0.0, self.down, sum(columns), self.down, THICK if bold else THIN)
 
     def save(self, path: Path) -> None:
-        """Write the pages as one PDF without a date in it."""
+        """Write the pages as one PDF without a date in it; the same pages give the same bytes."""
         path.parent.mkdir(parents=True, exist_ok=True)
-        with PdfPages(path, metadata={"CreationDate": None, "Producer": None}) as pdf:
+        path.write_bytes(self.pdf())
+
+    def pdf(self) -> bytes:
+        """Return the pages as one PDF without a date in it."""
+        out = io.BytesIO()
+        facts = {"CreationDate": None, "Producer": None, "Title": self.foot or None}
+        with PdfPages(out, metadata=facts) as pdf:
             for figure in self.figures:
                 pdf.savefig(figure)
+        return out.getvalue()
+
+    def png(self, page: int = 0, *, dpi: float = 100.0) -> bytes:
+        """Return one page as a PNG.
+
+        Parameters
+        ----------
+        page : int
+            Which, from 0.
+        dpi : float
+            Dots per inch [-].
+        """
+        out = io.BytesIO()
+        facts = {"Software": None}
+        self.figures[page].savefig(out, format="png", dpi=dpi, metadata=facts)
+        return out.getvalue()
+
+    def svg(self, page: int = 0) -> str:
+        """Return one page as SVG without a date in it."""
+        out = io.StringIO()
+        with matplotlib.rc_context({"svg.hashsalt": "seatwork"}):
+            self.figures[page].savefig(out, format="svg", metadata={"Date": None})
+        return out.getvalue()

@@ -1,0 +1,166 @@
+"""Job cards: the numbers of the screen, on paper, nothing small, clipped or overlapping."""
+
+import datetime
+import re
+from collections.abc import Callable, Iterator
+
+import pytest
+from seatwork.cards import job_card
+from seatwork.cards.blocks import VERIFY
+from seatwork.cards.pages import Pages
+from seatwork.errors import SeatworkError
+from seatwork.plan import Plan, telling
+from seatwork.shop.cautions import closing
+
+NUMBER = re.compile(r"\d+(?:[.,/]\d+)*")
+NOTES = (
+    "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD",
+    "2X ⌀13/32 THRU ⌴ FOR 3/8 SHCS",
+    "17/32 DR, 1-1/4 S.F., 3 HOLES",
+    "2X M8X1.25-6H ↧16 / ⌀6.8 ↧20 ⌵ ⌀8.4 X 90°",
+    "4X ⌀6.6 THRU ⌵ FOR M6 COUNTERSUNK SOCKET HEAD",
+    "BREAK ALL SHARP EDGES .005-.015",
+)
+
+
+def screen(plan: Plan) -> list[str]:
+    """Give every text that the screen shows of a plan."""
+    system, said = plan.callout.system, [plan.material, plan.machine]
+    for seat in plan.seats:
+        rows = [*telling.size_rows(seat, system), *telling.stop_rows(seat, system)]
+        rows += [*telling.reading_rows(seat, system), *telling.check_rows(seat)]
+        rows += [row for rows in telling.operation_rows(seat, system) for row in rows]
+        said += [f"{seat.count} x {seat.title}", *seat.advice]
+        said += [text for row in rows for text in (row.label, row.text)]
+    said += [text for row in telling.closing_rows(plan) for text in (row.label, row.text)]
+    return [*said, *plan.questions, *plan.assumptions, *plan.sources()]
+
+
+def card(pages: Pages) -> str:
+    """Give all words of a card."""
+    return "\n".join(line for page in pages.words for line in page)
+
+
+def numbers(texts: list[str]) -> set[str]:
+    """Give every number in some texts."""
+    return {number for text in texts for number in NUMBER.findall(text)}
+
+
+def own(pages: Pages) -> set[str]:
+    """Give the numbers a card adds: page and step numbers, the scale and its bar."""
+    steps = {str(n) for n in range(1, 40)}
+    bars = re.findall(r"\[drawing: (.+)\]", card(pages))
+    return steps | numbers([bar.rsplit(";", 1)[-1] for bar in bars])
+
+
+def assert_same_numbers(plan: Plan) -> None:
+    """Hold a card to the screen, both ways."""
+    pages = job_card(plan)
+    said, shown = card(pages), screen(plan)
+    rules = [f"{rule.name} {rule.shown}" for rule in plan.rules]
+    hazards = [line for page in pages.words for line in page if not line.startswith("[drawing")]
+    drawing = [line for page in pages.words for line in page if line.startswith("[drawing")]
+    known = numbers([*shown, *rules, plan.callout.text]) | own(pages)
+    known |= numbers([line for line in hazards if line.startswith("•")])
+    assert numbers(drawing) <= known
+    assert numbers(hazards) <= known
+    for seat in plan.seats:
+        system = plan.callout.system
+        rows = [*telling.size_rows(seat, system), *telling.stop_rows(seat, system)]
+        rows += [*telling.reading_rows(seat, system), *telling.check_rows(seat)]
+        for row in rows:
+            assert row.label in said
+            assert row.text in said
+        for steps in telling.operation_rows(seat, system):
+            assert all(row.text in said for row in steps)
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize("note", NOTES)
+def test_nothing_is_small_clipped_or_overlapping(
+    note: str, paper: str, plan_of: Callable[..., Plan], faults: Callable[[Pages], list[str]]
+) -> None:
+    """Every text is 12 pt or more, off the edge of the paper, and clear of all others."""
+    assert faults(job_card(plan_of(note), paper=paper)) == []
+
+
+@pytest.mark.parametrize("note", NOTES)
+def test_numbers_are_those_of_the_screen(note: str, plan_of: Callable[..., Plan]) -> None:
+    """Every row of the screen stands on the card, and the card has no other number."""
+    assert_same_numbers(plan_of(note))
+
+
+def test_numbers_of_random_plans(random_plans: Callable[[int, int], Iterator[Plan]]) -> None:
+    """Twelve random plans have the same numbers on card and screen."""
+    for plan in random_plans(12, 7):
+        assert_same_numbers(plan)
+
+
+@pytest.mark.long
+def test_numbers_of_500_random_plans(random_plans: Callable[[int, int], Iterator[Plan]]) -> None:
+    """Five hundred random plans have the same numbers on card and screen."""
+    for plan in random_plans(500, 8):
+        assert_same_numbers(plan)
+
+
+@pytest.mark.long
+def test_layout_of_random_plans(
+    random_plans: Callable[[int, int], Iterator[Plan]], faults: Callable[[Pages], list[str]]
+) -> None:
+    """Sixty random plans come out with no text small, clipped or on another one."""
+    for number, plan in enumerate(random_plans(60, 9)):
+        assert faults(job_card(plan, paper=("a4", "letter")[number % 2])) == []
+
+
+@pytest.mark.parametrize("note", NOTES[:4])
+def test_the_front_holds_what_the_bench_needs(note: str, plan_of: Callable[..., Plan]) -> None:
+    """The first page has drawing, sizes, steps, boxes, cautions, rules, date and signature."""
+    plan = plan_of(note)
+    front = "\n".join(job_card(plan, date=datetime.date(2026, 3, 5)).words[0])
+    wanted = ["[drawing", "Steps", "Measured", "[measured: blank]", "Cautions", "House rules used"]
+    wanted += ["date 2026-03-05", VERIFY, closing(), "instructor [blank]", plan.callout.text]
+    wanted += [row.text for row in telling.size_rows(plan.seats[0], plan.callout.system)]
+    assert [words for words in wanted if words not in front] == []
+
+
+def test_the_date_is_an_argument(plan_of: Callable[..., Plan]) -> None:
+    """Without a date the card has a line to write it on, and no date anywhere."""
+    pages = job_card(plan_of(NOTES[0]))
+    assert "date ______________" in card(pages)
+    assert not re.search(r"20\d\d-\d\d-\d\d", card(pages))
+    assert b"CreationDate" not in pages.pdf()
+
+
+def test_the_same_plan_gives_the_same_bytes(plan_of: Callable[..., Plan]) -> None:
+    """PDF and SVG of one plan are the same bytes each time."""
+    first, second = (job_card(plan_of(NOTES[0]), date="2026-03-05") for _ in range(2))
+    assert first.pdf() == second.pdf()
+    assert first.svg() == second.svg()
+
+
+def test_pages_are_black_and_white(plan_of: Callable[..., Plan]) -> None:
+    """No pixel of a card has a color."""
+    import io
+
+    import numpy as np
+    from matplotlib.image import imread
+
+    pixels = imread(io.BytesIO(job_card(plan_of(NOTES[0])).png(0)), format="png")
+    assert np.ptp(pixels[..., :3], axis=2).max() == 0
+
+
+def test_an_unknown_paper_is_refused(plan_of: Callable[..., Plan]) -> None:
+    """Paper other than Letter and A4 is told in one sentence."""
+    with pytest.raises(SeatworkError, match="write letter or a4"):
+        job_card(plan_of(NOTES[0]), paper="legal")
+
+
+def test_the_look_at_letters_finds_faults(faults: Callable[[Pages], list[str]]) -> None:
+    """Small type, a text on another and one off the paper are each found."""
+    pages = Pages()
+    pages.set("hole 0.201 in", 0.0, 2.0)
+    pages.set("face 0.385 in", 0.3, 2.02)
+    pages.set("small", 0.0, 3.0, size=9.0)
+    pages.set("a line that runs out at the right", 6.5, 4.0)
+    kinds = sorted(fault.partition(":")[0] for fault in faults(pages))
+    assert kinds == ["clipped", "overlap", "small"]
