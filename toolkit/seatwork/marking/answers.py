@@ -4,7 +4,7 @@ import json
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any, NoReturn
+from typing import Any, NamedTuple, NoReturn
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import atomic
@@ -20,8 +20,7 @@ KEYS = {"format", "learner", "sheet", "form", "answers"}
 ANSWER_KEYS = {"parts", "attempt", "tries", "hints", "sure"}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Answer:
+class Answer(NamedTuple):
     """What a learner answered to one question.
 
     Parameters
@@ -45,6 +44,9 @@ class Answer:
     sure: bool = False
 
 
+NONE = Answer()
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnswerFile:
     """All answers of one learner to one form of a sheet."""
@@ -61,11 +63,11 @@ class AnswerFile:
 
     def of(self, question: str) -> Answer:
         """Return the answer to a question, an empty one if there is none."""
-        return self.answers.get(question, Answer())
+        return self.answers.get(question, NONE)
 
     def changed(self, question: str, **change: Any) -> "AnswerFile":
         """Return the file with one answer changed."""
-        answer = replace(self.of(question), **change)
+        answer = self.of(question)._replace(**change)
         return replace(self, answers={**self.answers, question: answer})
 
     def content(self) -> bytes:
@@ -178,19 +180,20 @@ def _question(key: str, name: str) -> str:
 def _answer(value: Any, name: str) -> Answer:
     if type(value) is not dict or value.keys() != ANSWER_KEYS:
         _refuse(name, "an answer in it has other fields than it should")
-    parts = value["parts"]
+    parts, sure = value["parts"], value["sure"]
+    attempt, tries, hints = value["attempt"], value["tries"], value["hints"]
     if type(parts) is not list or len(parts) > MOST_PARTS:
         _refuse(name, "an answer in it has no list of parts")
     for part in parts:
         if type(part) is not str or len(part) > LONGEST:
             _refuse(name, "an answer in it is no short text")
-    attempt, tries, hints = value["attempt"], value["tries"], value["hints"]
-    for count, least in ((attempt, 1), (tries, 0), (hints, 0)):
-        if type(count) is not int or not least <= count <= MOST_TRIES:
-            _refuse(name, "a count in it is out of range")
-    if type(value["sure"]) is not bool:
+    if not type(attempt) is type(tries) is type(hints) is int:
+        _refuse(name, "a count in it is no whole number")
+    if not (1 <= attempt <= MOST_TRIES and 0 <= tries <= MOST_TRIES and 0 <= hints <= MOST_TRIES):
+        _refuse(name, "a count in it is out of range")
+    if type(sure) is not bool:
         _refuse(name, "a mark in it is neither true nor false")
-    return Answer(parts=tuple(parts), attempt=attempt, tries=tries, hints=hints, sure=value["sure"])
+    return Answer(tuple(parts), attempt, tries, hints, sure)
 
 
 def _no_twice(pairs: list[tuple[str, Any]]) -> dict[str, Any]:

@@ -5,8 +5,9 @@ from collections.abc import Iterable
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.handed import HandedOut
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.measures import Measure
 from seatwork.questions.typed import read
+from seatwork.units import rounded
 
 LEAST = 2  # answers that must fit one and the same other learner
 Place = tuple[str, int, str]
@@ -25,22 +26,23 @@ class Likeness:
                 if entry is not None:
                     self._owners[name, number, entry[0]].add(learner)
 
-    def fitting(
-        self, learner: str, wrong: Iterable[tuple[str, int, NumberPart, str]]
-    ) -> tuple[str, int] | None:
+    def fitting(self, learner: str, wrong: Iterable[Place]) -> tuple[str, int] | None:
         """Return the other learner whose numbers most wrong answers fit, and how many do."""
         found: Counter[str] = Counter()
-        for name, number, part, text in wrong:
-            found.update(self._owners.get((name, number, _rounded(part, text)), set()) - {learner})
+        for place in wrong:
+            owners = self._owners.get(place)
+            if owners:
+                found.update(owners - {learner})
         if not found:
             return None
         other, count = min(found.items(), key=lambda item: (-item[1], item[0]))
         return (other, count) if count >= LEAST else None
 
 
-def _rounded(part: NumberPart, text: str) -> str:
-    places = part.measure.places[part.system]
+def rounded_text(text: str, measure: Measure, system: str) -> str:
+    """Return a typed number rounded as answers are; empty if it cannot be read."""
     try:
-        return f"{round(read(text, part.measure, part.system).value, places):f}"
+        value = read(text, measure, system).value
     except SeatworkError:
         return ""
+    return f"{rounded(value, measure.places[system]):f}"

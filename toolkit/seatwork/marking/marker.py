@@ -1,17 +1,20 @@
 """Marking a folder of answer files: data only; whatever is doubtful goes to a person."""
 
-from collections.abc import Callable, Iterable
+import gc
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from seatwork.marking import handed, overriding, roster
 from seatwork.marking.answers import AnswerFile
 from seatwork.marking.handed import HandedOut, Record
-from seatwork.marking.likeness import Likeness
+from seatwork.marking.likeness import LEAST, Likeness, Place, rounded_text
 from seatwork.marking.overriding import Override
-from seatwork.marking.scoring import Scored, score
-from seatwork.marking.sheets import Sheet
+from seatwork.marking.scoring import ALL_RIGHT, Scored, score
+from seatwork.marking.sheets import Item, Sheet
 from seatwork.marking.submissions import Submission, collect
+from seatwork.questions.measures import Measure
 from seatwork.questions.parts import NumberPart
 
 Progress = Callable[[int], None]
@@ -83,11 +86,12 @@ class Marker:
     ) -> list[Marked]:
         """Mark submissions; each comes back once, in the order handed in."""
         marked = []
-        for number, submission in enumerate(submissions, 1):
-            marked.append(self._mark_safely(submission))
-            if progress:
-                progress(number)
-        return self._with_questions(_without_doubles(marked))
+        with _no_collecting():
+            for number, submission in enumerate(submissions, 1):
+                marked.append(self._mark_safely(submission))
+                if progress:
+                    progress(number)
+            return self._with_questions(_without_doubles(marked))
 
     def _mark_safely(self, submission: Submission) -> Marked:
         if submission.file is None:
@@ -122,45 +126,72 @@ class Marker:
         )
         given = {row.question: row.points for row in rows}
         scored = tuple(
-            replace(item, points=given[item.id], doubt="") if item.id in given else item
+            item._replace(points=given[item.id], doubt="") if item.id in given else item
             for item in marked.scored
         )
         return replace(marked, scored=scored, overrides=rows)
 
     def _with_questions(self, marked: list[Marked]) -> list[Marked]:
         """Add what is to be asked of learners whose wrong answers fit another's numbers."""
-        if not any(_wrong_numbers(one) >= 2 for one in marked):
+        suspect = [_wrong_numbers(one) >= LEAST for one in marked]
+        if not any(suspect):
             return marked
         for learner, forms in self.record.sheets.get(self.sheet.name, {}).items():
             for form in forms:
                 self.likeness.add(learner, form)
-        return [self._asked(one) if _wrong_numbers(one) >= 2 else one for one in marked]
+        return [self._asked(one) if suspect[n] else one for n, one in enumerate(marked)]
 
     def _asked(self, marked: Marked) -> Marked:
-        assert marked.file is not None
-        form = self.record.form(self.sheet.name, marked.file.learner, marked.file.form)
-        assert form is not None
-        found = self.likeness.fitting(marked.file.learner, self._wrong(marked.scored, form))
+        file = marked.file
+        form = self.record.form(file.sheet, file.learner, file.form) if file else None
+        if file is None or form is None:
+            return marked
+        found = self.likeness.fitting(file.learner, self._wrong(marked.scored, form))
         if found is None:
             return marked
         text = f"{found[1]} of its wrong answers fit the numbers of {found[0]}: ask both"
         return replace(marked, question=text)
 
-    def _wrong(
-        self, scored: tuple[Scored, ...], form: HandedOut
-    ) -> Iterable[tuple[str, int, NumberPart, str]]:
-        for item in scored:
-            if not any(verdict.kind in SUSPECT for verdict in item.verdicts):
+    def _wrong(self, scored: tuple[Scored, ...], form: HandedOut) -> Iterator[Place]:
+        """Yield each wrong number with its place, rounded as answers are."""
+        for item, plan in zip(scored, self.sheet.items, strict=True):
+            if item.verdicts is ALL_RIGHT:
                 continue
-            parts = form.question(self.sheet.item(item.id)).parts
-            for number, verdict in enumerate(item.verdicts):
-                part = parts[number]
-                if verdict.kind in SUSPECT and isinstance(part, NumberPart):
-                    yield item.id, number, part, item.typed[number]
+            kinds = [verdict.kind in SUSPECT for verdict in item.verdicts]
+            measures = (plan.plain_measure,) if plan.plain_measure else _measures(plan, form)
+            for number, measure in enumerate(measures):
+                if measure is not None and kinds[number]:
+                    system = form.sizes[plan.id]["system"]
+                    text = rounded_text(item.typed[number], measure, system)
+                    yield item.id, number, text
+
+
+def _measures(item: Item, form: HandedOut) -> tuple[Measure | None, ...]:
+    return tuple(
+        part.measure if isinstance(part, NumberPart) else None for part in form.question(item).parts
+    )
+
+
+@contextmanager
+def _no_collecting() -> Iterator[None]:
+    """Spare the search for cycles while many small results pile up; there are none in them."""
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
 
 
 def _wrong_numbers(marked: Marked) -> int:
-    return sum(verdict.kind in SUSPECT for item in marked.scored for verdict in item.verdicts)
+    """Count the wrong answers that may be another's; most items are right and passed over."""
+    return sum(
+        verdict.kind in SUSPECT
+        for item in marked.scored
+        if item.verdicts is not ALL_RIGHT
+        for verdict in item.verdicts
+    )
 
 
 def _without_doubles(marked: list[Marked]) -> list[Marked]:
@@ -204,4 +235,5 @@ def mark(
     list of Marked
         Every file exactly once, in the order of their names.
     """
-    return Marker(folder, sheet).mark(collect(answers), progress)
+    with _no_collecting():
+        return Marker(folder, sheet).mark(collect(answers), progress)

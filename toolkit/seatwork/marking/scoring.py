@@ -1,7 +1,7 @@
 """Scoring one learner's answers to one form: verdicts, points, and what is doubtful."""
 
-from dataclasses import dataclass
 from decimal import Decimal
+from typing import NamedTuple
 
 from seatwork.marking.answers import Answer, AnswerFile
 from seatwork.marking.handed import HandedOut
@@ -13,8 +13,7 @@ from seatwork.questions.verdicts import RIGHT
 ALL_RIGHT = (RIGHT,)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Scored:
+class Scored(NamedTuple):
     """One question as scored.
 
     Parameters
@@ -58,7 +57,7 @@ def score(sheet: Sheet, form: HandedOut, file: AnswerFile, tries: int) -> tuple[
     tries : int
         Checks allowed for a question; 0 for no limit.
     """
-    return tuple(_score_item(item, form, file.of(item.id), sheet, tries) for item in sheet.items)
+    return tuple([_score_item(item, form, file.of(item.id), sheet, tries) for item in sheet.items])
 
 
 def _score_item(item: Item, form: HandedOut, answer: Answer, sheet: Sheet, tries: int) -> Scored:
@@ -70,15 +69,8 @@ def _score_item(item: Item, form: HandedOut, answer: Answer, sheet: Sheet, tries
     if sheet.hint_cost:
         points *= max(1.0 - sheet.hint_cost * answer.hints, 0.0)
     doubt = _doubt(answer, len(verdicts), tries)
-    return Scored(
-        id=item.id,
-        points=None if doubt else points,
-        of=item.points,
-        verdicts=verdicts,
-        typed=answer.parts,
-        sure=answer.sure,
-        doubt=doubt,
-    )
+    earned = None if doubt else points
+    return Scored(item.id, earned, item.points, verdicts, answer.parts, answer.sure, doubt)
 
 
 def _plainly_right(item: Item, form: HandedOut, answer: Answer) -> bool:

@@ -3,19 +3,19 @@
 import os
 import stat
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
+from typing import NamedTuple
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.answers import MOST_BYTES, AnswerFile, parse
 
 DEEPEST = 4
-MOST_FILES = 50_000
+GUARDS = ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY")  # each where the system has it
+FLAGS = os.O_RDONLY | sum(getattr(os, name, 0) for name in GUARDS)
 NOT_ANSWERS = "that is no answer file"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Submission:
+class Submission(NamedTuple):
     """One file handed in.
 
     Parameters
@@ -38,60 +38,63 @@ def collect(folder: Path) -> Iterator[Submission]:
 
     Links, pipes and the like are named and left closed; nothing is unpacked or run.
     """
-    for path in _files(folder, DEEPEST):
-        yield _look(path, path.relative_to(folder).as_posix())
+    yield from _below(str(folder), "", DEEPEST)
 
 
-def _files(folder: Path, depth: int) -> Iterator[Path]:
+def _below(folder: str, place: str, depth: int) -> Iterator[Submission]:
     for entry in sorted(os.scandir(folder), key=lambda entry: entry.name):
-        path = Path(entry.path)
-        if entry.is_dir(follow_symlinks=False) and depth:
-            yield from _files(path, depth - 1)
+        name = place + entry.name
+        if depth and entry.is_dir(follow_symlinks=False):
+            yield from _below(entry.path, name + "/", depth - 1)
         else:
-            yield path
+            yield _look(entry.path, entry.name, name)
 
 
-def _look(path: Path, name: str) -> Submission:
+def _look(path: str, base: str, name: str) -> Submission:
     shown = name if name.isprintable() else ascii(name)[1:-1]
-    if path.name.endswith(".json.bak"):
-        return Submission(name=shown, file=None, doubt="that is a backup copy")
-    if path.suffix.lower() != ".json":
-        return Submission(name=shown, file=None, doubt=NOT_ANSWERS)
+    if base.endswith(".json.bak"):
+        return Submission(shown, None, "that is a backup copy")
+    if not base.lower().endswith(".json"):
+        return Submission(shown, None, NOT_ANSWERS)
     try:
         file = parse(_read(path), shown)
     except SeatworkError as error:
-        return Submission(name=shown, file=None, doubt=error.fault)
+        return Submission(shown, None, error.fault)
     except Exception as error:  # whatever it is, the others are still marked
-        return Submission(
-            name=shown, file=None, doubt=f"it could not be read ({type(error).__name__})"
-        )
-    if path.name != file.name:
-        return Submission(name=shown, file=None, doubt=f"inside it says {file.name}")
-    return Submission(name=shown, file=file)
+        return Submission(shown, None, f"it could not be read ({type(error).__name__})")
+    if base != file.name:
+        return Submission(shown, None, f"inside it says {file.name}")
+    return Submission(shown, file)
 
 
-def _read(path: Path) -> bytes:
+def _read(path: str) -> bytes:
     """Read a plain file within the limit; anything else is not opened, or not waited for."""
-    flags = os.O_RDONLY | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_NONBLOCK", 0)
-    flags |= getattr(os, "O_BINARY", 0)
     try:
-        if not stat.S_ISREG(path.lstat().st_mode):
-            raise SeatworkError(path.name, "it is a link or no plain file", "hand in the file")
-        handle = os.open(path, flags)
+        if not stat.S_ISREG(os.lstat(path).st_mode):
+            raise _no_plain_file(path)
+        handle = os.open(path, FLAGS)
     except OSError as error:
         reason = (error.strerror or "it cannot be opened").lower()
-        raise SeatworkError(path.name, reason, "hand it in again") from error
+        raise SeatworkError(path, reason, "hand it in again") from error
     try:
-        if not stat.S_ISREG(os.fstat(handle).st_mode):
-            raise SeatworkError(path.name, "it is a link or no plain file", "hand in the file")
-        return _all(handle)
+        found = os.fstat(handle)
+        if not stat.S_ISREG(found.st_mode):
+            raise _no_plain_file(path)
+        return _all(handle, min(found.st_size, MOST_BYTES))
     finally:
         os.close(handle)
 
 
-def _all(handle: int) -> bytes:
-    pieces, left = [], MOST_BYTES + 1
-    while left > 0 and (piece := os.read(handle, left)):
-        pieces.append(piece)
-        left -= len(piece)
-    return b"".join(pieces)
+def _no_plain_file(path: str) -> SeatworkError:
+    return SeatworkError(path, "it is a link or no plain file", "hand in the file itself")
+
+
+def _all(handle: int, said: int) -> bytes:
+    """Read a file of the length it says; further, to the limit, if it is not that long."""
+    raw = os.read(handle, said + 1)
+    while len(raw) != said and len(raw) <= MOST_BYTES:
+        piece = os.read(handle, MOST_BYTES + 1 - len(raw))
+        if not piece:
+            break
+        raw += piece
+    return raw

@@ -70,14 +70,14 @@ class NumberPart:
     def matching(self, value: Decimal, place: Decimal) -> tuple[Slip, ...]:
         """Return the slips within half of `place` of a number typed, nearest first; no twins."""
         scale = float(self.measure.scale[self.system])
-        typed, reach = float(value), 0.51 * float(place)
+        typed, reach = float(value) * scale, 0.51 * float(place) * scale
         near = [
             mistake
             for mistake in self.mistakes()
-            if mistake.value is not None
-            and mistake.twin_of is None
-            and abs(mistake.value / scale - typed) <= reach
+            if mistake[1] is not None and -reach <= mistake[1] - typed <= reach and not mistake[3]
         ]
+        if not near:
+            return ()
         found = [
             (abs(amount - value), number, _slip(mistake, amount))
             for number, (mistake, amount) in enumerate(self._told(near))
