@@ -11,6 +11,7 @@ from seatwork.questions.typed import read_plainly
 from seatwork.questions.verdicts import RIGHT
 
 ALL_RIGHT = (RIGHT,)
+Key = dict[str, list[list[str] | None]]
 
 
 class Scored(NamedTuple):
@@ -57,13 +58,19 @@ def score(sheet: Sheet, form: HandedOut, file: AnswerFile, tries: int) -> tuple[
     tries : int
         Checks allowed for a question; 0 for no limit.
     """
-    return tuple([_score_item(item, form, file.of(item.id), sheet, tries) for item in sheet.items])
+    current = form.versions == {item.id: item.kind.version for item in sheet.items}
+    key = form.key if current else {}
+    return tuple(
+        [_score_item(item, form, key, file.of(item.id), sheet, tries) for item in sheet.items]
+    )
 
 
-def _score_item(item: Item, form: HandedOut, answer: Answer, sheet: Sheet, tries: int) -> Scored:
+def _score_item(
+    item: Item, form: HandedOut, key: Key, answer: Answer, sheet: Sheet, tries: int
+) -> Scored:
     verdicts: tuple[Verdict, ...] = ALL_RIGHT
     points = item.points
-    if not _plainly_right(item, form, answer):
+    if not _plainly_right(item, form, key, answer):
         verdicts = judge_all(form.question(item), answer.parts)
         points *= sum(verdict.is_right for verdict in verdicts) / len(verdicts)
     if sheet.hint_cost:
@@ -73,15 +80,16 @@ def _score_item(item: Item, form: HandedOut, answer: Answer, sheet: Sheet, tries
     return Scored(item.id, earned, item.points, verdicts, answer.parts, answer.sure, doubt)
 
 
-def _plainly_right(item: Item, form: HandedOut, answer: Answer) -> bool:
+def _plainly_right(item: Item, form: HandedOut, key: Key, answer: Answer) -> bool:
     """Whether the one number asked for stands there, within the tolerance kept with the form."""
-    measure, key = item.plain_measure, form.key.get(item.id, ())
-    if measure is None or len(answer.parts) != 1 or item.kind.version != form.versions[item.id]:
+    measure, said = item.plain_measure, key.get(item.id)
+    if measure is None or said is None or len(answer.parts) != 1:
         return False
     value = read_plainly(answer.parts[0], measure, form.sizes[item.id]["system"])
-    if value is None or not key or key[0] is None:
+    if value is None or said[0] is None:
         return False
-    return abs(value - Decimal(key[0][0])) <= Decimal(key[0][1])
+    right, tolerance = said[0]
+    return abs(value - Decimal(right)) <= Decimal(tolerance)
 
 
 def _doubt(answer: Answer, parts: int, tries: int) -> str:
