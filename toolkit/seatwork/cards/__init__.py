@@ -1,5 +1,7 @@
-"""Printed matter: worksheets on paper, feedback, cards for the machine."""
+"""Printed matter: worksheets on paper, feedback, cards for the machine, sheets for the wall."""
 
 from seatwork.cards.job import job_card
+from seatwork.cards.pages import Pages
+from seatwork.cards.part import part_card
 
-__all__ = ["job_card"]
+__all__ = ["Pages", "job_card", "part_card"]

@@ -10,6 +10,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
         "Look the installation over; each fault with its fix.",
     ),
     "plan": ("seatwork.cli.plan:plan", "Plan a print note: sizes, steps, speeds, stops, checks."),
+    "card": ("seatwork.cli.cards:card", "Print the card of a note, or of a whole part."),
     "sources": (
         "seatwork.cli.sources:sources",
         "Where every number comes from, and what is from memory.",
