@@ -48,3 +48,21 @@ def test_the_form_as_text_never_changes() -> None:
     before = repr(form.view)
     form.boxes[0].value = ".2"
     assert repr(form.view) == before
+
+
+def test_a_slip_can_be_refused_by_the_learner() -> None:
+    """Beside a slip stands a button that takes the learner's word and gives a hint."""
+    form = Form(model_sheet("cones").ask("c1"))
+    assert form.other_button.layout.display == "none"
+    form.boxes[0].value = ".422"
+    form._check(None)
+    assert form.other_button.layout.display == ""
+    form._not_that(None)
+    assert "Hint 1" in form.help.value
+
+
+def test_twins_are_named_together() -> None:
+    """Seat 0.773 on 0.406 at 82°: .1835 times .8693 is .1595, by two thoughts."""
+    feedback = model_sheet("cones").ask("c1", answer=".1595").feedback[0]
+    assert "[M04]" in feedback
+    assert "[M09]" in feedback

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from seatwork.questions.measures import Measure
 from seatwork.questions.parts import ChoicePart, NumberPart, Part
+from seatwork.questions.slips import Slip
 from seatwork.questions.verdicts import OTHER, Verdict
 
 
@@ -30,7 +31,8 @@ def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
         return words["marking.unreadable"].format(fault=verdict.fault)
     if kind == "slip":
         slip = verdict.slips[0]
-        return words["marking.matches"].format(slip=slip.sentence) + f" [{slip.code}]"
+        told = words["marking.matches"].format(slip=slip.sentence) + f" [{slip.code}]"
+        return told + _twins(slip, part, words)
     if kind == "several slips":
         return words["marking.several"].format(
             slips="; ".join(f"{slip.sentence} [{slip.code}]" for slip in verdict.slips)
@@ -41,6 +43,14 @@ def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
     if kind == "coarse" and isinstance(part, NumberPart):
         return words["marking.coarse"].format(step=part.measure.write(part.step, part.system))
     return words[{"blank": "marking.not_answered"}.get(kind, "marking.wrong")]
+
+
+def _twins(slip: Slip, part: Part, words: Mapping[str, str]) -> str:
+    """Name what else always gives that number; the drawing tells them apart."""
+    twins = part.twins(slip) if isinstance(part, NumberPart) else ()
+    return "".join(
+        " " + words["marking.twin"].format(slip=twin.sentence) + f" [{twin.code}]" for twin in twins
+    )
 
 
 def right_answer(part: Part) -> str:

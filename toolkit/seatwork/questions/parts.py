@@ -85,6 +85,10 @@ class NumberPart:
         ]
         return tuple(slip for _, _, slip in sorted(found, key=lambda item: item[:2]))
 
+    def twins(self, slip: Slip) -> tuple[Slip, ...]:
+        """Return the slips that always give the same number as `slip`."""
+        return tuple(other for other in self.slips if other.twin_of == slip.code)
+
     def _told(self, mistakes: Iterable[Mistake]) -> Iterator[tuple[Mistake, Decimal]]:
         """Yield the slips whose number is no less than one could write down, or is zero."""
         least = unit_step(self.measure, self.system) / 2

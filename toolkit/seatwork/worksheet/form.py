@@ -6,9 +6,11 @@ from typing import Any
 import ipywidgets as widgets
 
 from seatwork.questions.parts import ChoicePart, NumberPart, Part
+from seatwork.shop import wording
 from seatwork.worksheet.entry import Entry
 
 LETTERS = "abcdefgh"
+AUTO = {"width": "auto"}
 WIDE = widgets.Layout(width="auto", min_width="14em", max_width="28em")
 
 
@@ -59,8 +61,11 @@ class Form:
         hint.on_click(self._hint)
         worked = widgets.Button(description="Worked answer", disabled=not self.entry.worked())
         worked.on_click(self._worked)
-        self.hint_button, self.worked_button = hint, worked
-        return widgets.HBox([check, hint, worked] if practice else [check])
+        other = widgets.Button(description=wording()["marking.not_what_i_did"], layout=AUTO)
+        other.on_click(self._not_that)
+        other.layout.display = "none"
+        self.hint_button, self.worked_button, self.other_button = hint, worked, other
+        return widgets.HBox([check, hint, worked, other] if practice else [check])
 
     def _hint_label(self) -> str:
         cost = self.entry.desk.plan.hint_cost
@@ -82,6 +87,9 @@ class Form:
 
     def show_verdict(self) -> None:
         """Show what is to be said of the answer."""
+        slip = any(verdict.kind == "slip" for verdict in self.entry.verdicts)
+        shown = slip and self.entry.desk.is_practice
+        self.other_button.layout.display = "" if shown else "none"
         feedback = self.entry.feedback
         labels = [_label(number, len(feedback)) for number in range(len(feedback))]
         single = len(feedback) == 1
@@ -95,6 +103,11 @@ class Form:
             desk.count(name, "hints")
         read = hints[: min(shown + 1, len(hints))]
         self.help.value = _status([f"Hint {n}: {hint}" for n, hint in enumerate(read, 1)])
+
+    def _not_that(self, _button: Any) -> None:
+        """Take the learner's word: the same number can come from another thought."""
+        first = self.entry.question.hints[0]
+        self.help.value = _status(["Then something else gave the same number.", f"Hint 1: {first}"])
 
     def _worked(self, _button: Any) -> None:
         self.help.value = _status([self.entry.worked()])

@@ -1,0 +1,67 @@
+"""An instructor's own question type: one file, a template, and what it still lacks."""
+
+from pathlib import Path
+
+import pytest
+from seatwork.errors import SeatworkError
+from seatwork.marking import sheets
+from seatwork.questions import all_types, own_types
+from seatwork.questions.checking import lacks
+from seatwork.questions.competencies import tags
+from seatwork.questions.registry import load
+from seatwork.questions.template import TEMPLATE
+
+
+def written(folder: Path, text: str, name: str = "mine.py") -> Path:
+    """Write a question type into a folder."""
+    folder.mkdir(parents=True, exist_ok=True)
+    path = folder / name
+    path.write_text(text, encoding="utf-8")
+    return path
+
+
+def test_the_template_keeps_the_contract(tmp_path: Path) -> None:
+    """What an instructor begins with works as it stands."""
+    assert lacks(load(written(tmp_path, TEMPLATE))) == ()
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "said"),
+    [
+        ('hints = ("A first step, without the formula.", "A second step.")', "", "hints"),
+        ("A first step, without the formula.", "d + 2 × leg = mouth", "formula"),
+        ("with a leg of {leg}", "with a leg", "leg is not stated"),
+        ("self.hole_diameter + self.leg)", "self.hole_diameter + 2.05 * self.leg)", "numbers"),
+        ("Say why just this much is accepted.", "", "reason"),
+        ('return f"{self', 'return "" and f"{self', "worked answer is empty"),
+    ],
+)
+def test_what_is_missing_is_said(tmp_path: Path, old: str, new: str, said: str) -> None:
+    """Each gap gets its sentence."""
+    assert old in TEMPLATE
+    kind = load(written(tmp_path, TEMPLATE.replace(old, new)))
+    assert any(said in line for line in lacks(kind))
+
+
+def test_a_sheet_in_a_workbook_uses_an_own_type(tmp_path: Path) -> None:
+    """A file in the workbook's ``questions/`` folder adds its type to the sheets there."""
+    (tmp_path / "workbook.toml").write_text("format = 1\n")
+    written(tmp_path / "questions", TEMPLATE)
+    text = 'format = 1\n[[questions]]\nid = "x1"\ntype = "my-question"\n'
+    sheet = sheets.read(written(tmp_path / "exercises" / "sheets", text, "own.toml"))
+    assert sheet.draw(b"seed")["x1"].id == "my-question"
+
+
+def test_a_name_taken_already_is_refused(tmp_path: Path) -> None:
+    """An own type cannot stand in for one of the package unseen."""
+    written(tmp_path, TEMPLATE.replace("my-question", "seat-depth"))
+    with pytest.raises(SeatworkError, match="rename yours"):
+        own_types(tmp_path)
+
+
+def test_every_type_has_competency_tags(tmp_path: Path) -> None:
+    """The table names every type, and an instructor's table stands in for it."""
+    assert set(tags()) == set(all_types())
+    assert all(tags().values())
+    written(tmp_path / "questions", "question,tags\nseat-depth,our own\n", "competencies.csv")
+    assert tags(tmp_path) == {"seat-depth": ("our own",)}
