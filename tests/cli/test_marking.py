@@ -1,0 +1,73 @@
+"""From roster to marks in the terminal, as an instructor does it."""
+
+import csv
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+from seatwork.marking import AnswerFile, handed, sheets
+
+
+def seatwork(folder: Path, *words: str) -> subprocess.CompletedProcess[str]:
+    """Run a command in a folder."""
+    return subprocess.run(
+        [sys.executable, "-m", "seatwork.cli", *words],
+        capture_output=True,
+        text=True,
+        cwd=folder,
+        timeout=120,
+        check=False,
+    )
+
+
+def test_a_class_is_marked_from_the_terminal(tmp_path: Path) -> None:
+    """Roster, hand-out, marks with feedback, why, override, and marks again."""
+    assert seatwork(tmp_path, "roster", "new", "2").returncode == 0
+    done = seatwork(tmp_path, "hand-out", "counterbores", "--mode", "graded")
+    assert done.returncode == 0, done.stderr
+    record, sheet = handed.read(tmp_path / "course"), sheets.load("counterbores")
+    learner = min(record.sheets["counterbores"])
+    form = record.form("counterbores", learner, 1)
+    assert form is not None
+    head = form.sizes["b2"]["height"] / 25.4
+    file = AnswerFile(learner=learner, sheet="counterbores", form=1)
+    file.changed("b2", parts=(f"{head:.3f}",)).save(tmp_path / "in")
+    done = seatwork(tmp_path, "mark", "counterbores", "in", "--feedback", "--day", "2026-03-02")
+    assert done.returncode == 0, done.stderr
+    rows = list(csv.DictReader((tmp_path / "course" / "counterbores-marks.csv").open()))
+    assert [(row["learner"], row["points"], row["state"]) for row in rows] == [
+        (learner, "0.0", "marked")
+    ]
+    page = (tmp_path / "course" / "feedback" / f"{learner}-counterbores-1.html").read_text()
+    assert "[M23]" in page
+    assert "M23" in seatwork(tmp_path, "why", "counterbores", learner, "b2", f"{head:.3f}").stdout
+    words = ("override", "counterbores", learner, "b2", "1", "said it right aloud")
+    assert seatwork(tmp_path, *words).returncode == 0
+    done = seatwork(tmp_path, "mark", "counterbores", "in", "--day", "2026-03-03")
+    assert "changed" in done.stdout
+    kept = json.loads((tmp_path / "course" / "counterbores-results.json").read_text())
+    assert kept["files"][0]["points"] == 1.0
+    assert sheet.points == 10
+
+
+def test_a_mistake_in_a_command_is_one_sentence(tmp_path: Path) -> None:
+    """No roster, no such sheet, no such folder: what would do is said, without a traceback."""
+    for words, said in (
+        (("hand-out", "cones"), "roster new"),
+        (("hand-out", "nothing"), "no such sheet"),
+        (("mark", "cones", "nowhere"), "course key"),
+        (("check", "nothing.ipynb"), "no notebook"),
+    ):
+        done = seatwork(tmp_path, *words)
+        assert done.returncode == 1
+        assert said in done.stderr + done.stdout
+        assert "Traceback" not in done.stderr
+
+
+def test_an_own_question_type_is_begun_and_checked(tmp_path: Path) -> None:
+    """The template is written once, and keeps the contract."""
+    assert seatwork(tmp_path, "question", "new", "questions/mine.py").returncode == 0
+    assert seatwork(tmp_path, "question", "new", "questions/mine.py").returncode == 1
+    done = seatwork(tmp_path, "question", "check", "questions/mine.py")
+    assert "keeps the contract" in done.stdout
