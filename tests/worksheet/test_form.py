@@ -1,6 +1,9 @@
 """The form, driven without a browser."""
 
-from seatwork.worksheet import model_sheet
+from dataclasses import replace
+
+from seatwork.marking import given, sheets
+from seatwork.worksheet import Desk, model_sheet
 from seatwork.worksheet.form import Form
 
 
@@ -66,3 +69,32 @@ def test_twins_are_named_together() -> None:
     feedback = model_sheet("cones").ask("c1", answer=".1595").feedback[0]
     assert "[M04]" in feedback
     assert "[M09]" in feedback
+
+
+def test_new_numbers_start_a_question_anew() -> None:
+    """A practice question gets other numbers, and its answer starts empty."""
+    desk = model_sheet("cones")
+    form = Form(desk.ask("c1", answer=".422"))
+    before = desk.question("c1")
+    form._renew(None)
+    assert desk.question("c1") != before
+    assert desk.answers.of("c1").parts == ()
+    assert "Run this cell again" in form.verdict.value
+
+
+def test_a_graded_form_saves_and_tells_nothing() -> None:
+    """On a graded sheet there is no verdict, no worked answer and no slip, only "saved"."""
+    plan = sheets.load("cones")
+    mine = replace(given.practice("cones"), mode="graded")
+    desk = Desk(plan, mine, None)
+    form = Form(desk.ask("c1"))
+    form.boxes[0].value = ".422"
+    form._check(None)
+    assert "Saved" in form.verdict.value
+    assert "M02" not in form.verdict.value
+    assert desk.ask("c1").worked() == ""
+    names = [button.description for button in form.view.children[2].children]
+    assert names == ["Save"]
+    form.view.children[1].value = True
+    assert desk.answers.of("c1").sure
+    assert "1 of 3 answered" in repr(desk.finish())

@@ -1,5 +1,6 @@
 """The form under a question: a box for each part, a check button, hints, and the verdict."""
 
+from collections.abc import Callable
 from html import escape
 from typing import Any
 
@@ -10,7 +11,6 @@ from seatwork.shop import wording
 from seatwork.worksheet.entry import Entry
 
 LETTERS = "abcdefgh"
-AUTO = {"width": "auto"}
 WIDE = widgets.Layout(width="auto", min_width="14em", max_width="28em")
 
 
@@ -49,23 +49,33 @@ class Form:
         self.help = widgets.HTML()
         for box in self.boxes:
             box.observe(self._keep, names="value")
-        self.view = FormView([*self.boxes, self._buttons(), self.verdict, self.help], entry.name)
+        rows = [*self.boxes, self._buttons(), self.verdict, self.help]
+        if not desk.is_practice:
+            rows.insert(len(self.boxes), self._sure())
+        self.view = FormView(rows, entry.name)
         if any(desk.answers.of(entry.name).parts):
             self.show_verdict()
 
     def _buttons(self) -> widgets.HBox:
+        """Make the buttons; a graded sheet has no verdict, so fewer of them."""
         practice = self.entry.desk.is_practice
-        check = widgets.Button(description="Check" if practice else "Save")
-        check.on_click(self._check)
-        hint = widgets.Button(description=self._hint_label())
-        hint.on_click(self._hint)
-        worked = widgets.Button(description="Worked answer", disabled=not self.entry.worked())
-        worked.on_click(self._worked)
-        other = widgets.Button(description=wording()["marking.not_what_i_did"], layout=AUTO)
-        other.on_click(self._not_that)
-        other.layout.display = "none"
-        self.hint_button, self.worked_button, self.other_button = hint, worked, other
-        return widgets.HBox([check, hint, worked, other] if practice else [check])
+        check = _button("Check" if practice else "Save", self._check)
+        self.hint_button = _button(self._hint_label(), self._hint)
+        self.worked_button = _button("Worked answer", self._worked)
+        self.worked_button.disabled = not self.entry.worked()
+        self.new_button = _button("New numbers", self._renew)
+        self.other_button = _button(wording()["marking.not_what_i_did"], self._not_that)
+        self.other_button.layout.display = "none"
+        rest = [self.worked_button, self.new_button, self.other_button] if practice else []
+        hint = [self.hint_button] if practice or self.entry.desk.plan.hint_cost else []
+        return widgets.HBox([check, *hint, *rest], layout=widgets.Layout(flex_flow="row wrap"))
+
+    def _sure(self) -> Any:
+        """Make the mark a learner sets for the instructor; only a graded sheet has it."""
+        kept = self.entry.desk.answers.of(self.entry.name).sure
+        box = widgets.Checkbox(value=kept, description="I think this is right", indent=False)
+        box.observe(self._mark_sure, names="value")
+        return box
 
     def _hint_label(self) -> str:
         cost = self.entry.desk.plan.hint_cost
@@ -109,8 +119,21 @@ class Form:
         first = self.entry.question.hints[0]
         self.help.value = _status(["Then something else gave the same number.", f"Hint 1: {first}"])
 
+    def _mark_sure(self, change: Any) -> None:
+        self.entry.desk.mark_sure(self.entry.name, bool(change["new"]))
+
+    def _renew(self, _button: Any) -> None:
+        self.entry.desk.renew(self.entry.name)
+        self.verdict.value = _status(["New numbers are drawn. Run this cell again to see them."])
+
     def _worked(self, _button: Any) -> None:
         self.help.value = _status([self.entry.worked()])
+
+
+def _button(words: str, answer: Callable[[Any], None]) -> Any:
+    button = widgets.Button(description=words, layout=widgets.Layout(width="auto"))
+    button.on_click(answer)
+    return button
 
 
 def _label(number: int, count: int) -> str:

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 from seatwork.questions.draws import pick, shuffled
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
+from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import Question
 from seatwork.questions.real_sizes import flat_head
 from seatwork.seats import Countersink
@@ -31,7 +32,7 @@ class WhichSize(Question):
     sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}
     asked = (
         "A seat of {included_angle} has {diameter} at the face on a hole of {hole_diameter}. Five "
-        "lengths were read off its drawing. Which of them is the {wanted}?"
+        "lengths were read off a sketch of it. Which of them is the {wanted}?"
     )
     hints = (
         "Sketch the section to scale; two of the lengths are given.",
@@ -56,13 +57,21 @@ class WhichSize(Question):
             included_angle=pick(rng, (82.0, 100.0, 120.0)),
         )
 
-    def lengths(self) -> dict[str, float]:
-        """Return the five lengths by their word [mm]."""
-        seat = Countersink(
+    def seat(self) -> Countersink:
+        """Return the seat asked about."""
+        return Countersink(
             diameter=self.diameter,
             hole_diameter=self.hole_diameter,
             included_angle=self.included_angle,
         )
+
+    def drawing(self) -> Drawing:
+        """Return the seat in section, its depth as a question mark."""
+        return seat_picture(self.seat(), self.system, "depth")
+
+    def lengths(self) -> dict[str, float]:
+        """Return the five lengths by their word [mm]."""
+        seat = self.seat()
         return {
             "diameter": seat.diameter,
             "hole": seat.hole_diameter,
