@@ -23,13 +23,21 @@ STATES: dict[str, dict[str, dict]] = {
     },
     "depth": {
         "cut": {"cut": True},
-        "edge": {"cut": True, "touch": "on the hole edge, with the lips", "stop_error": 0.1},
+        "edge": {"cut": True, "touch": "lips on the hole edge", "stop_error": 0.1},
         "sheet": {
             "cut": True,
             "screw": "#10 flat head 100° (guard)",
             "stop_error": 0.2,
             "stop_way": "too shallow",
         },
+    },
+    "edges": {
+        "convention": {"note": "CHAMFER, inch print", "angle": 82},
+        "tilted": {"all_round": True, "tilt": 8},
+        "shaft": {"all_round": True, "place": "crank shaft, oil hole", "hole": "1/4"},
+        "bore": {"all_round": True, "place": "crank hub, from inside the bore", "hole": "1/4"},
+        "flat": {"all_round": True, "place": "frame pad, milled flat"},
+        "broken": {"all_round": True, "tilt": 20, "note": "BREAK EDGES, metric print"},
     },
 }
 """By bench, states beside the one it opens with."""

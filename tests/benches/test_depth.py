@@ -81,13 +81,13 @@ def test_the_screw_breaks_the_shop_s_rule():
     assert bench.result.amount / INCH == pytest.approx(-0.01726, abs=2e-5)
     assert not bench.result.within_rule
     row = bench.readouts()[-1]
-    assert row == ["Screw in number 2", "0.017 in (0.44 mm) below, outside the shop's rule"]
+    assert row == ["Screw in it", "0.017 in (0.44 mm) below, outside the rule"]
 
 
 def test_a_stop_that_is_short_leaves_it_proud():
     """A stop .010 short, nothing resharpened, leaves the head .010 proud, and says so."""
     bench = benches.depth(cut=True, new_nose="0.060", stop_error="0.010", stop_way=SHALLOW)
-    assert bench.readouts()[-1][1] == "0.010 in (0.25 mm) proud, outside the shop's rule"
+    assert bench.readouts()[-1][1] == "0.010 in (0.25 mm) proud, outside the rule"
     assert "0.010 in too shallow" in words(bench)
     assert "0.010 in (0.25 mm) too shallow" in bench.text
 

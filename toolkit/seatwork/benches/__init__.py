@@ -10,8 +10,11 @@ from importlib import import_module
 from typing import Any
 
 _MODULES = {
+    "chatter": "chatter_bench",
     "angles": "angles_bench",
     "depth": "depth_bench",
+    "note": "note_bench",
+    "edges": "edges_bench",
 }
 
 

@@ -29,7 +29,7 @@ QUARTER, TEN, SHEET, M6 = (
     "#10 flat head 100° (guard)",
     "M6 socket flat 90° (hopper plate)",
 )
-FACE, HOLE_EDGE = "on the face, with the nose", "on the hole edge, with the lips"
+FACE, HOLE_EDGE = "nose on the face", "lips on the hole edge"
 DEEP, SHALLOW = "too deep", "too shallow"
 TOUCHED = {FACE: "face", HOLE_EDGE: "hole edge"}
 BELOW, PROUD = "flush.greatest_below", "flush.greatest_proud"
@@ -99,7 +99,8 @@ class Stopped:
     @property
     def within_rule(self) -> bool:
         """Whether the shop's rule for flush heads is kept."""
-        least, most = -rules().number(BELOW), rules().number(PROUD)
+        held = rules()
+        least, most = -held.number(BELOW), held.number(PROUD)
         return self.state == "flush" or least <= self.amount <= most
 
 
@@ -233,19 +234,13 @@ class Depth(Bench[Stopped]):
         return _Shown(DepthView(result.pair, look))
 
     def measures(self, result: Stopped) -> tuple[Measure, ...]:
-        """Give the travel and number 1; once cut also number 2 and how the screw lies in it."""
+        """Give the travel that was set; once cut, number 2 and how the screw lies in it."""
         pair = result.pair
-        start = "from the face" if pair.touched == "face" else "from the hole edge"
-        first = (
-            Measure("Quill travel set", pair.first.travel, note=start),
-            Measure("Number 1 at the face", pair.first.seat.diameter),
-        )
         if not pair.cut:
-            return (*first, Measure("Number 1, depth", pair.first.seat.depth, note="to hole edge"))
+            return (Measure("Travel set", pair.first.travel),)
         return (
-            *first,
-            Measure("Number 2 at the face", pair.second.seat.diameter),
-            Measure("Number 2, depth", pair.second.seat.depth, note="to hole edge"),
+            Measure("Number 2", pair.second.seat.diameter, note="at the face"),
+            Measure("Its depth", pair.second.seat.depth, note="to the hole edge"),
             _standing(result),
         )
 
@@ -305,7 +300,7 @@ def depth(
     cut : bool
         Begin with number 2 cut.
     touch : str
-        ``"on the face, with the nose"`` or ``"on the hole edge, with the lips"``.
+        ``"nose on the face"`` or ``"lips on the hole edge"``.
     new_nose : float or str
         Flat at the nose after resharpening [mm], or shop text.
     stop_error : float or str
@@ -340,8 +335,8 @@ def depth(
     Examples
     --------
     >>> bench = depth(cut=True)
-    >>> bench.readouts()[2]
-    ['Number 2 at the face', '0.537 in (13.64 mm)']
+    >>> bench.readouts()[0]
+    ['Number 2', '0.537 in (13.64 mm) at the face']
     """
     chosen = {"diameter": diameter, "angle": angle, "hole": hole, "nose": nose}
     return Depth(
@@ -393,7 +388,7 @@ def _refuse_blunt(nose: float, seat: Countersink) -> None:
 
 def _standing(result: Stopped) -> Measure:
     """Tell how the screw lies in number 2, and whether the shop's rule is kept."""
-    rule = "within the shop's rule" if result.within_rule else "outside the shop's rule"
+    rule = "within the rule" if result.within_rule else "outside the rule"
     if result.state == "flush":
-        return Measure("Screw in number 2", f"flush, {rule}", kind="word")
-    return Measure("Screw in number 2", abs(result.amount), note=f"{result.state}, {rule}")
+        return Measure("Screw in it", f"flush, {rule}", kind="word")
+    return Measure("Screw in it", abs(result.amount), note=f"{result.state}, {rule}")

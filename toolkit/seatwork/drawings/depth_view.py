@@ -292,9 +292,9 @@ def _tool(one: Plunge, window: Window, body: float, *, cut: bool) -> Points:
 
 def _wave(start: Points, end: Points) -> Points:
     """Points of a break line from the right to the left."""
-    along = np.linspace(start[0], end[0], 41)
-    waves = round(abs(float(end[0] - start[0])) / 110.0) or 1
-    height = 5.0 * np.sin(np.linspace(0.0, 2 * np.pi * waves, 41))
+    along = np.linspace(start[0], end[0], 19)
+    waves = round(abs(float(end[0] - start[0])) / 130.0) or 1
+    height = 5.0 * np.sin(np.linspace(0.0, 2 * np.pi * waves, 19))
     return np.column_stack([along, start[1] + height])
 
 
