@@ -40,11 +40,11 @@ def _question(pages: Pages, name: str, points: float, handout: Handout) -> None:
     question = handout.questions[name]
     drawing = question.drawing()
     pages.space(0.25)
-    pages.keep_together(4.4 if drawing else 1.6)
+    pages.keep_together(3.9 if drawing else 1.6)
     pages.text(f"{name}    ({points:g} points)", bold=True)
     pages.text(question.ask())
     if drawing is not None:
-        pages.picture(drawing.png(PICTURE))
+        pages.picture(drawing.png(PICTURE), height=2.4)
     pages.space(0.08)
     for number, part in enumerate(question.parts):
         label = name if len(question.parts) == 1 else f"{name}{LETTERS[number]}"
