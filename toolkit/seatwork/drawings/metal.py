@@ -32,7 +32,7 @@ class Window:
     left, right, bottom : float
         Edges of the metal shown [page units].
     scale : float
-        Page units per mm.
+        Page units per mm [1/mm].
     """
 
     axis: float

@@ -45,7 +45,7 @@ class SeatView:
     style : Style
         Colors and weights.
     order : float
-        Stacking order of the lowest artist; the next three are used.
+        Stacking order of the lowest artist; the next three are used [-].
     clip : matplotlib.patches.Patch, optional
         Border that cuts the view off.
     """

@@ -65,9 +65,9 @@ class Sheet:
     tries : int
         Checks allowed for a question; 0 for no limit.
     hint_cost : float
-        Share of a question's points that each hint costs, 0 to 1.
+        Share of a question's points that each hint costs, 0 to 1 [-].
     pass_mark : float
-        Share of all points that passes, 0 to 1.
+        Share of all points that passes, 0 to 1 [-].
     items : tuple of Item
         The questions.
     """

@@ -20,7 +20,7 @@ class NumberPart:
     system : {"inch", "metric"}
         Unit system the answer is asked in.
     value : float
-        The right answer in inside units.
+        The right answer [mm, deg, rev/min or mm/rev].
     tolerance : Decimal
         Accepted either way of the rounded answer, in the unit asked for.
     mistakes : callable

@@ -39,7 +39,7 @@ class Uncertainty:
     worst : float
         Greatest error if all are worst at once [mm or deg].
     slopes : mapping of str to float
-        Change of the result per unit of each size.
+        Change of the result per unit of each size [-].
     """
 
     value: float
@@ -60,7 +60,7 @@ def uncertainty(
     sizes : mapping of str to float
         The sizes as measured [mm or deg].
     plus_minus : mapping of str to float
-        Uncertainty of those that have one, same units; the others count as exact.
+        Uncertainty of those that have one [same unit as the size]; the others count as exact.
 
     Returns
     -------

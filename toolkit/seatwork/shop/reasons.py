@@ -28,7 +28,7 @@ class Reason:
     sentence : str
         What to say.
     weight : float
-        Above zero for it, below zero against it.
+        Above zero for it, below zero against it [-].
     """
 
     about: str

@@ -29,7 +29,7 @@ def rounded(value: float | Decimal, places: int) -> Decimal:
     Parameters
     ----------
     value : float or Decimal
-        Any finite number, in any unit.
+        Any finite number [any unit].
     places : int
         Decimal places kept.
 
