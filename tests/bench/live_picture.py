@@ -200,6 +200,8 @@ async def drag(page, handle, times: Times) -> None:
     x = box["x"] + box["width"] * (0.41 if wide else 0.5)
     y = box["y"] + box["height"] / 2
     low, high, speed = x - 150, x + 250, 3.0
+    if wide:  # the box is the whole track; its last part is more than the plate can bear
+        low, high, speed = box["x"] + 0.1 * box["width"], box["x"] + 0.8 * box["width"], 1.5
     await page.mouse.move(x, y)
     await page.mouse.down()
     await page.evaluate(FORGET)

@@ -23,7 +23,7 @@ class Page:
         """Ask as a control row does; return its answer."""
         row = self.view.panel.parts[name]
         row._hear(row, question | {"asked": "page:1"}, [])
-        return row.now
+        return self.sent[-1]["tell"][name]
 
 
 @pytest.fixture
@@ -41,14 +41,14 @@ def page(view, monkeypatch):
 
 
 def test_a_step_is_answered_with_picture_and_words(page):
-    """One move is one message with text and readouts, and one answer for the row."""
+    """One move is one message: elements, text, readouts and the answer for the row."""
     answer = page.ask("depth", step=160)
     assert answer["value"] == "0.160 in (4.06 mm)"
-    assert answer["trouble"] == ""
+    assert (answer["trouble"], answer["asked"]) == ("", "page:1")
     assert len(page.sent) == 1
     assert page.sent[0]["text"].startswith("Cone 0.160 in (4.06 mm) deep")
     assert page.sent[0]["rows"][0][1] == "0.030 in (0.76 mm) below"
-    assert len(json.dumps(page.sent[0])) < 1200
+    assert len(json.dumps(page.sent[0])) < 1400
 
 
 def test_typed_text_is_exact(page):
@@ -162,6 +162,12 @@ def test_the_still_is_renewed_when_the_page_has_settled(page):
     for _ in range(2):
         page.view.live._hear(None, {"settled": True}, [])
     assert [drawing.text[:25] for drawing in updates] == ["Cone 0.160 in (4.06 mm) d"]
+
+
+def test_a_new_picture_settles_too(page):
+    """A switch that draws anew starts the page's clock as a move does, so the still follows."""
+    page.view.panel.parts["closer"].click()
+    assert not page.sent[-1].get("quiet")
 
 
 def test_closing_leaves_nothing_behind(plug):

@@ -271,8 +271,16 @@ function render({ model, el }) {
     }
   }
 
+  // What the control rows of this bench should show travels with the picture.
+  function tell(rows = {}) {
+    const bench = root.closest(".seatwork-bench");
+    for (const [name, now] of Object.entries(rows))
+      bench?.dispatchEvent(new CustomEvent("seatwork-tell", { detail: { name, now } }));
+  }
+
   function hear(message, buffers) {
     beside(message);
+    tell(message.tell);
     if (picture && message.number === number) {
       picture.follow(message);
       if (message.pixels) picture.repaint(buffers[0]);

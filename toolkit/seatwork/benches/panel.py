@@ -7,9 +7,10 @@ import ipywidgets
 
 from seatwork.benches.bench import Bench
 from seatwork.benches.controls import Control, Number, Switch, TextLine
-from seatwork.benches.rows import ControlRow
+from seatwork.benches.rows import ControlRow, Told
 
 Attempt = Callable[[Callable[[], Any]], str]
+Ask = Callable[[ControlRow, float | str, str], None]
 
 
 class Panel:
@@ -21,12 +22,14 @@ class Panel:
         What the controls set.
     attempt : callable
         Does something to the bench; returns a sentence of trouble, or an empty text.
+    ask : callable
+        Sets the number of a row, and answers the page.
     can_keep : bool
         Whether a state can be kept for comparison.
     """
 
-    def __init__(self, bench: Bench[Any], attempt: Attempt, *, can_keep: bool) -> None:
-        self._bench, self._attempt = bench, attempt
+    def __init__(self, bench: Bench[Any], attempt: Attempt, ask: Ask, *, can_keep: bool) -> None:
+        self._bench, self._attempt, self._ask = bench, attempt, ask
         self._laying = False
         self._unfolded = False
         self._controls = {control.name: control for control in bench.controls}
@@ -58,14 +61,22 @@ class Panel:
         self._fold.description = "Fewer settings" if self._unfolded else "More settings"
         self._laying = False
 
-    def follow(self, names: frozenset[str]) -> None:
-        """Show what is new; rows that told of trouble are relieved of it."""
+    def follow(self, names: frozenset[str]) -> dict[str, Told]:
+        """Show what is new; return what rows should show, those relieved of a trouble too."""
         rows = {name: part for name, part in self.parts.items() if isinstance(part, ControlRow)}
         if names & {"system", "kept"} or names - rows.keys():
             self.lay()
-        for name, row in rows.items():
-            if name in names or row.now.get("trouble"):
-                row.show(self._bench.values[name])
+        return {
+            name: row.tell(self._bench.values[name])
+            for name, row in rows.items()
+            if name in names or row.told["trouble"]
+        }
+
+    def greet(self) -> None:
+        """Let a page that joins find every row as it is."""
+        for part in self.parts.values():
+            if isinstance(part, ControlRow):
+                part.now = part.told
 
     def _seen(self, control: Control) -> bool:
         wanted = control.needs is None or bool(self._bench.values[control.needs])
@@ -87,7 +98,7 @@ class Panel:
 
     def _part(self, control: Control) -> Any:
         if isinstance(control, Number):
-            return ControlRow(control, self._asked)
+            return ControlRow(control, self._ask)
         if isinstance(control, Switch) and control.back:
             return button("", lambda: self._turn(control.name), self._attempt)
         if isinstance(control, Switch):
@@ -99,9 +110,6 @@ class Panel:
             part.style.description_width = "initial"
         part.observe(lambda change: self._changed(control.name, change["new"]), "value")
         return part
-
-    def _asked(self, row: ControlRow, wanted: float | str) -> str:
-        return self._attempt(lambda: self._bench.set(**{row.number.name: wanted}))
 
     def _changed(self, name: str, value: Any) -> None:
         if self._laying:

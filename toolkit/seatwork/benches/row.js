@@ -57,6 +57,7 @@ function render({ model, el }) {
   const parts = build(el, name);
   const { label, less, range, more, box, trouble } = parts;
   const line = asker(model, name);
+  let now = model.get("now");
 
   function lay() {
     const spec = model.get("spec");
@@ -66,11 +67,11 @@ function render({ model, el }) {
     less.setAttribute("aria-label", `${spec.label}: smaller`);
     more.setAttribute("aria-label", `${spec.label}: larger`);
     box.setAttribute("aria-label", `${spec.label}: type a value`);
-    show();
+    show(model.get("now"));
   }
 
-  function show() {
-    const now = model.get("now");
+  function show(told) {
+    now = told;
     line.hear(now.asked);
     if (line.busy) return;
     range.value = now.step;
@@ -87,7 +88,7 @@ function render({ model, el }) {
   }
 
   function typed() {
-    if (box.value !== model.get("now").text) line.want({ typed: box.value });
+    if (box.value !== now.text) line.want({ typed: box.value });
   }
 
   range.addEventListener("input", () => line.want({ step: Number(range.value) }));
@@ -102,15 +103,26 @@ function render({ model, el }) {
   box.addEventListener("change", typed);
   box.addEventListener("keydown", (event) => {
     if (event.key === "Enter") typed();
-    if (event.key === "Escape") box.value = model.get("now").text;
+    if (event.key === "Escape") box.value = now.text;
   });
 
+  const renew = () => show(model.get("now"));
+  const told = ({ detail }) => detail.name === model.get("spec").name && show(detail.now);
   model.on("change:spec", lay);
-  model.on("change:now", show);
+  model.on("change:now", renew);
   lay();
+  // The bench around the row is there once the row has been put into the page.
+  let bench = null;
+  const placed = new ResizeObserver(() => {
+    bench ??= parts.root.closest(".seatwork-bench");
+    bench?.addEventListener("seatwork-tell", told);
+  });
+  placed.observe(parts.root);
   return () => {
     model.off("change:spec", lay);
-    model.off("change:now", show);
+    model.off("change:now", renew);
+    placed.disconnect();
+    bench?.removeEventListener("seatwork-tell", told);
   };
 }
 

@@ -10,6 +10,7 @@ import traitlets
 from seatwork.benches.controls import Number
 
 HERE = Path(__file__).parent
+Told = dict[str, Any]
 
 
 class ControlRow(anywidget.AnyWidget):
@@ -20,13 +21,14 @@ class ControlRow(anywidget.AnyWidget):
     number : Number
         What the row sets.
     asked : callable
-        Called with the row and what is wanted: a value [unit of the number's kind] or a text.
-        It returns a sentence of trouble, or an empty text.
+        Called with the row, what is wanted (a value [unit of the number's kind] or a text) and
+        the page's name for the question. Every question must be answered, by ``tell``.
 
     Notes
     -----
     The page asks one thing at a time and keeps only the latest of what waits, so that no
-    backlog can grow; every question is answered, also when it led to trouble.
+    backlog can grow. Answers travel with the picture, in one message; ``now`` is what a page
+    finds that joins.
     """
 
     _esm = HERE / "row.js"
@@ -35,12 +37,13 @@ class ControlRow(anywidget.AnyWidget):
     spec = traitlets.Dict().tag(sync=True)
     now = traitlets.Dict().tag(sync=True)
 
-    def __init__(self, number: Number, asked: Callable[["ControlRow", float | str], str]) -> None:
+    def __init__(
+        self, number: Number, asked: Callable[["ControlRow", float | str, str], None]
+    ) -> None:
         self._asked = asked
         self.number = number
-        self._value = number.start
+        self.told: Told = {}
         self._system = "inch"
-        self._answering = False
         super().__init__()
         self.on_msg(self._hear)
 
@@ -48,39 +51,27 @@ class ControlRow(anywidget.AnyWidget):
         """Show a value in a unit system; the range is marked in its steps."""
         self._system = system
         low, high = self.number.steps(system)
-        self.spec = {
-            "label": self.number.label,
-            "low": low,
-            "high": high,
-            "page": self.number.page,
-        }
-        self.show(value)
+        page = self.number.page
+        spec = {"name": self.number.name, "label": self.number.label, "page": page}
+        self.spec = spec | {"low": low, "high": high}
+        self.now = self.tell(value)
 
-    def show(self, value: float, asked: str = "", trouble: str = "") -> None:
-        """Show a value, as the answer to a question if there was one."""
-        self._value = value
-        if self._answering and not asked:
-            return
+    def tell(self, value: float, asked: str = "", trouble: str = "") -> Told:
+        """Return what the page should show for a value, as the answer to a question if any."""
         sort = self.number.sort
-        self.now = {
+        self.told = {
             "step": self.number.step(value, self._system),
             "text": sort.show(value, self._system),
             "value": sort.both(value, self._system),
             "asked": asked,
             "trouble": trouble,
         }
+        return self.told
 
     def _hear(self, _widget: Any, content: dict[str, Any], _buffers: Any) -> None:
-        """Do what the page asks; answer in any case, for it waits."""
-        trouble = "This row lost its bench; run the cell again."
-        self._answering = True
-        try:
-            trouble = self._asked(self, self._wanted(content))
-        finally:
-            self._answering = False
-            self.show(self._value, str(content["asked"]), trouble)
-
-    def _wanted(self, content: dict[str, Any]) -> float | str:
+        """Pass on what the page asks."""
         if "typed" in content:
-            return str(content["typed"])
-        return self.number.at(int(content["step"]), self._system)
+            wanted: float | str = str(content["typed"])
+        else:
+            wanted = self.number.at(int(content["step"]), self._system)
+        self._asked(self, wanted, str(content["asked"]))

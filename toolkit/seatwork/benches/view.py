@@ -12,6 +12,7 @@ from seatwork.benches.live import LiveView
 from seatwork.benches.notes import Notes
 from seatwork.benches.panel import Panel
 from seatwork.benches.picture import LivePicture
+from seatwork.benches.rows import ControlRow, Told
 from seatwork.benches.slots import place
 from seatwork.drawings.scene import GhostScene
 from seatwork.errors import SeatworkError
@@ -42,9 +43,10 @@ class BenchView:
         self._dark, self._scale, self._number = False, 1.0, 0
         self._still: Any = None
         self._stands: object = None
+        self._asked: tuple[str, str] | None = None
         self.live = LiveView(self._told)
         self._redraw()
-        self.panel = Panel(bench, self.attempt, can_keep=self._ghostly)
+        self.panel = Panel(bench, self.attempt, self.ask, can_keep=self._ghostly)
         self.panel.box.add_class("seatwork-panel")
         self.notes = Notes(bench)
         self.box = ipywidgets.VBox([self.live, self.panel.box, self.notes])
@@ -67,8 +69,29 @@ class BenchView:
             if "kept" in names:
                 changes["kept"] = self._ghost()
             pixels = self.picture.pixels if "pixels" in changes else b""
-            self.live.follow(changes | self._beside(text), pixels)
-        self.panel.follow(names)
+            rows = self._answered(self.panel.follow(names))
+            self.live.follow(changes | self._beside(text) | {"tell": rows}, pixels)
+            return
+        self.live.follow({"tell": self._answered(self.panel.follow(names))})
+
+    def ask(self, row: ControlRow, wanted: float | str, asked: str) -> None:
+        """Set a row's number; picture and answer travel together, trouble with an answer too."""
+        self._asked = row.number.name, asked
+        trouble = self.attempt(lambda: self.bench.set(**{row.number.name: wanted}))
+        if self._asked:
+            self._asked = None
+            value = self.bench.values[row.number.name]
+            self.live.follow(
+                {"tell": {row.number.name: row.tell(value, asked, trouble)}, "quiet": True}
+            )
+
+    def _answered(self, rows: dict[str, Told]) -> dict[str, Told]:
+        """Return what rows should show, the answer that a page waits for among it."""
+        if self._asked and self._asked[0] in rows:
+            name, asked = self._asked
+            rows[name] = rows[name] | {"asked": asked}
+            self._asked = None
+        return rows
 
     def attempt(self, deed: Callable[[], Any]) -> str:
         """Do something to the bench; return, and show, one sentence if it cannot be."""
@@ -140,6 +163,7 @@ class BenchView:
 
     def _greet(self) -> None:
         """Tell a page that joined the state of the moment."""
+        self.panel.greet()
         page = self.picture.page()
         state = {str(number): state for number, state in enumerate(page["state"])}
         self.live.follow(
