@@ -318,7 +318,7 @@ def wait_saved(lab, page, place: str, text: str) -> None:
 
 def test_the_whole_life_of_a_bench_cell(place, lab, page):
     """Run, move, save, reopen without a kernel, run again, print, export."""
-    assert page.locator(STILL).count() == 1
+    page.locator(STILL).wait_for(state="attached")
     assert not page.locator(STILL).is_visible()
     press(page, "PageUp")
     settled(page, "Cone 0.160 in")
