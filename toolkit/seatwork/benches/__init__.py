@@ -15,6 +15,7 @@ _MODULES = {
     "depth": "depth_bench",
     "note": "note_bench",
     "edges": "edges_bench",
+    "speeds": "speeds_bench",
 }
 
 
