@@ -21,6 +21,12 @@ STATES: dict[str, dict[str, dict]] = {
         "cut_open": {"cut_open": True},
         "measured": {"measure": True, "cutter_angle": 100},
     },
+    "chatter": {
+        "cones": {"shown": True},
+        "map": {"shown": True, "view": "the map"},
+        "time": {"shown": True, "view": "the cut in time"},
+        "cures": {"shown": True, "view": "the cures"},
+    },
     "depth": {
         "cut": {"cut": True},
         "edge": {"cut": True, "touch": "lips on the hole edge", "stop_error": 0.1},
@@ -38,6 +44,11 @@ STATES: dict[str, dict[str, dict]] = {
         "bore": {"all_round": True, "place": "crank hub, from inside the bore", "hole": "1/4"},
         "flat": {"all_round": True, "place": "frame pad, milled flat"},
         "broken": {"all_round": True, "tilt": 20, "note": "BREAK EDGES, metric print"},
+    },
+    "speeds": {
+        "too_fast": {"job": "spotface 1-1/4 on gray iron (frame pad)"},
+        "capped": {"job": "countersink .385 in 6061 (hopper plate)", "constant": "4"},
+        "range": {"operation": "drill", "machine": "hand drill", "diameter": 5},
     },
 }
 """By bench, states beside the one it opens with."""

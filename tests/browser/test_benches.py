@@ -41,9 +41,16 @@ class Walk:
 
 
 BENCHES = {
+    "chatter": Walk(
+        opens_with="which one sings?",
+        press=("Show which one sings",),
+        typed="9000",
+        fault="goes from",
+    ),
     "angles": Walk(
         opens_with="seen from above", press=("Cut it open",), typed="130", fault="60° to 120°"
     ),
+    "speeds": Walk(opens_with="step by step", typed="9 in"),
     "edges": Walk(opens_with="read in two ways"),
     "depth": Walk(opens_with="the stop has not moved", press=("Cut number 2",)),
 }
@@ -175,6 +182,7 @@ def test_run_again_saved_and_reopened(name, lab, page):
     page.locator(STILL).first.wait_for()
     assert page.locator(STILL).first.get_attribute("alt") == opening
     assert page.locator(PICTURE).count() == 0
+    lab.wait_idle(page)
 
 
 def test_axe_finds_nothing(name, lab, page):

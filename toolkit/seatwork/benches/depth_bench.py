@@ -239,8 +239,8 @@ class Depth(Bench[Stopped]):
         if not pair.cut:
             return (Measure("Travel set", pair.first.travel),)
         return (
-            Measure("Number 2", pair.second.seat.diameter, note="at the face"),
-            Measure("Its depth", pair.second.seat.depth, note="to the hole edge"),
+            Measure("Number 2 at the face", pair.second.seat.diameter),
+            Measure("Face to hole edge", pair.second.seat.depth),
             _standing(result),
         )
 
@@ -336,7 +336,7 @@ def depth(
     --------
     >>> bench = depth(cut=True)
     >>> bench.readouts()[0]
-    ['Number 2', '0.537 in (13.64 mm) at the face']
+    ['Number 2 at the face', '0.537 in (13.64 mm)']
     """
     chosen = {"diameter": diameter, "angle": angle, "hole": hole, "nose": nose}
     return Depth(
