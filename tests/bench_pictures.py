@@ -23,9 +23,16 @@ STATES: dict[str, dict[str, dict]] = {
     },
     "chatter": {
         "cones": {"shown": True},
-        "map": {"shown": True, "view": "the map"},
-        "time": {"shown": True, "view": "the cut in time"},
-        "cures": {"shown": True, "view": "the cures"},
+        "map": {"shown": True, "on_map": True},
+        "time": {"shown": True, "in_time": True},
+        "cures": {"shown": True, "cures": True},
+    },
+    "spotface": {
+        "bent": {"shown": True, "depth": 1.0},
+        "faced": {"shown": True},
+        "pad": {"shown": True, "relief": True, "depth": 1.2},
+        "boss": {"shown": True, "relief": True, "face": "round boss (scale)", "depth": 1.0},
+        "rocking": {"shown": True, "face": "round boss (scale)", "depth": 1.0},
     },
     "depth": {
         "cut": {"cut": True},
@@ -49,6 +56,11 @@ STATES: dict[str, dict[str, dict]] = {
         "too_fast": {"job": "spotface 1-1/4 on gray iron (frame pad)"},
         "capped": {"job": "countersink .385 in 6061 (hopper plate)", "constant": "4"},
         "range": {"operation": "drill", "machine": "hand drill", "diameter": 5},
+    },
+    "flush": {
+        "small_seat": {"diameter": 12.5, "heads": "as the standard allows"},
+        "sheet": {"screw": "#10 flat head 100° (guard)"},
+        "wide_seat": {"diameter": 14.5, "tolerance": 0.3},
     },
 }
 """By bench, states beside the one it opens with."""

@@ -41,6 +41,7 @@ class Walk:
 
 
 BENCHES = {
+    "spotface": Walk(opens_with="What happens to it", press=("Tighten it",)),
     "chatter": Walk(
         opens_with="which one sings?",
         press=("Show which one sings",),
@@ -51,6 +52,7 @@ BENCHES = {
         opens_with="seen from above", press=("Cut it open",), typed="130", fault="60° to 120°"
     ),
     "speeds": Walk(opens_with="step by step", typed="9 in"),
+    "flush": Walk(opens_with="No seat does it for all", typed="9 in"),
     "edges": Walk(opens_with="read in two ways"),
     "depth": Walk(opens_with="the stop has not moved", press=("Cut number 2",)),
 }

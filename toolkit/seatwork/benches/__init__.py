@@ -15,7 +15,9 @@ _MODULES = {
     "depth": "depth_bench",
     "note": "note_bench",
     "edges": "edges_bench",
+    "spotface": "spotface_bench",
     "speeds": "speeds_bench",
+    "flush": "flush_bench",
 }
 
 

@@ -239,8 +239,7 @@ class Depth(Bench[Stopped]):
         if not pair.cut:
             return (Measure("Travel set", pair.first.travel),)
         return (
-            Measure("Number 2 at the face", pair.second.seat.diameter),
-            Measure("Face to hole edge", pair.second.seat.depth),
+            Measure("Number 2", pair.second.seat.diameter),
             _standing(result),
         )
 
@@ -336,7 +335,7 @@ def depth(
     --------
     >>> bench = depth(cut=True)
     >>> bench.readouts()[0]
-    ['Number 2 at the face', '0.537 in (13.64 mm)']
+    ['Number 2', '0.537 in (13.64 mm)']
     """
     chosen = {"diameter": diameter, "angle": angle, "hole": hole, "nose": nose}
     return Depth(

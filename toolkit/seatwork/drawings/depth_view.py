@@ -321,12 +321,15 @@ def _missed(part: SameStop, show: Callable[[float, str], str], system: str) -> s
 
 
 def _third(part: SameStop, number: int, system: str) -> str:
-    """Tell what only one of the two has: angle and hole, or the dashed line."""
-    seat = part.first.seat
+    """Tell angle, hole and depth of the first, depth of the second and what is dashed."""
+    seat = part.both[number].seat
+    deep = f"{show_length(seat.depth, system)} deep"
     if number == 0:
         hole = show_length(seat.hole_diameter, system)
-        return f"{show_angle(seat.included_angle)} cutter, hole {hole}"
-    return "dashed: number 1" if part.cut and part.second.seat != seat else ""
+        return f"{show_angle(seat.included_angle)}, hole {hole}, {deep}"
+    if not part.cut:
+        return ""
+    return deep if seat == part.first.seat else f"{deep}; dashed: number 1"
 
 
 def told(part: SameStop, system: str) -> str:
