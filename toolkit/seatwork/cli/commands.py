@@ -10,6 +10,11 @@ COMMANDS: dict[str, tuple[str, str]] = {
         "Look the installation over; each fault with its fix.",
     ),
     "plan": ("seatwork.cli.plan:plan", "Plan a print note: sizes, steps, speeds, stops, checks."),
+    "inspect": (
+        "seatwork.cli.inspect:inspect_parts",
+        "Judge measured parts: why they are off, what to change.",
+    ),
+    "demo": ("seatwork.cli.demo:demo", "Plan, card and inspect the cider mill."),
     "card": ("seatwork.cli.cards:card", "Print the card of a note, or of a whole part."),
     "sources": (
         "seatwork.cli.sources:sources",

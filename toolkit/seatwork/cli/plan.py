@@ -15,8 +15,8 @@ from seatwork.shop.stock import Shop
 
 def plan(
     note: Annotated[str, typer.Argument(help="A print note, or a CSV or text file of notes.")],
-    material: Annotated[str, typer.Option(help="As in the shop's materials.csv.")],
-    machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")],
+    material: Annotated[str, typer.Option(help="As in the shop's materials.csv.")] = "",
+    machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")] = "",
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
     edge: Annotated[str | None, typer.Option(help="Hole center to the nearest edge.")] = None,
@@ -42,7 +42,7 @@ def plan(
         edge=_length(edge),
         engagement=_length(engagement),
     )
-    _show(made)
+    show(made)
 
 
 def _length(text: str | None) -> float | None:
@@ -53,14 +53,15 @@ def _part(path: Path, material: str, machine: str) -> None:
     part = plan_part(path, material=material, machine=machine, shop=Shop.at())
     for name, made in part.plans.items():
         typer.secho(f"{part.name}, {name}", bold=True)
-        _show(made)
+        show(made)
     for fault in part.faults:
         typer.echo(fault, err=True)
     if part.faults:
         raise typer.Exit(1)
 
 
-def _show(made: Plan) -> None:
+def show(made: Plan) -> None:
+    """Print a plan: seat by seat, then what was assumed, sources and cautions."""
     system = made.callout.system
     for seat in made.seats:
         typer.secho(f"{seat.count} x {seat.title}", bold=True)

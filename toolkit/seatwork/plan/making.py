@@ -80,16 +80,17 @@ def make(
     """
     shop = shop or Shop.at()
     sizes = {"thickness": thickness, "edge": edge, "engagement": engagement}
+    groups = callout.groups()
+    screws = [screw_for(group, screw) for group in groups]
+    system = _system(callout, screws)
     order = Order(
         shop=shop,
         material=shop.material(material),
         machine=shop.machine(machine),
-        system=callout.system,
-        show=shower(callout.system),
+        system=system,
+        show=shower(system),
         **{name: _known(name, size) for name, size in sizes.items()},
     )
-    groups = callout.groups()
-    screws = [screw_for(group, screw) for group in groups]
     seats = tuple(
         replace(seat, checks=(*seat.checks, *check_machine(seat, order)))
         for group, wanted in zip(groups, screws, strict=True)
@@ -98,7 +99,7 @@ def make(
     by_feature = [one for group, one in zip(groups, screws, strict=True) for _ in group]
     assumptions = assumptions_of(callout, by_feature)
     return Plan(
-        callout=callout,
+        callout=replace(callout, system=system),
         material=order.material.name,
         machine=order.machine.name,
         seats=seats,
@@ -107,6 +108,17 @@ def make(
         cautions=_cautions(seats, order),
         rules=rules_of(seats, assumptions, shop.rules),
     )
+
+
+def _system(callout: notes.Callout, screws: list[Screw | None]) -> str:
+    """Return the system of a note; of its screw, where the note has no size of its own."""
+    sized = any(
+        isinstance(getattr(feature, name, None), notes.Size)
+        for feature in callout.features
+        for name in ("diameter", "depth", "leg", "size")
+    )
+    named = next((screw.thread.system for screw in screws if screw), callout.system)
+    return callout.system if sized else named
 
 
 def _known(name: str, size: float | None) -> float | None:

@@ -46,6 +46,17 @@ def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
     return max(screws, key=lambda screw: screw.length is not None, default=None)
 
 
+def screw_named(text: str) -> Screw:
+    """Find the screw that a text names.
+
+    Raises
+    ------
+    SeatworkError
+        If the lists have none of that name.
+    """
+    return hardware.screw(text)
+
+
 def said(size: Size, about: str) -> Given:
     """Return a size of the note with its limits; a drill's name is looked up.
 
@@ -110,7 +121,7 @@ def hole_for(
         return None
     rule = "hole.inch_fit" if screw.thread.system == "inch" else "hole.metric_fit"
     hole = hardware.clearance_hole(screw.thread, fit=rules.word(rule))
-    return Given(
+    given = Given(
         about="hole",
         value=hole.diameter,
         least=hole.least,
@@ -119,6 +130,7 @@ def hole_for(
         confirmed=hole.confirmed,
         name=hole.drill or "",
     )
+    return given if given.name else _between_limits(given)
 
 
 def thread_name(thread: Thread) -> str:
@@ -136,7 +148,18 @@ def _with_drill(hole: Given, size: Size) -> Given:
     try:
         return replace(hole, name=hardware.drill(text).name)
     except SeatworkError:
+        return _between_limits(hole)
+
+
+def _between_limits(hole: Given) -> Given:
+    """Name the smallest drill that keeps the limits of a hole, where there is one."""
+    if hole.least is None or hole.greatest is None:
         return hole
+    found = hardware.next_drill(hole.least, "up")
+    if not found.diameter <= hole.greatest:
+        return hole
+    source = f"{hole.source}; smallest drill in its limits: {found.source}"
+    return replace(hole, value=found.diameter, name=found.name, source=source)
 
 
 def _fitted(size: Size) -> tuple[float, float]:

@@ -1,0 +1,106 @@
+"""``seatwork demo``: the cider mill planned, carded and inspected from the package's own files."""
+
+import contextlib
+import io
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from seatwork.cards import part_card
+from seatwork.cli import inspect as inspecting
+from seatwork.cli import plan as planning
+from seatwork.errors import SeatworkError
+from seatwork.inspection import Inspection
+from seatwork.inspection.telling import summary, write_results
+from seatwork.plan.examples import measured_file, part_files
+from seatwork.plan.parts import Part, plan_part
+from seatwork.shop.stock import Shop
+
+
+def demo(
+    folder: Annotated[Path, typer.Argument(help="Where to write; made if need be.")] = Path(
+        "cider_mill"
+    ),
+    replace: Annotated[bool, typer.Option("--replace", help="Over files that are there.")] = False,
+    paper: Annotated[str, typer.Option(help="letter or a4.")] = "letter",
+) -> None:
+    """Plan the cider mill, print its cards, inspect its parts; tell where everything lies."""
+    shop = Shop.at()
+    made = _folder(folder)
+    parts = [plan_part(path, shop=shop) for path in part_files()]
+    for part in parts:
+        _write(made / f"{part.name}_plan.txt", _plan_text(part), replace)
+        _card(part, made / f"{part.name}_cards.pdf", replace, paper)
+    plans, _ = inspecting.plans_of(list(part_files()), shop)
+    found = inspecting.judged(measured_file(), plans, shop)
+    typer.echo(write_results(found, made / "inspection.csv", replace=replace))
+    _write(made / "inspection.txt", _inspection_text(found), replace)
+    typer.echo(summary(found))
+
+
+def _folder(folder: Path) -> Path:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise SeatworkError(str(folder), "it cannot be made a folder", "name another") from error
+    return folder
+
+
+def _card(part: Part, path: Path, replace: bool, paper: str) -> None:
+    pages = part_card(
+        part.name,
+        part.plans,
+        paper=paper,
+        date=date.today().isoformat(),
+        left_out=part.faults,
+    )
+    there = _free(path, replace)
+    pages.save(path)
+    typer.echo(f"{there} {path}")
+
+
+def _write(path: Path, text: str, replace: bool) -> None:
+    there = _free(path, replace)
+    path.write_text(text, encoding="utf-8")
+    typer.echo(f"{there} {path}")
+
+
+def _free(path: Path, replace: bool) -> str:
+    """Refuse a name that is taken; say whether a file gets replaced."""
+    there = path.exists() or path.is_symlink()
+    if there and (not replace or path.is_symlink() or not path.is_file()):
+        raise SeatworkError(
+            str(path),
+            "there is something of that name already",
+            "name another folder, or --replace",
+        )
+    return "Replaced" if there else "Wrote"
+
+
+def _plan_text(part: Part) -> str:
+    with _printed() as out:
+        for name, made in part.plans.items():
+            typer.echo(f"{part.name}, {name}")
+            planning.show(made)
+        for fault in part.faults:
+            typer.echo(fault)
+    return out.getvalue()
+
+
+def _inspection_text(found: Inspection) -> str:
+    with _printed() as out:
+        inspecting.show(found)
+        for fault in found.faults:
+            typer.echo(fault)
+    return out.getvalue()
+
+
+@contextlib.contextmanager
+def _printed() -> Iterator[io.StringIO]:
+    """Catch what the commands print, for a file."""
+    out = io.StringIO()
+    with contextlib.redirect_stdout(out):
+        yield out

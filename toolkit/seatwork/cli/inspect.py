@@ -1,0 +1,69 @@
+"""``seatwork inspect``: a sheet of measured parts, judged against the notes they were cut to."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from seatwork.inspection import Inspection, inspect, read_sheet
+from seatwork.inspection.telling import part_rows, summary, write_results
+from seatwork.plan.parts import plan_part
+from seatwork.plan.records import Plan
+from seatwork.shop.stock import Shop
+
+
+def inspect_parts(
+    measured: Annotated[Path, typer.Argument(help="A CSV of measured values, a row a part.")],
+    part: Annotated[list[Path], typer.Option(help="A CSV of notes; give it once for each part.")],
+    material: Annotated[str | None, typer.Option(help="For rows that name none.")] = None,
+    machine: Annotated[str | None, typer.Option(help="For rows that name none.")] = None,
+    to: Annotated[Path | None, typer.Option(help="Write the results as CSV.")] = None,
+    replace: Annotated[bool, typer.Option("--replace", help="Over a file that is there.")] = False,
+) -> None:
+    """Judge measured parts: accept, reject, or cannot tell with this instrument.
+
+    Example: seatwork inspect measured.csv --part hopper_plate.csv
+    """
+    shop = Shop.at()
+    plans, faults = plans_of(part, shop, material=material, machine=machine)
+    found = judged(measured, plans, shop)
+    show(found)
+    if to is not None:
+        typer.echo(write_results(found, to, replace=replace))
+    for fault in (*faults, *found.faults):
+        typer.echo(fault, err=True)
+    if faults or found.faults:
+        raise typer.Exit(1)
+
+
+def plans_of(
+    paths: list[Path], shop: Shop, *, material: str | None = None, machine: str | None = None
+) -> tuple[dict[str, Plan], tuple[str, ...]]:
+    """Plan the features of several parts; two of one name get the part's name before them."""
+    plans: dict[str, Plan] = {}
+    faults: list[str] = []
+    for path in paths:
+        made = plan_part(path, material=material, machine=machine, shop=shop)
+        for name, one in made.plans.items():
+            plans[f"{made.name}, {name}" if name in plans else name] = one
+        faults += made.faults
+    return plans, tuple(faults)
+
+
+def judged(measured: Path, plans: dict[str, Plan], shop: Shop) -> Inspection:
+    """Read a sheet of measured values and judge it."""
+    systems = {name: one.callout.system for name, one in plans.items()}
+    sheet = read_sheet(measured, systems=systems)
+    found = inspect(sheet.measured, plans, shop=shop)
+    return Inspection(parts=found.parts, faults=(*sheet.faults, *found.faults))
+
+
+def show(found: Inspection) -> None:
+    """Print part by part, then the count."""
+    for part in found.parts:
+        head, *rows = part_rows(part)
+        typer.secho(f"{head.label} {part.measured.feature} {head.text}", bold=True)
+        for row in rows:
+            source = f"  [{row.source}]" if row.source else ""
+            typer.echo(f"  {row.label}: {row.text}{source}")
+    typer.echo(summary(found))

@@ -1,0 +1,18 @@
+"""Inspection: measured parts held against their plan, with how sure the measuring is."""
+
+from seatwork.inspection.inspecting import inspect
+from seatwork.inspection.measured import INSTRUMENTS, QUANTITIES, Measured
+from seatwork.inspection.records import Inspection, Judged, PartVerdict
+from seatwork.inspection.sheets import Sheet, read_sheet
+
+__all__ = [
+    "INSTRUMENTS",
+    "QUANTITIES",
+    "Inspection",
+    "Judged",
+    "Measured",
+    "PartVerdict",
+    "Sheet",
+    "inspect",
+    "read_sheet",
+]
