@@ -14,7 +14,7 @@ from seatwork.shop.situation import Situation
 from seatwork.units import show_both
 
 SMALL_COUNTERBORE = 8.0
-LIGHT_SEAT = 5.0
+LIGHT_SEAT = 3.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
