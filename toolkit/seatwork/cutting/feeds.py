@@ -79,7 +79,7 @@ def feed_rate(*, spindle_speed: float, feed: float) -> float:
 
     References
     ----------
-    Worked example of 270 mm/min at phantom.eu (check SPD-05).
+    Worked example of 270 mm/min at a tool maker's page (check SPD-05).
     """
     positive(spindle_speed, "spindle speed", "rev/min")
     positive(feed, "feed", "mm/rev")
@@ -119,7 +119,7 @@ def time_in_cut(
 
     References
     ----------
-    Worked example of 11.3 s at phantom.eu (check SPD-06).
+    Worked example of 11.3 s at a tool maker's page (check SPD-06).
     """
     positive(travel, "travel", "mm")
     not_below(dwell_turns, 0, "dwell", "rev")

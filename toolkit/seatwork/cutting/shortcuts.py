@@ -69,7 +69,7 @@ SHORTCUTS: Mapping[str, Shortcut] = MappingProxyType(
     {
         "3.82": _shortcut(3.82, inch=True, source="open shop textbooks (openwa knowledge check)"),
         "4": _shortcut(
-            4.0, inch=True, source="TC 9-524 type shop formula; Grizzly G0619 manual p. 24"
+            4.0, inch=True, source="TC 9-524 type shop formula; a mill maker's manual p. 24"
         ),
         "318": _shortcut(318.0, inch=False, source="common practice, no source"),
         "320": _shortcut(320.0, inch=False, source="common practice, no source"),
@@ -103,13 +103,13 @@ SPREAD: tuple[SpeedRule, ...] = (
     SpeedRule(
         operation="countersink, at the mean diameter",
         ratio=1.0,
-        source="Somta drill user guide p. 34",
+        source="a tool maker's drill guide p. 34",
         confirmed="one-source",
     ),
     SpeedRule(
         operation="counterbore (0.80 to 0.85)",
         ratio=0.85,
-        source="Somta drill user guide p. 33",
+        source="a tool maker's drill guide p. 33",
         confirmed="one-source",
     ),
     SpeedRule(

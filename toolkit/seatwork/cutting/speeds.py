@@ -41,7 +41,7 @@ def spindle_speed(*, cutting_speed: float, diameter: float) -> float:
 
     References
     ----------
-    n = 1000 v/(pi D); worked example of 663 rev/min at phantom.eu (check SPD-03).
+    n = 1000 v/(pi D); worked example of 663 rev/min at a tool maker's page (check SPD-03).
     """
     positive(cutting_speed, "cutting speed", "m/min")
     positive(diameter, "cutting diameter", "mm")
@@ -110,7 +110,7 @@ def mean_diameter(*, diameter: float, hole_diameter: float) -> float:
     References
     ----------
     A drill maker's guide takes countersink speeds at this diameter
-    (Somta drill user guide, p. 34; check SPD-20).
+    (a tool maker's drill guide, p. 34; check SPD-20).
     """
     cone_of_cut(diameter, hole_diameter)
     return (diameter + hole_diameter) / 2
