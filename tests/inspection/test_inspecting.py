@@ -1,0 +1,250 @@
+"""Verdicts: what an instrument can tell, flush with a wrong angle, causes and what to change."""
+
+from math import radians, tan
+
+import pytest
+from seatwork import notes, plan
+from seatwork.errors import SeatworkError
+from seatwork.inspection import Measured, inspect
+from seatwork.inspection.rubric import rubric
+from seatwork.inspection.series import histogram, run_chart
+from seatwork.inspection.telling import part_rows, results_csv, summary, write_results
+from seatwork.shop.stock import Shop
+
+SHOP = Shop.at()
+IN = 25.4
+T41 = tan(radians(41))
+GOOD = {
+    "diameter": 0.397 * IN,
+    "depth": 0.1127 * IN,
+    "stand": -0.007 * IN,
+    "angle": 82.0,
+    "tried": True,
+}
+
+
+def planned(note="4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW", **known):
+    """Plan a note in the package's shop."""
+    known = {"material": "6061 aluminum", "machine": "bench drill press", **known}
+    return plan.make(notes.read(note), shop=SHOP, **known)
+
+
+def verdict(made=None, **values):
+    """Judge one part."""
+    found = inspect([Measured(part="L07-1", **values)], {"plate": made or planned()}, shop=SHOP)
+    assert found.faults == ()
+    return found.parts[0]
+
+
+def test_a_good_part_is_accepted_with_nothing_to_change() -> None:
+    """A part inside its limits by more than the uncertainty is accepted."""
+    part = verdict(**GOOD)
+    assert part.verdict == "accept"
+    assert part.reasons == part.changes == ()
+
+
+def test_flush_over_a_wrong_angle_is_rejected() -> None:
+    """A head that lies flush in a 90° seat is a reject: angle and contact are separate checks."""
+    part = verdict(**{**GOOD, "angle": 90.0})
+    assert part.value_of("stand").verdict == "accept"
+    assert part.verdict == "reject"
+    assert part.reasons[0].startswith("Flush, and still wrong")
+    assert part.changes[0].startswith("Change the cutter")
+
+
+def test_flush_without_an_angle_is_not_accepted() -> None:
+    """Flush is not enough: without the angle nothing is signed."""
+    part = verdict(**{**GOOD, "angle": None})
+    assert part.verdict == "cannot tell with this instrument"
+    assert any("angle was not measured" in reason for reason in part.reasons)
+
+
+def test_a_value_nearer_to_its_limit_than_the_caliper_is_sure_cannot_be_told() -> None:
+    """A caliper good to .002 cannot tell .386 from .385; an optical reading can."""
+    doubtful = verdict(**{**GOOD, "diameter": 0.386 * IN})
+    assert doubtful.value_of("diameter").verdict == "cannot tell with this instrument"
+    sure = verdict(**{**GOOD, "diameter": 0.386 * IN}, instruments={"diameter": "optical"})
+    assert sure.value_of("diameter").verdict == "accept"
+
+
+def test_two_balls_tell_82_from_90_and_not_80_from_82() -> None:
+    """With half a degree and more, two balls reject 90° and leave 81.2° open."""
+    assert verdict(**{**GOOD, "angle": 90.0}).value_of("angle").verdict == "reject"
+    assert verdict(**{**GOOD, "angle": 81.2}).value_of("angle").mark == "?"
+
+
+def test_a_proud_head_lowers_the_stop_by_as_much_as_it_must_go() -> None:
+    """From .009 proud to .0075 below, the middle of the rule, is .0165 of travel."""
+    part = verdict(**{**GOOD, "stand": 0.009 * IN, "diameter": 0.369 * IN, "depth": 0.0966 * IN})
+    assert part.changes == ("Move the stop down by 0.017 in (0.42 mm).",)
+
+
+def test_a_head_too_far_below_raises_the_stop() -> None:
+    """From .0305 below to .0075 below is .0230 up."""
+    part = verdict(**{**GOOD, "stand": -0.0305 * IN})
+    assert part.changes == ("Move the stop up by 0.023 in (0.58 mm).",)
+
+
+def test_a_large_seat_without_a_screw_raises_the_stop_by_its_cone() -> None:
+    """.020 over in diameter at 82° is .020/(2 tan 41°) = .0115 of travel."""
+    made = planned("4X ⌀.201 THRU ⌵ ⌀.385 X 82°")
+    part = verdict(made, diameter=0.405 * IN, angle=82.0)
+    assert pytest.approx(0.0115, abs=5e-5) == 0.020 / (2 * T41)
+    assert part.changes == ("Move the stop up by 0.012 in (0.29 mm).",)
+
+
+def test_face_touch_with_hole_edge_travel_is_recognized() -> None:
+    """Touching the nose on the face and using .1058 leaves the seat small by hole less nose."""
+    made = planned()
+    edge, solid = (stop.travel for stop in made.seats[0].stops)
+    small = 0.385 * IN - 2 * T41 * (solid - edge)
+    part = verdict(made, diameter=small, angle=82.0, stand=0.008 * IN)
+    assert any("stop is set on the face" in reason for reason in part.reasons)
+    large = 0.385 * IN + 2 * T41 * (solid - edge) + 0.05
+    part = verdict(planned("4X ⌀.201 THRU ⌵ ⌀.385 X 82°"), diameter=large, angle=82.0)
+    assert any("travel for the face is used" in reason for reason in part.reasons)
+
+
+def test_another_screw_than_the_prints_is_named() -> None:
+    """A screw written on the sheet that is not the print's is told."""
+    part = verdict(**{**GOOD, "screw": "M6 socket flat", "tried": False})
+    assert any("M6 socket" in reason for reason in part.reasons)
+    assert part.verdict == "reject"
+
+
+def test_a_head_that_stands_as_no_such_screw_would_is_told() -> None:
+    """In a .397 seat a #10 head stands .007 below (greatest) and deeper, never .010 proud."""
+    part = verdict(**{**GOOD, "stand": 0.010 * IN})
+    assert any("another screw than the" in reason for reason in part.reasons)
+
+
+def test_a_burr_under_the_caliper_is_told() -> None:
+    """A diameter over what the depth makes it is a burr; left on, nothing is signed."""
+    part = verdict(**{**GOOD, "diameter": 0.412 * IN})
+    assert any("burr under the caliper" in reason for reason in part.reasons)
+    part = verdict(**{**GOOD, "burr": True})
+    assert part.verdict != "accept"
+    assert part.changes == ("Take the burr off and measure again before the stop is touched.",)
+
+
+def test_a_spotface_not_clean_all_round_is_rejected() -> None:
+    """An unclean ring is a reject, whatever its diameter."""
+    made = planned("17/32 THRU, ⌀1-1/4 S.F.", material="gray iron", machine="knee mill")
+    assert verdict(made, diameter=1.25 * IN, cleaned=True).verdict == "accept"
+    part = verdict(made, diameter=1.25 * IN, cleaned=False)
+    assert part.verdict == "reject"
+    assert "until the ring is whole" in part.changes[0]
+
+
+def test_a_counterbore_is_judged_in_diameter_and_depth() -> None:
+    """A 3/8 counterbore .385 deep that measures .400 wants the stop up by .015."""
+    made = planned("DRILL & C'BORE FOR 3/8 SHCS", material="1018 steel", machine="knee mill")
+    assert verdict(made, diameter=0.626 * IN, depth=0.386 * IN).verdict == "accept"
+    part = verdict(made, diameter=0.626 * IN, depth=0.400 * IN)
+    assert part.verdict == "reject"
+    assert part.changes == ("Move the stop up by 0.015 in (0.38 mm).",)
+
+
+def test_the_prints_own_flushness_stands_over_the_house_rule() -> None:
+    """A note that allows .005 below rejects .010 below, which the house rule allows."""
+    made = planned("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW, FLUSH TO .005 BELOW")
+    part = verdict(made, angle=82.0, stand=-0.010 * IN)
+    assert part.value_of("stand").verdict == "reject"
+
+
+def test_a_part_of_no_plan_is_told_and_the_others_judged() -> None:
+    """One unknown feature spoils no other part."""
+    found = inspect(
+        [Measured(part="L01-1", feature="lid{}"), Measured(part="L02-1", feature="plate", **GOOD)],
+        {"plate": planned(), "other": planned()},
+        shop=SHOP,
+    )
+    assert [part.measured.part for part in found.parts] == ["L02-1"]
+    assert "L01-1" in found.faults[0]
+    assert "feature" in found.faults[0]
+
+
+@pytest.mark.parametrize(
+    "values",
+    [
+        {"diameter": float("nan")},
+        {"depth": -1.0},
+        {"stand": float("inf")},
+        {"angle": 180.0},
+        {"angle": float("nan")},
+    ],
+)
+def test_impossible_values_are_refused(values) -> None:
+    """No part is judged on a value that cannot be."""
+    with pytest.raises(SeatworkError):
+        Measured(part="L01-1", **values)
+
+
+def test_rows_carry_the_verdict_in_word_and_sign() -> None:
+    """Verdicts show without color: OK, X or ? beside the word."""
+    head, *_ = part_rows(verdict(**{**GOOD, "angle": 90.0}))
+    assert head.text == "[X] reject"
+
+
+def test_results_open_without_a_formula(tmp_path) -> None:
+    """A part's mark that looks like a formula is written as text."""
+    found = inspect(
+        [Measured(part="=1+1", feature="plate", **GOOD)], {"plate": planned()}, shop=SHOP
+    )
+    assert "\n'=1+1" in results_csv(found).replace("\r", "")
+    assert summary(found).startswith("1 parts: 1 accept")
+
+
+def test_results_never_overwrite_without_saying_so(tmp_path) -> None:
+    """A file that is there stays, unless asked; and replacing is said."""
+    found = inspect([Measured(part="L01-1", **GOOD)], {"plate": planned()}, shop=SHOP)
+    path = tmp_path / "results.csv"
+    assert write_results(found, path).startswith("Wrote")
+    before = path.read_bytes()
+    with pytest.raises(SeatworkError, match="already"):
+        write_results(found, path)
+    assert path.read_bytes() == before
+    assert write_results(found, path, replace=True).startswith("Replaced")
+    assert [one.name for one in tmp_path.iterdir()] == ["results.csv"]
+
+
+def test_results_are_not_written_through_a_link(tmp_path) -> None:
+    """A link of that name is left alone, and so is what it points at."""
+    target = tmp_path / "roster.csv"
+    target.write_text("keep", encoding="utf-8")
+    link = tmp_path / "results.csv"
+    link.symlink_to(target)
+    found = inspect([Measured(part="L01-1", **GOOD)], {"plate": planned()}, shop=SHOP)
+    with pytest.raises(SeatworkError, match="already"):
+        write_results(found, link, replace=True)
+    assert target.read_text(encoding="utf-8") == "keep"
+
+
+def test_seven_in_a_row_on_one_side_say_that_the_stop_moved() -> None:
+    """Seven parts over the middle are a signal; six are none."""
+    stands = [-0.005 * IN] * 7
+    found = inspect(
+        [Measured(part=f"L{n:02}-1", stand=s, angle=82.0) for n, s in enumerate(stands)],
+        {"plate": planned()},
+        shop=SHOP,
+    )
+    assert "Seven in a row over" in run_chart(found.parts, "stand").signal
+    assert run_chart(found.parts[:6], "stand").signal == ""
+    with pytest.raises(SeatworkError):
+        run_chart(found.parts, "depth")
+
+
+def test_a_histogram_counts_every_value_once() -> None:
+    """Counts add up to the number of values, and bins stay few."""
+    values = [0.001 * n * n for n in range(200)]
+    found = histogram(values, width=0.01)
+    assert sum(found.counts) == len(values)
+    assert len(found.edges) == len(found.counts) + 1 <= 14
+
+
+def test_the_rubric_leaves_what_a_person_must_judge_open() -> None:
+    """Diameter, depth and stand are filled in; finish, burrs and safety are not."""
+    lines = {line.name: line.found for line in rubric(verdict(**GOOD))}
+    assert lines["Diameter"] == "OK"
+    assert lines["Finish"] == lines["Burrs"] == lines["Safety"] == ""
+    assert len(rubric()) == 6

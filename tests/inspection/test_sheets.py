@@ -1,0 +1,187 @@
+"""Sheets of measured values: every way a CSV goes wrong, with no good row lost."""
+
+import csv
+import io
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from seatwork.errors import SeatworkError
+from seatwork.inspection import read_sheet
+
+HEADING = "part,feature,diameter,depth,stand,angle,angle with,tried\n"
+GOOD = "L07-{n},plate,.397 in,.113 in,.007 in below,82,optical,yes\n"
+
+
+def read(tmp_path, raw, **known):
+    """Read a sheet from text or bytes."""
+    path = tmp_path / "measured.csv"
+    path.write_bytes(raw.encode("utf-8") if isinstance(raw, str) else raw)
+    return read_sheet(path, **known)
+
+
+def marks(sheet):
+    """Name the parts of a sheet."""
+    return [one.part for one in sheet.measured]
+
+
+def test_a_good_row_is_read_in_its_units(tmp_path) -> None:
+    """Inches, words for the stand, an instrument and an answer."""
+    (one,) = read(tmp_path, HEADING + GOOD.format(n=1)).measured
+    assert one.diameter == pytest.approx(10.0838)
+    assert one.stand == pytest.approx(-0.1778)
+    assert (one.angle, one.tried, one.instruments) == (82.0, True, {"angle": "optical"})
+
+
+@pytest.mark.parametrize(
+    ("written", "stand"),
+    [
+        ("flush", 0.0),
+        ("0", 0.0),
+        (".000 in", 0.0),
+        (".004 in proud", 0.1016),
+        (".004 in below", -0.1016),
+        ("-.004 in", -0.1016),
+        ("\N{MINUS SIGN}.004 in", -0.1016),
+        ("+.004 in", 0.1016),
+        ("0.1 mm high", 0.1),
+    ],
+)
+def test_the_stand_is_read_in_word_and_sign(tmp_path, written, stand) -> None:
+    """Proud is plus, below is minus, flush is nothing."""
+    (one,) = read(tmp_path, f"part,stand\nL01-1,{written}\n").measured
+    assert one.stand == pytest.approx(stand)
+
+
+@pytest.mark.parametrize(
+    ("row", "words"),
+    [
+        ("L01-1,plate,=2*3,,,,,", "formula"),
+        ("L01-1,plate,@SUM(A1),,,,,", "formula"),
+        ("L01-1,plate,nan,,,,,", "column diameter"),
+        ("L01-1,plate,-.3 in,,,,,", "column diameter"),
+        ("L01-1,plate,1e400 mm,,,,,", "column diameter"),
+        ("L01-1,plate,#10,,,,,", "column diameter"),
+        ("L01-1,plate,https://example.com,,,,,", "column diameter"),
+        ("L01-1,plate,,,sideways,,,", "column stand"),
+        ("L01-1,plate,,,-.004 in below,,,", "sign and a word"),
+        ("L01-1,plate,,,,200,,", "angle"),
+        ("L01-1,plate,,,,82,ruler,", "column angle with"),
+        ("L01-1,plate,,,,,,perhaps", "yes or no"),
+        ('L01-1,"plate,.3 in', "no row of a CSV"),
+        ("L01-1,plate,.3 in,.1 in,flush,82,optical,yes,stray", "more cells"),
+        ("L01-1,plate," + "9" * 20_000, "too long"),
+        ("L01-1,plate,.397,,,,,", "in or mm"),
+    ],
+)
+def test_a_bad_row_is_told_with_file_row_and_column_and_loses_no_other(
+    tmp_path, row, words
+) -> None:
+    """The rows round a bad one are read, and the bad one is named by its line."""
+    sheet = read(tmp_path, HEADING + GOOD.format(n=1) + row + "\n" + GOOD.format(n=2))
+    assert marks(sheet) == ["L07-1", "L07-2"]
+    (fault,) = sheet.faults
+    assert fault.startswith("measured.csv, row 3, ")
+    assert words in fault
+
+
+def test_bare_numbers_take_the_system_of_their_features_print(tmp_path) -> None:
+    """.397 on an inch print is inches, 13.6 on a metric one millimeters."""
+    text = "part,feature,diameter\na,lid,.397\nb,chute,13.6\n"
+    first, second = read(tmp_path, text, systems={"lid": "inch", "chute": "metric"}).measured
+    assert (first.diameter, second.diameter) == pytest.approx((10.0838, 13.6))
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
+@pytest.mark.parametrize("separator", [",", ";", "\t"])
+def test_usual_encodings_and_separators_are_read(tmp_path, encoding, separator) -> None:
+    """A spreadsheet's own way of saving loses nothing."""
+    text = (HEADING + GOOD.format(n=1)).replace(",", separator).replace("plate", "Köder")
+    sheet = read(tmp_path, text.encode(encoding))
+    assert marks(sheet) == ["L07-1"]
+    assert sheet.measured[0].feature == "Köder"
+    assert bool(sheet.faults) == (encoding == "cp1252")
+
+
+@pytest.mark.parametrize("ending", ["\n", "\r\n", "\r"])
+def test_line_endings_do_not_matter(tmp_path, ending) -> None:
+    """Old and new line endings give the same rows."""
+    text = (HEADING + GOOD.format(n=1) + GOOD.format(n=2)).replace("\n", ending)
+    assert marks(read(tmp_path, text)) == ["L07-1", "L07-2"]
+
+
+def test_unknown_and_doubled_columns_are_told_and_left_out(tmp_path) -> None:
+    """A column nobody knows spoils nothing."""
+    sheet = read(tmp_path, "part,color,diameter,diameter\nL01-1,red,.397 in,.500 in\n")
+    assert sheet.measured[0].diameter == pytest.approx(10.0838)
+    assert len(sheet.faults) == 2
+
+
+@pytest.mark.parametrize(
+    "raw", [b"", b"\n\n", b"nothing,of,use\n1,2,3\n", b"\x00\x01\x02", b"\xff"]
+)
+def test_a_file_without_a_heading_is_refused(tmp_path, raw) -> None:
+    """What is no sheet of measured values is refused in one sentence."""
+    with pytest.raises(SeatworkError):
+        read(tmp_path, raw)
+
+
+def test_what_is_no_file_is_refused(tmp_path) -> None:
+    """A folder, a missing file and a dangling link are told, not opened."""
+    link = tmp_path / "link.csv"
+    link.symlink_to(tmp_path / "gone.csv")
+    for path in (tmp_path, tmp_path / "gone.csv", link):
+        with pytest.raises(SeatworkError, match="no such file"):
+            read_sheet(path)
+
+
+def test_a_file_far_too_large_is_refused(tmp_path) -> None:
+    """Over 16 MB nothing is read."""
+    path = tmp_path / "huge.csv"
+    with path.open("wb") as file:
+        file.truncate(17 * 1024 * 1024)
+    with pytest.raises(SeatworkError, match="16 MB"):
+        read_sheet(path)
+
+
+BAD_LINE = st.one_of(
+    st.text(max_size=60).map(lambda text: text.replace("\n", " ").replace("\r", " ")),
+    st.sampled_from(
+        ['"', '""","', "=cmd|' /C calc'!A0", ",,,,,,,,,,,,,", "\x00", "L1,plate,\u202e"]
+    ),
+)
+
+
+@settings(max_examples=200, deadline=None)
+@given(before=st.lists(BAD_LINE, max_size=4), after=st.lists(BAD_LINE, max_size=4))
+def test_no_line_spoils_another(tmp_path_factory, before, after) -> None:
+    """Whatever stands in other lines, the good rows come out, in order."""
+    path = tmp_path_factory.mktemp("fuzz") / "measured.csv"
+    lines = [HEADING.strip(), *before, GOOD.format(n=1).strip(), *after, GOOD.format(n=2).strip()]
+    path.write_bytes("\n".join(lines).encode("utf-8", "surrogatepass"))
+    found = [part for part in marks(read_sheet(path)) if part.startswith("L07-")]
+    assert found == ["L07-1", "L07-2"]
+
+
+@settings(max_examples=200, deadline=None)
+@given(raw=st.binary(max_size=400))
+def test_no_bytes_bring_a_foreign_error(tmp_path_factory, raw) -> None:
+    """Any bytes are read or refused; nothing else happens."""
+    path = tmp_path_factory.mktemp("fuzz") / "measured.csv"
+    path.write_bytes(HEADING.encode() + raw)
+    sheet = read_sheet(path)
+    assert all(fault.startswith("measured.csv") for fault in sheet.faults)
+
+
+@settings(max_examples=100, deadline=None)
+@given(cells=st.lists(st.text(max_size=20), min_size=8, max_size=8))
+def test_any_cells_are_read_or_told(tmp_path_factory, cells) -> None:
+    """A row of any text is a part or a fault, never neither."""
+    out = io.StringIO(newline="")
+    csv.writer(out).writerow([" ".join(cell.split()) for cell in cells])
+    path = tmp_path_factory.mktemp("fuzz") / "measured.csv"
+    path.write_bytes((HEADING + out.getvalue()).encode("utf-8", "surrogatepass"))
+    sheet = read_sheet(path)
+    blank = not out.getvalue().strip(' \t,;"\r\n')
+    comment = out.getvalue().lstrip().startswith("#")
+    assert len(sheet.measured) + len(sheet.faults) >= (0 if blank or comment else 1)

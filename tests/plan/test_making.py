@@ -1,0 +1,239 @@
+"""Plans as a whole: order, screws, conflicts, what is named, and nothing foreign raised."""
+
+from types import SimpleNamespace
+
+import pytest
+from hypothesis import event, given, settings
+from hypothesis import strategies as st
+from seatwork import notes, plan
+from seatwork.errors import SeatworkError
+from seatwork.plan import telling
+from seatwork.shop.stock import Shop
+
+SHOP = Shop.at()
+MATERIALS = [one.name for one in SHOP.materials]
+MACHINES = [one.name for one in SHOP.machines]
+
+
+def made(note, *, material="1018 steel", machine="knee mill", **known):
+    """Plan a note in the package's shop."""
+    return plan.make(notes.read(note), material=material, machine=machine, shop=SHOP, **known)
+
+
+def steps(seat):
+    """Name the operations of a seat."""
+    return [step.name for step in seat.operations]
+
+
+def test_a_face_is_cut_before_the_hole_with_an_unpiloted_tool() -> None:
+    """A spotface that only an end mill of the list cuts comes before its hole."""
+    (seat,) = made("⌀1/4 THRU, ⌀1/2 S.F.").seats
+    assert steps(seat)[:2] == ["spotface", "drill"]
+    assert "Before the hole" in seat.operations[0].why
+
+
+def test_a_face_is_cut_after_the_hole_with_a_piloted_tool() -> None:
+    """A spotface with a pilot needs its hole first."""
+    (seat,) = made("17/32 THRU, ⌀1-1/4 S.F.", material="gray iron").seats
+    assert steps(seat)[:2] == ["drill", "spotface"]
+    assert "pilot" in seat.operations[1].why
+
+
+def test_a_blind_hole_has_no_far_side() -> None:
+    """Nothing is deburred on a side the drill does not reach."""
+    (seat,) = made("M8X1.25 ↧16").seats
+    assert "deburr the far side" not in steps(seat)
+
+
+def test_two_seats_on_one_hole_are_drilled_once() -> None:
+    """The hole is drilled with its first seat and deburred with its last."""
+    first, second = made("⌀.266 THRU ⌵ ⌀.5 X 82°, ⌵ ⌀.4 X 90° FAR SIDE").seats
+    assert [*steps(first), *steps(second)].count("drill") == 1
+    assert [*steps(first), *steps(second)].count("deburr the far side") == 1
+    assert second.title.endswith("far side")
+
+
+def test_two_holes_of_a_note_may_have_two_screws() -> None:
+    """A screw belongs to its hole, not to the whole note."""
+    planned = made(
+        "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW\n2X ⌀13/32 THRU ⌴ FOR 3/8 SHCS"
+    )
+    assert [seat.screw.thread.size for seat in planned.seats] == ["#10", "3/8"]
+
+
+def test_a_flat_head_in_a_tapped_hole_is_asked_about() -> None:
+    """A countersink on a thread is its chamfer; a flat head named there is a question."""
+    planned = made("1/4-20 UNC-2B THRU, CSK FOR 1/4-20 FLAT HEAD MACHINE SCREW")
+    assert planned.must_ask
+    assert any("tapped hole" in question for question in planned.questions)
+
+
+def test_the_system_follows_the_screw_where_the_note_has_no_size() -> None:
+    """A note of words alone for an M10 screw is told in millimeters first."""
+    assert made("C'BORE FOR M10 HEX").callout.system == "metric"
+
+
+def test_every_house_rule_a_plan_rests_on_is_named() -> None:
+    """Speeds, cap, feed, flushness and gage limits name their rules."""
+    planned = made("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW", thickness=6.35, edge=10.0)
+    named = {rule.name for rule in planned.rules}
+    assert named >= {
+        "speeds.countersink_ratio",
+        "speeds.range_end",
+        "speeds.step",
+        "feeds.seat_share",
+        "flush.greatest_below",
+        "countersink.sheet_share",
+        "edge.rivet_distance",
+        "tapped_hole.engagement",
+    }
+    assert "speeds.counterbore_ratio" not in named
+
+
+def test_a_changed_house_rule_is_followed() -> None:
+    """A plan goes by the rules of the shop it is given, not by the package's."""
+    rules = dict(SHOP.rules)
+    rule = rules["flush.greatest_below"]
+    changed = SimpleNamespace(
+        **{name: getattr(rule, name) for name in ("name", "about", "kind", "text", "source")}
+    )
+    changed.value, changed.confirmed = 0.1, "shop"
+    rules["flush.greatest_below"] = changed
+    shop = Shop(
+        cutters=SHOP.cutters,
+        machines=SHOP.machines,
+        materials=SHOP.materials,
+        rules=type(SHOP.rules)(rules, "changed"),
+    )
+    callout = notes.read("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW")
+    planned = plan.make(callout, material="brass", machine="knee mill", shop=shop)
+    depth = planned.seats[0].size("depth from the face")
+    assert depth.greatest - depth.least == pytest.approx(0.1)
+
+
+@pytest.mark.parametrize("name", ["thickness", "edge", "engagement"])
+@pytest.mark.parametrize("size", [0.0, -1.0, float("nan"), float("inf")])
+def test_sizes_of_the_part_are_checked(name, size) -> None:
+    """A thickness, edge or engagement that is no length is refused by its name."""
+    with pytest.raises(SeatworkError, match=name):
+        made("⌀.201 THRU", **{name: size})
+
+
+def test_a_screw_that_does_not_come_out_stops_the_plan() -> None:
+    """A flat head is measured overall: a 1 in screw does not leave a 1-1/4 in part."""
+    screw = "#10-32 x 1 flat head machine screw"
+    planned = made("⌀.201 THRU ⌵ ⌀.385 X 82°", screw=screw, thickness=31.75)
+    assert {check.name: check.verdict for check in planned.seats[0].checks}[
+        "screw length"
+    ] == "stop"
+
+
+def test_a_head_wanted_proud_is_against_the_house_rule() -> None:
+    """A print that wants a head proud stops, and names the rule."""
+    with pytest.raises(SeatworkError, match="greatest_proud"):
+        made("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW, HEAD .005 PROUD")
+
+
+def test_a_clearance_hole_gets_a_drill_within_its_limits() -> None:
+    """A hole given by two limits is drilled with a drill that lies between them."""
+    (seat,) = made("⌀.250-.255 THRU").seats
+    hole = seat.size("hole")
+    assert hole.name
+    assert hole.least <= hole.value <= hole.greatest
+
+
+def test_torque_and_power_are_told_in_both_systems() -> None:
+    """Loads are written in lb·in and N·m, hp and W."""
+    planned = made("DRILL & C'BORE FOR 3/8 SHCS")
+    rows = [row for step in telling.operation_rows(planned.seats[0], "inch") for row in step]
+    told = next(row.text for row in rows if row.label == "torque")
+    assert all(unit in told for unit in ("lb·in", "N·m", "hp", "W"))
+
+
+DIGITS = st.decimals(min_value="0.02", max_value="1.5", places=3).map(
+    lambda n: "⌀" + str(n).lstrip("0")
+)
+HOLES = st.one_of(
+    st.just(""),
+    DIGITS.map(lambda size: f"{size} THRU "),
+    st.sampled_from(
+        ["#7 DRILL ", "4X 17/64 THRU ", "⌀6.6 THRU ", "1/4-20 UNC-2B THRU ", "M6 ↧12 "]
+    ),
+)
+SEATS = st.one_of(
+    st.builds(
+        "⌵ {} X {}°".format, DIGITS, st.sampled_from(["60", "82", "90", "100", "120", "179"])
+    ),
+    st.builds("⌴ {} ↧{}".format, DIGITS, st.sampled_from([".02", ".385", "1", "9.999"])),
+    st.builds("{} S.F.".format, DIGITS),
+    st.sampled_from(
+        [
+            "⌵",
+            "CSK",
+            "CHAM .03 X 45°",
+            "CHAMFER",
+            "C'DRILL #3",
+            "CENTER DRILL #5",
+            "C'BORE",
+            "BREAK ALL SHARP EDGES .005-.015",
+            "REMOVE BURRS",
+            "⌵ X 82°",
+            "",
+        ]
+    ),
+)
+SCREWS = st.sampled_from(
+    [
+        "",
+        "",
+        "",
+        "",
+        " FOR #10-32 FLAT HEAD MACHINE SCREW",
+        " FOR M6 SOCKET FLAT",
+        " FOR 3/8 SHCS",
+        " FOR M10 HEX",
+        " FOR 1/2-13 HEX CAP",
+        " FOR M8 DIN 7991",
+        " FOR M24 SOCKET FLAT",
+        " FOR #0-80 FLAT HEAD MACHINE SCREW",
+        " FOR A NICE SCREW",
+    ]
+)
+
+
+@settings(max_examples=150, deadline=None)
+@given(
+    hole=HOLES,
+    seat=SEATS,
+    screw=SCREWS,
+    material=st.sampled_from(MATERIALS),
+    machine=st.sampled_from(MACHINES),
+    thickness=st.sampled_from([None, 0.5, 3.0, 25.0]),
+    edge=st.sampled_from([None, 1.0, 20.0]),
+)
+def test_no_foreign_error_leaves_a_plan(hole, seat, screw, material, machine, thickness, edge):
+    """Whatever the reader reads is planned, or refused in one sentence; and it can be told."""
+    try:
+        planned = made(
+            f"{hole}{seat}{screw}",
+            material=material,
+            machine=machine,
+            thickness=thickness,
+            edge=edge,
+        )
+    except SeatworkError:
+        event("refused")
+        return
+    event("planned")
+    for one in planned.seats:
+        for system in ("inch", "metric"):
+            telling.size_rows(one, system)
+            telling.operation_rows(one, system)
+            telling.stop_rows(one, system)
+            telling.reading_rows(one, system)
+        telling.check_rows(one)
+        assert all(check.question for check in one.checks if check.verdict == "stop")
+        assert all(r.least <= r.value <= r.greatest for r in one.readings)
+        for size in one.sizes:
+            assert size.smallest <= size.value <= size.largest
+    telling.closing_rows(planned)
