@@ -8,7 +8,6 @@ import time
 from collections.abc import Callable
 
 import pytest
-
 from seatwork import notes, plan
 from seatwork.inspection import Measured, inspect
 from seatwork.shop.stock import Shop

@@ -6,8 +6,8 @@ from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.inspection.cells import COLUMNS, measured_of
-from seatwork.inspection.lines import Line, lines_of
 from seatwork.inspection.measured import Measured
+from seatwork.plan.lines import Line, lines_of
 
 MOST_ROWS = 20_000
 

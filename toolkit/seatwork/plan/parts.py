@@ -1,19 +1,17 @@
 """A whole part: a file of notes, planned row by row, the bad rows told and left out."""
 
-import csv
-import io
 from dataclasses import dataclass
 from pathlib import Path
 
 from seatwork import notes, units
 from seatwork.errors import SeatworkError
+from seatwork.plan.lines import lines_of
 from seatwork.plan.making import make
 from seatwork.plan.records import Plan
 from seatwork.shop.stock import Shop
 
 SIZES = ("thickness", "edge", "engagement")
 COLUMNS = ("feature", "note", "screw", "material", "machine", *SIZES)
-LARGEST = 256 * 1024  # bytes
 MOST = 500  # rows
 
 
@@ -68,8 +66,8 @@ def plan_part(
     shop = shop or Shop.at()
     usual = {"material": material or "", "machine": machine or ""}
     plans: dict[str, Plan] = {}
-    faults: list[str] = []
-    for number, row in _rows(path):
+    rows, faults = _rows(path)
+    for number, row in rows:
         filled = {**usual, **{key: value for key, value in row.items() if value}}
         name = filled.get("feature") or f"row {number}"
         try:
@@ -105,13 +103,32 @@ def _length(column: str, text: str) -> float:
         raise SeatworkError(told, error.fault, error.remedy, **error.sizes) from error
 
 
-def _rows(path: Path) -> list[tuple[int, dict[str, str]]]:
-    text = _text(path)
-    lines = text.splitlines()
-    header = [cell.strip().casefold() for cell in next(csv.reader(lines[:1]), [])]
+def _rows(path: Path) -> tuple[list[tuple[int, dict[str, str]]], list[str]]:
+    """Return the rows that hold a note, and a sentence for each that cannot be read."""
+    lines, told = lines_of(path)
+    faults = [f"{path.name}: {sentence}" for sentence in told]
+    if not lines:
+        raise SeatworkError(path.name, "it holds no note", "write one note a line")
+    header = [cell.strip().casefold() for cell in lines[0].cells]
     if "note" not in header:
-        found = [(n, {"note": line.strip()}) for n, line in enumerate(lines, 1) if line.strip()]
-        return _not_too_many(path, found)
+        return _not_too_many(
+            path, [(one.number, {"note": one.text.strip()}) for one in lines]
+        ), faults
+    _known(path, header)
+    found = []
+    for line in lines[1:]:
+        if line.fault or len(line.cells) > len(header):
+            fault = (
+                line.fault or "it has more cells than the heading; put a note with commas in quotes"
+            )
+            faults.append(f"{path.name}, row {line.number}: {fault}.")
+            continue
+        row = {key: cell.strip() for key, cell in zip(header, line.cells, strict=False)}
+        found.append((line.number, row))
+    return _not_too_many(path, found), faults
+
+
+def _known(path: Path, header: list[str]) -> None:
     unknown = [name for name in header if name not in COLUMNS]
     if unknown:
         raise SeatworkError(
@@ -119,39 +136,11 @@ def _rows(path: Path) -> list[tuple[int, dict[str, str]]]:
             "no such column is known",
             f"use {', '.join(COLUMNS)}",
         )
-    reader = csv.reader(io.StringIO(text, newline=""))
-    next(reader)
-    found = []
-    try:
-        for cells in reader:
-            row = {key: cell.strip() for key, cell in zip(header, cells, strict=False)}
-            if any(row.values()):
-                found.append((reader.line_num, row))
-    except csv.Error as error:
-        raise SeatworkError(
-            f"{path.name}, row {reader.line_num}", f"it is no CSV: {error}", "save it again as CSV"
-        ) from error
-    return _not_too_many(path, found)
 
 
 def _not_too_many(
     path: Path, found: list[tuple[int, dict[str, str]]]
 ) -> list[tuple[int, dict[str, str]]]:
-    if not found:
-        raise SeatworkError(path.name, "it holds no note", "write one note a line")
     if len(found) > MOST:
         raise SeatworkError(path.name, f"it holds over {MOST} rows", "split it by part")
     return found
-
-
-def _text(path: Path) -> str:
-    try:
-        if path.stat().st_size > LARGEST:
-            raise SeatworkError(path.name, "it is too large for a list of notes", "split it")
-        return path.read_text(encoding="utf-8-sig")
-    except OSError as error:
-        raise SeatworkError(path.name, "it cannot be opened", "check its name") from error
-    except UnicodeDecodeError as error:
-        raise SeatworkError(
-            path.name, "it is not UTF-8 text", "save it as CSV UTF-8 or plain text UTF-8"
-        ) from error

@@ -20,6 +20,8 @@ class Line:
     ----------
     number : int
         As an editor counts it, from 1.
+    text : str
+        The line as written.
     cells : tuple of str
         Its cells as written.
     fault : str
@@ -27,12 +29,13 @@ class Line:
     """
 
     number: int
+    text: str = ""
     cells: tuple[str, ...] = ()
     fault: str = ""
 
 
 def lines_of(path: Path) -> tuple[list[Line], list[str]]:
-    """Read the lines of a file that hold something.
+    """Read the lines of a file that hold something; one that begins with ``# `` is a remark.
 
     Parameters
     ----------
@@ -53,7 +56,7 @@ def lines_of(path: Path) -> tuple[list[Line], list[str]]:
     written = [
         (number, line)
         for number, line in enumerate(text.replace("\r\n", "\n").replace("\r", "\n").split("\n"), 1)
-        if line.strip(" \t,;") and not line.lstrip().startswith("#")
+        if line.strip(" \t,;") and not line.lstrip().startswith("# ")
     ]
     if not written:
         return [], told
@@ -97,5 +100,5 @@ def _line(number: int, text: str, separator: str) -> Line:
     try:
         cells = next(csv.reader([text], delimiter=separator, strict=True), [])
     except csv.Error as error:
-        return Line(number=number, fault=f"it is no row of a CSV ({error})")
-    return Line(number=number, cells=tuple(cells))
+        return Line(number=number, text=text, fault=f"it is no row of a CSV ({error})")
+    return Line(number=number, text=text, cells=tuple(cells))
