@@ -5,7 +5,6 @@ import sys
 from pathlib import Path
 
 import pytest
-
 from seatwork.plan.examples import measured_file, part_files
 
 HOPPER = str(part_files()[1])

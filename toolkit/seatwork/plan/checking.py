@@ -11,14 +11,23 @@ from seatwork.units import show_number
 
 def check_sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
     """Look at what a countersink leaves of the thickness, and at the edge of the part."""
-    return (*_sheet(seat, order), *_edge(seat.diameter, seat.hole_diameter, order))
+    return (
+        *_sheet(seat, order),
+        *_edge(seat.diameter, seat.hole_diameter, order, other_heads="protruding"),
+    )
 
 
 def check_flat(
     diameter: float, depth: float | None, hole_diameter: float, order: Order
 ) -> tuple[Check, ...]:
     """Look at the floor under a flat seat [mm], and at the edge of the part."""
-    return (*_floor(depth, order), *_edge(diameter, hole_diameter, order))
+    return (*_floor(depth, order), *_edge(diameter, hole_diameter, order, other_heads="flush"))
+
+
+def check_mouth(seat: Countersink, order: Order) -> tuple[Check, ...]:
+    """Look at the chamfer of a tapped hole: at the sheet only where its thickness is known."""
+    sheet = _sheet(seat, order) if order.thickness is not None else ()
+    return (*sheet, *_edge(seat.diameter, seat.hole_diameter, order, other_heads="flush"))
 
 
 def _sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
@@ -69,7 +78,9 @@ def _floor(depth: float | None, order: Order) -> tuple[Check, ...]:
     return (Check(name="floor", verdict="look", sentence=sentence),)
 
 
-def _edge(diameter: float, hole_diameter: float, order: Order) -> tuple[Check, ...]:
+def _edge(
+    diameter: float, hole_diameter: float, order: Order, *, other_heads: str
+) -> tuple[Check, ...]:
     if order.edge is None:
         return ()
     wall = order.edge - diameter / 2
@@ -83,7 +94,7 @@ def _edge(diameter: float, hole_diameter: float, order: Order) -> tuple[Check, .
             ),
         )
     left = order.show(Length(wall))
-    return (_wall(left, hole_diameter, order), _published(hole_diameter, order))
+    return (_wall(left, hole_diameter, order), _published(hole_diameter, order, other_heads))
 
 
 def _wall(left: str, hole_diameter: float, order: Order) -> Check:
@@ -100,10 +111,11 @@ def _wall(left: str, hole_diameter: float, order: Order) -> Check:
     )
 
 
-def _published(hole_diameter: float, order: Order) -> Check:
-    """Hold the edge distance against every published rule; they disagree, each by its name."""
+def _published(hole_diameter: float, order: Order, other_heads: str) -> Check:
+    """Hold the edge distance against the published rules for this kind of head, each by name."""
     assert order.edge is not None
-    asked = hardware.edge_distances(hole_diameter)
+    every = hardware.edge_distances(hole_diameter)
+    asked = [rule for rule in every if not rule.rule.endswith(other_heads)]
     broken = [rule for rule in asked if order.edge < rule.length]
     least, most = (order.show(Length(rule.length)) for rule in (asked[0], asked[-1]))
     told = "; ".join(f"{rule.rule}: {order.show(Length(rule.length))}" for rule in broken)

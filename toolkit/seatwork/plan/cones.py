@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from seatwork import hardware, notes
 from seatwork.plan import words
-from seatwork.plan.checking import check_sheet
+from seatwork.plan.checking import check_mouth, check_sheet
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.heads import check_head
 from seatwork.plan.lengths import check_length, screw_length
@@ -138,7 +138,7 @@ def _cone_plan(
         operations=(*drill_hole(place, order), cutting, *far_side(place)),
         stops=cone_stops(sized.seat, nose_diameter=nose, system=order.system),
         readings=cone_readings(sized, screw, system=order.system, rules=order.shop.rules),
-        checks=check_sheet(sized.seat, order),
+        checks=(check_mouth if place.thread else check_sheet)(sized.seat, order),
         outlook=outlook(sized.seat, best, order),
     )
 

@@ -9,7 +9,7 @@ from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place, drill_hole, far_side
-from seatwork.plan.readings import bore_readings
+from seatwork.plan.readings import bore_readings, face_readings
 from seatwork.plan.records import Check, Given, SeatPlan
 from seatwork.plan.resolving import said
 from seatwork.plan.room import check_pilot, check_room
@@ -82,6 +82,7 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
         shape=seat,
         operations=(*steps, *far_side(place)),
         stops=depth_stop(note, order.system),
+        readings=face_readings(across, system=order.system, rules=order.shop.rules),
         checks=check_flat(seat.diameter, None, hole.value, order),
         outlook=outlook(seat, best, order),
         advice=_face_advice(note, seat, place, order),
@@ -91,7 +92,9 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
 def _face_advice(
     note: notes.Spotface, seat: Spotface, place: Place, order: Order
 ) -> tuple[str, ...]:
-    depth = () if note.depth else (words.NO_DEPTH,)
+    scale = "spotface.scale_allowance"
+    skin = order.show_length(order.shop.rules.number(scale))
+    depth = () if note.depth else (words.NO_DEPTH, words.SCALE.format(skin=skin, rule=scale))
     return (*depth, *(screw_length(place.screw, seat, order) if place.screw else ()))
 
 

@@ -44,6 +44,11 @@ def bore_readings(sized: SizedBore, *, system: str, rules: HouseRules) -> tuple[
     )
 
 
+def face_readings(across: Given, *, system: str, rules: HouseRules) -> tuple[Reading, ...]:
+    """Return what a caliper should say of a spotface; whether it is whole, the eye says."""
+    return (_plain("caliper", across.about, across, system, rules),)
+
+
 def _head(sized: SizedCountersink, screw: Screw, across: Given) -> Reading:
     stands = [fit(screw.head, _at(sized.seat, size)).amount for size in _ends(across)]
     return Reading(

@@ -15,6 +15,7 @@ EDGE_CHAMFER = "To the note, or to the shop's rule where the note gives no size.
 
 SCRAP = "Set the stop on scrap, with the job's own screw; then cut the part."
 NO_DEPTH = "The note gives no depth: stop at the first cut that is clean all round, no deeper."
+SCALE = "On a rough casting reckon with {skin} of scale (house rule {rule}) besides the tilt."
 FLAT_LENGTH = "Screw length: a flat head is measured overall, head and all."
 OTHER_LENGTH = "Screw length: measured under the head."
 NO_EDGE_MARK = "A dimensioned chamfer, or the word SHARP, stands over this note."
