@@ -17,6 +17,11 @@ LOOKS = {
     "projector": {"palette": "light", "projector": True},
 }
 STATES: dict[str, dict[str, dict]] = {
+    "note": {
+        "opened": {"opened": True},
+        "torn": {"pick": "Crank, torn print"},
+        "asks": {"pick": "Guard, no angle", "opened": True},
+    },
     "angles": {
         "cut_open": {"cut_open": True},
         "measured": {"measure": True, "cutter_angle": 100},

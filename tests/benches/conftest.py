@@ -1,20 +1,35 @@
-"""The plug's bench and scene, for all tests of this folder."""
+"""The plug's bench and scene, and what finds faults of lettering, for all tests of this folder."""
 
 import importlib.util
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from types import ModuleType
 
 import pytest
+from seatwork.drawings.scene import Drawing
 
 
 @pytest.fixture(scope="session")
 def plug() -> ModuleType:
     """Load the small bench that the tests move."""
-    spec = importlib.util.spec_from_file_location("plug", Path(__file__).parent / "plug.py")
+    return _loaded("plug", Path(__file__).parent / "plug.py")
+
+
+@pytest.fixture(scope="session")
+def drawing_faults() -> Callable[[Drawing], list[str]]:
+    """Return what finds lettering that is cut off, overlapped or crossed, as for all drawings."""
+    folder = Path(__file__).parents[1] / "drawings"
+    module = _loaded("lettering_faults", folder / "conftest.py")
+    return lambda drawing: list(module._faults(drawing))
+
+
+def _loaded(name: str, place: Path) -> ModuleType:
+    """Load a module that is no part of a package."""
+    spec = importlib.util.spec_from_file_location(name, place)
     assert spec is not None
     assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
-    sys.modules["plug"] = module
+    sys.modules[name] = module
     spec.loader.exec_module(module)
     return module

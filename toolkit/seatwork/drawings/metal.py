@@ -73,7 +73,7 @@ def draw_metal(axes: Axes, style: Style, window: Window, *, clip: Patch | None =
     outline = _broken_outline(window)
     fill = Polygon(outline, facecolor=style.colors.metal, linewidth=0, zorder=1.0)
     thin: dict[str, Any] = {"linewidth": style.sizes.thin * POINTS, "solid_capstyle": "butt"}
-    hatch = Line2D(*_hatching(window, style.sizes.hatch).T, color=style.colors.hatch, **thin)
+    hatch = Line2D(*hatching(window, style.sizes.hatch).T, color=style.colors.hatch, **thin)
     hatch.set_zorder(1.1)
     for artist in (fill, hatch):
         axes.add_artist(artist)
@@ -120,7 +120,7 @@ def _skirt(style: Style, window: Window, thin: dict[str, Any]) -> tuple[Polygon,
     return cover, line
 
 
-def _hatching(window: Window, distance: float) -> Points:
+def hatching(window: Window, distance: float) -> Points:
     """Lines rising to the right at 45° across the plate, `distance` apart, as one broken line."""
     left, right = window.left - 2 * WAVE, window.right + 2 * WAVE
     low, high = window.bottom - 2 * WAVE, window.face

@@ -174,7 +174,7 @@ def legible(text: str) -> str:
 
     Examples
     --------
-    >>> legible("⌵ .385 \\u4e2d")
+    >>> legible(f"⌵ .385 {chr(0x4E2D)}")
     '⌵ .385 □'
     """
     known = _characters()
@@ -198,8 +198,13 @@ def _width(run: str) -> float:
     if run in DRAWN:
         return float(_sign(run).get_extents().x1) + GAP
     font = FontProperties(family=FONT, size=100.0)
-    width, _, _ = TextToPath().get_text_width_height_descent(run, font, ismath=False)
-    return float(width) / 100.0
+    with_end, end = (
+        TextToPath().get_text_width_height_descent(text, font, ismath=False)[0]
+        for text in (f"{run}.", ".")
+    )
+    return (
+        float(with_end - end) / 100.0
+    )  # blanks at the end of a run count, which alone they do not
 
 
 def _placed(outline: Path, *, scale: float = 1.0, right: float = 0.0, up: float = 0.0) -> Path:
