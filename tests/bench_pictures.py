@@ -17,6 +17,10 @@ LOOKS = {
     "projector": {"palette": "light", "projector": True},
 }
 STATES: dict[str, dict[str, dict]] = {
+    "which_seat": {
+        "opened": {"opened": True},
+        "flat": {"part": "hopper plate, #10 flat head screw", "opened": True},
+    },
     "note": {
         "opened": {"opened": True},
         "torn": {"pick": "Crank, torn print"},

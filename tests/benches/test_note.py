@@ -51,8 +51,10 @@ def test_a_note_is_written_in_the_other_styles():
     bench = benches.note(note="4X ⌀.201 THRU ⌵ ⌀.385 X 82°", opened=True)
     rows = dict(bench.readouts())
     assert rows["In words"] == "HOLE .201 DIA THRU, CSK .385 DIA X 82°, 4 PLACES"
-    said = notes.read(bench.values["note"])
-    assert notes.read(rows["With symbols"]) == notes.read(rows["In words"]) == said
+    assert notes.read(rows["In words"]) == notes.read(bench.values["note"])
+    assert rows["ISO 15786 form"] == ".385 × 82° / 4× ⌀.201 THRU"
+    assert "With symbols: 4X ⌀.201 THRU ⌵ ⌀.385 X 82°." in bench.text
+    assert dict(benches.note().readouts())["ISO 15786 form"] == "cannot carry this note"
     assert "It leaves no size open." in bench.text
     for number in ("0.201 in (5.11 mm)", "0.385 in (9.78 mm)", "82°"):
         assert number in bench.text

@@ -44,6 +44,11 @@ BENCHES = {
         typed="4X .201 THRU <b>CSK</b>",
         answer="cannot be read",
     ),
+    "which_seat": Walk(
+        opens_with="Which of the four seats does it want?",
+        press="Show the answer",
+        tells="Spotface: yes",
+    ),
 }
 
 
@@ -126,7 +131,8 @@ def test_run_again_saved_and_reopened(name, lab, page):
     opening = label(page)
     lab.run_all(page)
     page.wait_for_function("p => document.querySelectorAll(p).length === 1", arg=PICTURE)
-    page.wait_for_timeout(700)
+    page.wait_for_timeout(1500)
+    lab.wait_idle(page)
     for _ in range(20):
         lab.save(page)
         outputs = lab.read(place)["cells"][1]["outputs"]

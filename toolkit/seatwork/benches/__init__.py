@@ -14,6 +14,7 @@ _MODULES = {
     "angles": "angles_bench",
     "depth": "depth_bench",
     "note": "note_bench",
+    "which_seat": "which_seat_bench",
     "edges": "edges_bench",
     "spotface": "spotface_bench",
     "speeds": "speeds_bench",

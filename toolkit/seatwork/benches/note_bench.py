@@ -30,7 +30,9 @@ NOTES = {
     "Crank, torn print": "4X ⌀.201 THRU ⌵ ⌀.385 X",
 }
 START = "Frame, 3/8 socket head cap screw"
-STYLES = {"With symbols": "symbols", "In words": "words", "ISO 15786 form": "iso"}
+STYLES = {"In words": "words", "ISO 15786 form": "iso"}
+"""Styles beside the picture; symbols are drawn in it, since many a page has no letters for them."""
+
 LONGEST = 240
 ACROSS = ("diameter at the face", "counterbore diameter", "spotface diameter", "hole")
 
@@ -251,6 +253,7 @@ def _lists(result: ReadNote, system: str) -> tuple[tuple[str, tuple[str, ...]], 
             assumed_words(one, callout.features[one.feature], system) for one in callout.assumptions
         )
         lists.append(("Taken by house rule", taken))
+    lists.append(("With symbols", (_written(callout, "symbols"),)))
     if result.trouble is not None:
         lists.append(("Nothing to draw", (explain(result.trouble, system),)))
     return tuple(lists)
@@ -328,5 +331,5 @@ def _written(callout: Callout, style: str) -> str:
     """Write the note in a style, or say why that style cannot carry it."""
     try:
         return notes.write(callout, style).replace("\n", " / ")
-    except SeatworkError as error:
-        return explain(error, callout.system).removeprefix("ISO form: ")
+    except SeatworkError:
+        return "cannot carry this note"

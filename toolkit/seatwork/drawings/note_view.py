@@ -200,7 +200,7 @@ def _draw_seat(
         wall = _wall(seat)
         window = _window(axis, half, wall)
         draw_metal(axes, its, window)
-        _cut(axes, its, window, wall)
+        cut_hole(axes, its, window, wall)
         _dimension(axes, its, seat, window, wall, work)
     size = its.sizes.text
     for number, line in enumerate(seat.below):
@@ -244,8 +244,8 @@ def _window(axis: float, half: float, wall: Points) -> Window:
     )
 
 
-def _cut(axes: Axes, its: Style, window: Window, wall: Points) -> None:
-    """Cut the hole out of the plate and draw its edges."""
+def cut_hole(axes: Axes, its: Style, window: Window, wall: Points) -> None:
+    """Cut a hole out of a plate, `wall` [mm] right of its axis, and draw its edges."""
     edge, thin = its.sizes.edge * POINTS, its.sizes.thin * POINTS
     opening = wall.copy()
     opening[-1, 1] = window.deepest - BELOW_BREAK / window.scale
@@ -257,12 +257,14 @@ def _cut(axes: Axes, its: Style, window: Window, wall: Points) -> None:
     sides = [window.to_page(line) for line in (*profiles.left_and_right(opening), *across)]
     rim = wall[0, 0] * window.scale
     face = [
-        np.array([(window.left, FACE), (window.axis - rim, FACE)]),
-        np.array([(window.axis + rim, FACE), (window.right, FACE)]),
+        np.array([(window.left, window.face), (window.axis - rim, window.face)]),
+        np.array([(window.axis + rim, window.face), (window.right, window.face)]),
     ]
     lines = joined([*sides, *face])
     axes.add_artist(Line2D(*lines.T, color=its.colors.ink, linewidth=edge, zorder=2.5))
-    middle = Line2D([window.axis] * 2, [FACE + 14.0, BOTTOM - 14.0], color=its.colors.center)
+    middle = Line2D(
+        [window.axis] * 2, [window.face + 14.0, window.bottom - 14.0], color=its.colors.center
+    )
     middle.set(linewidth=thin, linestyle=CENTER_DASHES, zorder=3.5)
     axes.add_artist(middle)
 

@@ -178,7 +178,7 @@ def legible(text: str) -> str:
     '⌵ .385 □'
     """
     known = _characters()
-    return "".join(one if ord(one) in known or one in DRAWN else "□" for one in text)
+    return "".join(c if ord(c) in known or c in DRAWN or c == "\n" else "□" for c in text)
 
 
 @cache

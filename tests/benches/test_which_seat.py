@@ -1,0 +1,138 @@
+"""The which-seat bench: a question with its answer hidden, and why the other three would not do."""
+
+import itertools
+
+import pytest
+from seatwork import benches
+from seatwork.benches.picture import LivePicture
+from seatwork.benches.which_seat_bench import BAR, HOPPER, MADE, MILLED, PAD, SEATS, TAPPED, case
+from seatwork.drawings.scene import Look, Scene
+from seatwork.errors import SeatworkError
+from seatwork.seats import Head, fit
+
+INCH = 25.4
+ANSWERS = {
+    PAD: "spotface",
+    BAR: "counterbore",
+    HOPPER: "countersink",
+    TAPPED: "chamfer",
+    MILLED: "chamfer",
+}
+"""Common practice, no source: rough pads are spot-faced, socket heads counterbored, flat heads
+countersunk, holes chamfered before the tap; a milled face is a seat already."""
+
+
+def words(bench):
+    """Give all words on the page in one string."""
+    return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
+
+
+@pytest.mark.parametrize("part", list(MADE))
+def test_it_opens_as_a_question(part):
+    """Before the answer is asked for, neither picture, text, readouts nor sources give it."""
+    bench = benches.which_seat(part=part)
+    told = f"{words(bench)} {bench.text} {bench.readouts()} {bench.sources(bench.result)}"
+    assert "Which of the four seats does it want?" in told
+    assert "yes" not in told
+    assert " mm)" not in told
+    for seat in SEATS:
+        assert seat in told.lower()
+
+
+@pytest.mark.parametrize(("part", "answer"), ANSWERS.items())
+def test_the_answer_and_why_not_the_others(part, answer):
+    """The answer is that of shop practice, and each of the other three has its reason."""
+    bench = benches.which_seat(part=part, opened=True)
+    assert bench.result.case.answer == answer
+    assert bench.text.count(": yes.") == 1
+    assert bench.text.count(": no.") == 3
+    assert set(bench.result.case.why) == set(SEATS)
+
+
+def test_sizes_are_those_of_the_lists():
+    """Counterbore 5/8 by .385, countersink .385, tapped-hole chamfer .270: from the lists.
+
+    Sources: ASME B18.3 appendix (5/8, from memory), head .375 + .010 by house rule; ASME B18.6.3
+    (.385); major diameter .250 + .020, house rule (common practice, no source); hex head 1/2:
+    across corners .866, ASME B18.2.1.
+    """
+    assert case(BAR).seat.diameter / INCH == pytest.approx(0.625)
+    assert case(BAR).seat.depth / INCH == pytest.approx(0.385)
+    assert case(HOPPER).seat.diameter / INCH == pytest.approx(0.385)
+    assert case(TAPPED).seat.diameter / INCH == pytest.approx(0.270)
+    assert case(PAD).fastener.diameter / INCH == pytest.approx(0.866, abs=5e-4)
+
+
+def test_the_flat_head_is_flush():
+    """In its countersink the head of theoretical sharp diameter lies flush."""
+    flat = case(HOPPER).fastener.flat
+    assert isinstance(flat, Head)
+    assert fit(flat, case(HOPPER).seat).state == "flush"
+
+
+def test_the_heads_go_into_their_seats():
+    """Head and spotface: the spotface is wider than the head across corners; so is the bore."""
+    for part in (PAD, BAR):
+        assert case(part).seat.diameter > case(part).fastener.diameter
+
+
+def test_another_part_is_another_question():
+    """Picking another part hides the answer again."""
+    bench = benches.which_seat(opened=True)
+    assert bench.set(part=BAR).values["opened"] is False
+    assert bench.reset().values == {"part": PAD, "opened": True}
+
+
+@pytest.mark.parametrize(
+    ("given", "sentence"),
+    [({"part": "<b>crank</b>"}, "no such choice"), ({"opened": 1}, "on or off")],
+)
+def test_errors_are_sentences_and_change_nothing(given, sentence):
+    """What is no part or no switch is told in a sentence; the bench stays as it was."""
+    bench = benches.which_seat()
+    before = bench.values, bench.text
+    with pytest.raises(SeatworkError, match=sentence):
+        bench.set(**given)
+    assert (bench.values, bench.text) == before
+
+
+def test_the_text_carries_every_number():
+    """The text twin and the readouts have every size in both systems; sources name documents."""
+    bench = benches.which_seat(part=BAR, opened=True)
+    rows = [text for _, text in bench.readouts()]
+    for number in ("0.625 in (15.88 mm)", "0.385 in (9.78 mm)", "0.406 in (10.32 mm)"):
+        assert number in bench.text
+        assert number in rows
+    told = " ".join(bench.sources(bench.result))
+    for source in ("B18.3", "B18.2.8", "counterbore.inch_below_face"):
+        assert source in told
+
+
+def test_code_rebuilds_it():
+    """The line that code() gives makes a bench with the same values and the same text."""
+    bench = benches.which_seat(part=HOPPER, opened=True).use("metric")
+    again = eval(bench.code(), {"benches": benches})
+    assert again.values == bench.values
+    assert again.text == bench.text
+
+
+@pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
+def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
+    """Over all parts, asked and answered, all words stand clear, whole and complete."""
+    found = []
+    for part, opened in itertools.product(MADE, (False, True)):
+        bench = benches.which_seat(part=part, opened=opened)
+        drawing = bench.scene(bench.result, look).draw()
+        found += [f"{part}: {fault}" for fault in drawing_faults(drawing)]
+        last = "chamfer" if not opened else list(bench.result.case.why.values())[-1].split()[-1]
+        shown = [t.get_text() for t in drawing.figure.axes[0].texts if t.get_text()]
+        assert any(text.endswith(last) for text in shown)
+    assert found == []
+
+
+def test_the_page_can_show_it():
+    """The scene goes through the live picture, and a second telling changes nothing."""
+    bench = benches.which_seat(opened=True)
+    scene = bench.scene(bench.result, bench.look())
+    assert isinstance(scene, Scene)
+    assert LivePicture(scene).move(bench.result)[0] == bench.text
