@@ -131,8 +131,7 @@ def test_run_again_saved_and_reopened(name, lab, page):
     opening = label(page)
     lab.run_all(page)
     page.wait_for_function("p => document.querySelectorAll(p).length === 1", arg=PICTURE)
-    page.wait_for_timeout(1500)
-    lab.wait_idle(page)
+    page.wait_for_timeout(700)
     for _ in range(20):
         lab.save(page)
         outputs = lab.read(place)["cells"][1]["outputs"]
@@ -145,6 +144,7 @@ def test_run_again_saved_and_reopened(name, lab, page):
     page.locator(STILL).first.wait_for()
     assert page.locator(STILL).first.get_attribute("alt") == opening
     assert page.locator(PICTURE).count() == 0
+    lab.wait_idle(page)
 
 
 def test_axe_finds_nothing(name, lab, page):

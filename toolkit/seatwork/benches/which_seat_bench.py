@@ -269,9 +269,7 @@ class WhichSeat(Bench[Asked]):
     cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press")
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="opened", label="Show the answer", back="Hide the answer", redraws=True),
-        Choice(
-            name="part", label="Part and fastener", options=tuple(MADE), start=PAD, redraws=True
-        ),
+        Choice(name="part", label="Part", options=tuple(MADE), start=PAD, redraws=True),
     )
 
     def work_out(self, values: Values) -> Asked:
