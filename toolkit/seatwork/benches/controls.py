@@ -237,7 +237,9 @@ class TextLine:
         hidden = next((c for c in text if not c.isprintable() and c not in breaks), None)
         if hidden is not None:
             raise SeatworkError(
-                f"U+{ord(hidden):04X}", f"{said} has a character that cannot be seen", "type it anew"
+                f"U+{ord(hidden):04X}",
+                f"{said} has a character that cannot be seen",
+                "type it anew",
             )
         return text
 

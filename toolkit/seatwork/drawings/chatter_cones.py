@@ -139,9 +139,10 @@ class _Disc:
 
     def move(self, cone: Cone, inner: float, *, shown: bool) -> None:
         """Show the crests of one cone; before the answer a question mark."""
-        seen = shown and cone.surface is not None and cone.marks is not None
-        place = np.array([self._x, MIDDLE])
-        self.crests.set_path(_crests(cone.surface, inner, place) if seen else EMPTY)
+        crests = EMPTY
+        if shown and cone.surface is not None and cone.marks is not None:
+            crests = _crests(cone.surface, inner, np.array([self._x, MIDDLE]))
+        self.crests.set_path(crests)
         self.hole.set_radius(inner)
         self.question.set_text("" if shown else "?")
 

@@ -1,6 +1,7 @@
 """The map: which widths of cut sing at which spindle speed, and how the plunge climbs it."""
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -186,17 +187,17 @@ class MapView:
         axes.add_artist(frame)
 
 
-def _x(speed: float | NDArray[np.float64]) -> float:
-    """Place of a spindle speed [page units]."""
+def _x(speed: Any) -> Any:
+    """Place of a spindle speed, or of an array of them [page units]."""
     low, high = np.log10(SPEEDS)
     share = np.clip((np.log10(np.maximum(speed, 1e-3)) - low) / (high - low), -0.01, 1.0)
-    return LEFT + share * (RIGHT - LEFT)  # type: ignore[no-any-return]
+    return LEFT + share * (RIGHT - LEFT)
 
 
-def _y(width: float | NDArray[np.float64]) -> float:
-    """Place of a width of cut [page units]."""
+def _y(width: Any) -> Any:
+    """Place of a width of cut, or of an array of them [page units]."""
     low, high = np.log10(WIDTHS)
-    return LOW + np.clip((np.log10(width) - low) / (high - low), 0.0, 1.0) * (TOP - LOW)  # type: ignore[no-any-return]
+    return LOW + np.clip((np.log10(width) - low) / (high - low), 0.0, 1.0) * (TOP - LOW)
 
 
 def _edge(part: Place) -> Points:

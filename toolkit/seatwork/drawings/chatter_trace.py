@@ -1,6 +1,7 @@
 """The cut told in time: the swing from the start, and the last waves with their missed cuts."""
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -112,10 +113,11 @@ class TraceView:
             axes.add_artist(frame)
 
 
-def _places(time: NDArray[np.float64]) -> NDArray[np.float64]:
+def _places(time: NDArray[np.floating[Any]]) -> NDArray[np.float64]:
     """Places of moments along the page [page units]."""
     span = max(float(time[-1] - time[0]), 1e-9)
-    return LEFT + (time - time[0]) / span * (RIGHT - LEFT)
+    places: NDArray[np.float64] = LEFT + (time - time[0]) / span * (RIGHT - LEFT)
+    return places
 
 
 def _envelope(cut: Trace) -> NDArray[np.float64]:

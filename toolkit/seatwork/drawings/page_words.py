@@ -25,8 +25,15 @@ def word(axes: Axes, style: Style, x: float, y: float, **wanted: Any) -> Text:
     **wanted
         Properties of the text.
     """
-    fixed = {"color": style.colors.ink, "fontsize": style.sizes.text, "family": FONT}
-    text = Text(x, y, "", **({"ha": "center", "animated": True, "zorder": 6.0} | fixed | wanted))
+    looks: dict[str, Any] = {
+        "color": style.colors.ink,
+        "fontsize": style.sizes.text,
+        "family": FONT,
+        "ha": "center",
+        "animated": True,
+        "zorder": 6.0,
+    }
+    text = Text(x, y, "", **(looks | wanted))
     axes.add_artist(text)
     return text
 
