@@ -17,7 +17,7 @@ from seatwork.cutting import NOTE
 from seatwork.errors import SeatworkError
 from seatwork.shop.stock import Shop
 
-VIEWS = (CONES, MAP, TRACE, CURES)
+VIEWS = {CONES: {}, MAP: {"on_map": True}, TRACE: {"in_time": True}, CURES: {"cures": True}}
 
 
 def words(bench):
@@ -126,7 +126,7 @@ def test_uneven_and_stiffer_and_rake_help():
 
 def test_the_cures_stand_in_the_shop_s_order():
     """Clamp, slow down, feed, flutes, sharpen, machine; feed and sharpening are not backed."""
-    lines = words(benches.chatter(shown=True, view=CURES)).split(" | ")
+    lines = words(benches.chatter(shown=True, cures=True)).split(" | ")
     names = ["Clamp", "Slow down", "Feed", "Fewer flutes", "Sharpen", "Another machine"]
     places = [next(i for i, t in enumerate(lines) if n in t and t[1:2] == ".") for n in names]
     assert places == sorted(places)
@@ -145,7 +145,7 @@ def test_the_rake_slider_warns():
 @pytest.mark.parametrize("system", ["inch", "metric"])
 def test_every_answer_says_what_it_is_not(view, system):
     """Picture and text of every view say that it is an illustration, not a prediction."""
-    bench = benches.chatter(shown=True, view=view, system=system)
+    bench = benches.chatter(shown=True, **VIEWS[view], system=system)
     assert NOTE in words(bench)
     assert NOTE in bench.text
     assert NOTE in " ".join(bench.sources(bench.result))
@@ -154,7 +154,7 @@ def test_every_answer_says_what_it_is_not(view, system):
 @pytest.mark.parametrize("view", VIEWS)
 def test_moved_is_fresh(view):
     """A moved scene shows, to the pixel, what a fresh one shows."""
-    bench = benches.chatter(shown=True, view=view)
+    bench = benches.chatter(shown=True, **VIEWS[view])
     scene = bench.scene(bench.result, bench.look())
     drawing = scene.draw()
     assert scene.move(bench.set(flutes=3, speed=1500, width=0.9).result) == bench.text
@@ -192,14 +192,14 @@ def test_errors_are_sentences_and_change_nothing(given, sentence):
 def test_the_ends_of_the_folded_sliders_draw(given):
     """At the ends of the sliders every view still draws, with a number in its text."""
     for view in VIEWS:
-        bench = benches.chatter(shown=True, view=view, **given)
+        bench = benches.chatter(shown=True, **VIEWS[view], **given)
         assert "rev/min" in bench.text
         assert bench.drawing.png(0.25)
 
 
 def test_code_rebuilds_it():
     """The line that code() gives makes a bench with the same values and the same text."""
-    bench = benches.chatter(shown=True, view=MAP, flutes=3, rake=10, feed=0.05).use("metric")
+    bench = benches.chatter(shown=True, on_map=True, flutes=3, rake=10, feed=0.05).use("metric")
     again = eval(bench.code(), {"benches": benches})
     assert again.values == bench.values
     assert again.text == bench.text
@@ -242,7 +242,7 @@ def test_nothing_sounds_before_it_is_asked_for():
 def test_a_move_is_short_on_the_wire():
     """A step of a slider sends less than 6 kB, the limit curve included."""
     for view, most in ((MAP, 6000), (CONES, 6000), (TRACE, 6000)):
-        bench = benches.chatter(shown=True, view=view)
+        bench = benches.chatter(shown=True, **VIEWS[view])
         picture = LivePicture(bench.scene(bench.result, bench.look()))
         sizes = []
         for flutes in (5, 4, 3, 2, 1, 6) * 2:
@@ -261,3 +261,11 @@ def test_the_seats_are_the_lists_own():
     assert frame.hole_diameter / 25.4 == pytest.approx(0.266)
     assert (frame.included_angle, hopper.included_angle) == (82, 90)
     assert (hopper.diameter, hopper.hole_diameter) == pytest.approx((13.44, 6.6))
+
+
+def test_one_picture_at_a_time():
+    """A picture switched on takes the place of the one before; switched off, the cones are back."""
+    bench = benches.chatter(shown=True).set(on_map=True)
+    assert bench.result.view == MAP
+    assert bench.set(in_time=True).result.view == TRACE
+    assert bench.set(in_time=False).result.view == CONES

@@ -199,6 +199,10 @@ def lab(chromium: object, tmp_path_factory: pytest.TempPathFactory) -> Iterator[
         yield started
 
 
+SHUTTING_DOWN = "Canceled future for create_subshell_request message"
+"""JupyterLab's own word when a kernel is shut down before it made the room widgets ask for."""
+
+
 @dataclass(kw_only=True)
 class Watch:
     """What a page did that no page of ours may do; a test may clear what it caused on purpose."""
@@ -208,13 +212,14 @@ class Watch:
 
     def on_console(self, message) -> None:
         """Keep errors written to the console."""
-        if message.type == "error":
+        if message.type == "error" and SHUTTING_DOWN not in message.text:
             where = (message.location or {}).get("url", "")
             self.errors.append(f"{message.text} [{where}]")
 
     def on_failure(self, error) -> None:
         """Keep exceptions nobody caught."""
-        self.errors.append(str(error))
+        if SHUTTING_DOWN not in str(error):
+            self.errors.append(str(error))
 
     def on_request(self, request) -> None:
         """Keep requests to any other machine."""

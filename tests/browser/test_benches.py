@@ -41,7 +41,6 @@ class Walk:
 
 
 BENCHES = {
-    "spotface": Walk(opens_with="What happens to it", press=("Tighten it",)),
     "chatter": Walk(
         opens_with="which one sings?",
         press=("Show which one sings",),
@@ -144,6 +143,7 @@ def test_a_walk_through_the_bench(name, lab, page):
     assert changed(page, before) == opening
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("size", ["desk", "projector"])
 def test_all_of_it_is_on_one_screen(name, size, lab, page):
     """Picture, readouts and controls stand on one screen of 1280 x 720, at both sizes."""
@@ -162,6 +162,7 @@ def test_all_of_it_is_on_one_screen(name, size, lab, page):
         assert box["y"] + box["height"] - top <= SHOWN
 
 
+@pytest.mark.long
 def test_run_again_saved_and_reopened(name, lab, page):
     """Run twice there is one bench; saved and reopened without a kernel the still tells it all."""
     place = f"again_{name}.ipynb"
@@ -187,6 +188,7 @@ def test_run_again_saved_and_reopened(name, lab, page):
     lab.wait_idle(page)
 
 
+@pytest.mark.long
 def test_axe_finds_nothing(name, lab, page):
     """By axe-core's rules there is no fault in the bench, all settings shown."""
     axe = pytest.importorskip("axe_playwright_python.sync_playwright").Axe()

@@ -265,7 +265,10 @@ def test_two_benches_on_a_page_share_no_name(lab, page):
     assert len(set(names)) == len(names)
 
 
-@pytest.mark.parametrize("palette", ["light", "dark", "print"])
+@pytest.mark.parametrize(
+    "palette",
+    ["light", *(pytest.param(other, marks=pytest.mark.long) for other in ("dark", "print"))],
+)
 def test_axe_finds_nothing_inside_a_bench(lab, page, palette):
     """No fault by axe-core's rules, folded open, comparing, with a trouble shown, any palette."""
     axe = pytest.importorskip("axe_playwright_python.sync_playwright").Axe()
@@ -282,6 +285,7 @@ def test_axe_finds_nothing_inside_a_bench(lab, page, palette):
     assert not faults, faults
 
 
+@pytest.mark.long
 def test_a_larger_picture_gets_a_sharper_ground(lab, chromium):
     """On a page with twice the pixels the still ground is drawn with twice the pixels."""
     context = chromium.new_context(viewport={"width": 1280, "height": 720}, device_scale_factor=2)
@@ -376,6 +380,7 @@ def test_the_whole_life_of_a_bench_cell(place, lab, page):
     paper.close()
 
 
+@pytest.mark.long
 def test_restart_and_run_all_twice_stores_the_same(place, lab, page):
     """What is stored depends on the notebook alone, not on the run."""
     kept = []
@@ -390,6 +395,7 @@ def test_restart_and_run_all_twice_stores_the_same(place, lab, page):
     assert kept[0] == kept[1]
 
 
+@pytest.mark.long
 def test_over_a_slow_line_the_last_value_arrives_and_nothing_piles_up(lab, chromium):
     """With 60 ms each way and 1 Mbit/s a drag is slower, right in the end, and soon over."""
     relay = load("slow_line", Path(__file__).parent / "slow_line.py").relay

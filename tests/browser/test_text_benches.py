@@ -113,6 +113,7 @@ def test_a_walk_through_the_bench(name, lab, page):
     )
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("size", ["desk", "projector"])
 def test_all_of_it_is_on_one_screen(name, size, lab, page):
     """Picture, readouts and controls stand on one screen of 1280 x 720, at both sizes."""
@@ -124,6 +125,7 @@ def test_all_of_it_is_on_one_screen(name, size, lab, page):
     assert page.locator(".seatwork-bench").bounding_box()["height"] <= SHOWN
 
 
+@pytest.mark.long
 def test_run_again_saved_and_reopened(name, lab, page):
     """Run twice there is one bench; reopened without a kernel the still tells it all."""
     place = f"again_{name}.ipynb"
@@ -147,6 +149,7 @@ def test_run_again_saved_and_reopened(name, lab, page):
     lab.wait_idle(page)
 
 
+@pytest.mark.long
 def test_axe_finds_nothing(name, lab, page):
     """By axe-core's rules there is no fault in the bench, its answer shown."""
     axe = pytest.importorskip("axe_playwright_python.sync_playwright").Axe()

@@ -5,7 +5,7 @@ from seatwork import benches
 from seatwork.benches.chatter_jobs import CRANK, FRAME, HOPPER
 from seatwork.benches.chatter_shown import CONES, CURES, MAP, TRACE
 
-VIEWS = (CONES, MAP, TRACE, CURES)
+VIEWS = {CONES: {}, MAP: {"on_map": True}, TRACE: {"in_time": True}, CURES: {"cures": True}}
 
 
 @pytest.mark.parametrize("view", VIEWS)
@@ -19,7 +19,7 @@ def test_nothing_overlaps_or_leaves_the_page(view, faults):
             (CRANK, 2.0, 2400), (FRAME, 0.127, 210),
         ):  # fmt: skip
             bench = benches.chatter(
-                shown=True, view=view, job=job, width=width, speed=speed, **look
+                shown=True, **VIEWS[view], job=job, width=width, speed=speed, **look
             )
             found += [f"{job} {speed}: {fault}" for fault in faults(bench.drawing)]
     assert found == []

@@ -98,3 +98,23 @@ def test_a_graded_form_saves_and_tells_nothing() -> None:
     form.view.children[1].value = True
     assert desk.answers.of("c1").sure
     assert "1 of 3 answered" in repr(desk.finish())
+
+
+def test_keys_that_come_in_after_the_click_are_judged_with_it() -> None:
+    """A busy kernel may get the last key presses after Check; they are the same try."""
+    form = Form(model_sheet("cones").ask("c1"))
+    form.boxes[0].value = "."
+    form._check(None)
+    form.boxes[0].value = ".211 in"
+    assert "Right" in form.verdict.value
+    assert form.entry.desk.answers.of("c1").tries == 1
+
+
+def test_typing_on_ends_an_old_verdict() -> None:
+    """A verdict never stands beside a text it was not given for."""
+    form = Form(model_sheet("cones").ask("c1"))
+    form.boxes[0].value = ".211 in"
+    form._check(None)
+    form._checked_at -= 60
+    form.boxes[0].value = ".3 in"
+    assert form.verdict.value == ""

@@ -1,6 +1,6 @@
 """The chatter bench: which cut sings, what it leaves on the cone, and what the shop does then."""
 
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from seatwork import cutting
 from seatwork.benches.bench import Bench, Values
@@ -32,6 +32,14 @@ HEARD = 1.0
 """How long a cut is heard [s]."""
 
 
+PICTURES = {"on_map": MAP, "in_time": TRACE, "cures": CURES}
+"""By switch the picture it turns to; none of them on shows the cones."""
+
+
+def _picture(name: str, label: str) -> Switch:
+    return Switch(name=name, label=label, back="Cones", needs="shown", redraws=True)
+
+
 class Chatter(Bench[Plunge]):
     """The bench itself; begin with ``chatter``."""
 
@@ -40,14 +48,9 @@ class Chatter(Bench[Plunge]):
     cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press", "paper")
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="shown", label="Show which one sings", back="Ask again", redraws=True),
-        Choice(
-            name="view",
-            label="Picture",
-            options=(CONES, MAP, TRACE, CURES),
-            start=CONES,
-            needs="shown",
-            redraws=True,
-        ),
+        _picture("on_map", "Map"),
+        _picture("in_time", "In time"),
+        _picture("cures", "What helps?"),
         Number(
             name="speed",
             label="Spindle speed",
@@ -162,7 +165,7 @@ class Chatter(Bench[Plunge]):
             setup=setup,
             job=job,
             machine=values["machine"],
-            view=values["view"] if values["shown"] else CONES,
+            view=_view(values),
             spindle_speed=values["speed"],
             other_speed=values["other_speed"],
             width=values["width"],
@@ -180,6 +183,11 @@ class Chatter(Bench[Plunge]):
             return (Measure("Lip in cut, both", result.width),)
         setup, speed = result.setup, result.spindle_speed
         limit = setup.limit(speed)
+        if self.look().projector:
+            return (
+                Measure("Sings from", limit.width),
+                Measure("Quiet below", setup.quiet_below, kind="spindle"),
+            )
         frequency = setup.frequency(speed, result.width)
         return (
             Measure(
@@ -196,6 +204,13 @@ class Chatter(Bench[Plunge]):
     def sources(self, result: Plunge) -> tuple[str, ...]:
         """Tell where each number comes from."""
         return sources(result.job, result.machine)
+
+    def _read(self, given: Values) -> dict[str, Any]:
+        """Read values; a picture switched on takes the place of the others."""
+        read = super()._read(given)
+        if any(read.get(name) for name in PICTURES):
+            read = dict.fromkeys(PICTURES, False) | read
+        return read
 
     def sound(self) -> Sound:
         """Give the cut of the moment as a sound, at its true pitch."""
@@ -219,7 +234,9 @@ class Chatter(Bench[Plunge]):
 def chatter(
     *,
     shown: bool = False,
-    view: str = CONES,
+    on_map: bool = False,
+    in_time: bool = False,
+    cures: bool = False,
     speed: float | str = 1000,
     flutes: float | str = 6,
     width: float | str = 0.508,
@@ -245,8 +262,8 @@ def chatter(
     ----------
     shown : bool
         Begin with the answer shown.
-    view : str
-        ``"the cones"``, ``"the map"``, ``"the cut in time"`` or ``"the cures"``.
+    on_map, in_time, cures : bool
+        Which picture to show in place of the cones, one of them at most.
     speed, other_speed : float or str
         Spindle speed, and the one that stands beside it on the cones [rev/min].
     flutes : float or str
@@ -288,14 +305,16 @@ def chatter(
     Examples
     --------
     >>> chatter(shown=True).readouts()[0]
-    ['Here', 'sings, 281 Hz']
+    ['Here', 'sings, 273 Hz']
     """
     return Chatter(
         system=system,
         palette=palette,
         projector=projector,
         shown=shown,
-        view=view,
+        on_map=on_map,
+        in_time=in_time,
+        cures=cures,
         speed=speed,
         flutes=flutes,
         width=width,
@@ -309,6 +328,12 @@ def chatter(
         wear_land=wear_land,
         feed=feed,
     )
+
+
+def _view(values: Values) -> str:
+    """Give the picture that is switched on."""
+    on = [view for name, view in PICTURES.items() if values[name] and values["shown"]]
+    return on[0] if on else CONES
 
 
 def _cutter(values: Values, job: SeatJob) -> Cutter:

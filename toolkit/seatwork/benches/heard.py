@@ -12,7 +12,8 @@ class HeardView(BenchView):
     def __init__(self, bench: Chatter) -> None:
         super().__init__(bench)
         self.hearing = Hearing(bench.heard)
-        self.panel.box.children = [*self.panel.box.children, self.hearing]
+        turns = self.panel.box.children[0]
+        turns.children = [*turns.children, self.hearing]
         bench.attach(self.hearing)
 
     def close(self) -> None:

@@ -187,8 +187,8 @@ def note(
     Examples
     --------
     >>> bench = note(note="4X ⌀.201 THRU ⌵ ⌀.385 X 82°")
-    >>> bench.readouts()[1]
-    ['In words', 'HOLE .201 DIA THRU, CSK .385 DIA X 82°, 4 PLACES']
+    >>> dict(bench.readouts())["In words"]
+    'HOLE .201 DIA THRU, CSK .385 DIA X 82°, 4 PLACES'
     """
     given = {"note": note, "pick": pick}
     return Note(

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from html import escape
+from time import monotonic
 from typing import Any
 
 import ipywidgets as widgets
@@ -12,6 +13,8 @@ from seatwork.worksheet.entry import Entry
 
 LETTERS = "abcdefgh"
 WIDE = widgets.Layout(width="auto", min_width="14em", max_width="28em")
+LATE_KEYS = 2.0
+"""How long after the click on Check a busy kernel may get the key presses before it [s]."""
 
 
 class FormView(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
@@ -47,8 +50,9 @@ class Form:
         ]
         self.verdict = widgets.HTML()
         self.help = widgets.HTML()
+        self._checked_at = -LATE_KEYS
         for box in self.boxes:
-            box.observe(self._keep, names="value")
+            box.observe(self._type, names="value")
         rows = [*self.boxes, self._buttons(), self.verdict, self.help]
         if not desk.is_practice:
             rows.insert(len(self.boxes), self._sure())
@@ -81,7 +85,15 @@ class Form:
         cost = self.entry.desk.plan.hint_cost
         return f"Hint (costs {cost:.0%} of the points)" if cost else "Hint"
 
-    def _keep(self, _change: Any) -> None:
+    def _type(self, _change: Any) -> None:
+        """Save a key press; a late one belongs to the check before it, another ends its verdict."""
+        self._keep()
+        if monotonic() - self._checked_at < LATE_KEYS:
+            self.show_verdict()
+        else:
+            self.verdict.value = ""
+
+    def _keep(self) -> None:
         self.entry.desk.keep(self.entry.name, [_text(box) for box in self.boxes])
 
     def _check(self, _button: Any) -> None:
@@ -90,7 +102,8 @@ class Form:
         if limit and desk.answers.of(name).tries >= limit:
             self.verdict.value = _status([f"All {limit} tries are used."])
             return
-        self._keep(None)
+        self._keep()
+        self._checked_at = monotonic()
         desk.count(name, "tries")
         self.show_verdict()
         self.worked_button.disabled = not self.entry.worked()
