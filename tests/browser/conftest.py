@@ -199,8 +199,12 @@ def lab(chromium: object, tmp_path_factory: pytest.TempPathFactory) -> Iterator[
         yield started
 
 
-SHUTTING_DOWN = "Canceled future for create_subshell_request message"
-"""JupyterLab's own word when a kernel is shut down before it made the room widgets ask for."""
+SHUTTING_DOWN = ("Canceled future for create_subshell_request message", "Cannot send")
+"""JupyterLab's own words when a kernel is shut down while widgets still ask it for something."""
+
+
+def _is_farewell(told: str) -> bool:
+    return any(words in told for words in SHUTTING_DOWN)
 
 
 @dataclass(kw_only=True)
@@ -212,13 +216,13 @@ class Watch:
 
     def on_console(self, message) -> None:
         """Keep errors written to the console."""
-        if message.type == "error" and SHUTTING_DOWN not in message.text:
+        if message.type == "error" and not _is_farewell(message.text):
             where = (message.location or {}).get("url", "")
             self.errors.append(f"{message.text} [{where}]")
 
     def on_failure(self, error) -> None:
         """Keep exceptions nobody caught."""
-        if SHUTTING_DOWN not in str(error):
+        if not _is_farewell(str(error)):
             self.errors.append(str(error))
 
     def on_request(self, request) -> None:

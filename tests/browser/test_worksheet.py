@@ -6,6 +6,8 @@ from playwright.sync_api import expect
 
 PLACE = "exercises/cones.ipynb"
 LOOSE = 30_000
+SETTLED = 1_500
+"""What JupyterLab takes at most to lay out the page again after the last cell has run [ms]."""
 
 
 def test_a_question_is_answered_by_keyboard_and_restored(lab, page, watch) -> None:
@@ -17,8 +19,9 @@ def test_a_question_is_answered_by_keyboard_and_restored(lab, page, watch) -> No
     expect(forms).to_have_count(3, timeout=LOOSE)
     expect(page.locator(".jp-OutputArea").last).to_contain_text("not yet", timeout=LOOSE)
     box = forms.first.locator("input[type=text]")
-    box.click()
-    page.keyboard.type(".422")
+    page.wait_for_timeout(SETTLED)
+    box.press_sequentially(".422")
+    expect(box).to_have_value(".422", timeout=LOOSE)
     page.keyboard.press("Tab")
     expect(forms.first.get_by_role("button", name="Check")).to_be_focused(timeout=LOOSE)
     page.keyboard.press("Enter")
