@@ -36,13 +36,6 @@ STATES: dict[str, dict[str, dict]] = {
         "time": {"shown": True, "in_time": True},
         "cures": {"shown": True, "cures": True},
     },
-    "spotface": {
-        "bent": {"shown": True, "depth": 1.0},
-        "faced": {"shown": True},
-        "pad": {"shown": True, "relief": True, "depth": 1.2},
-        "boss": {"shown": True, "relief": True, "face": "round boss (scale)", "depth": 1.0},
-        "rocking": {"shown": True, "face": "round boss (scale)", "depth": 1.0},
-    },
     "depth": {
         "cut": {"cut": True},
         "edge": {"cut": True, "touch": "lips on the hole edge", "stop_error": 0.1},

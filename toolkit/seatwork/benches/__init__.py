@@ -16,7 +16,6 @@ _MODULES = {
     "note": "note_bench",
     "which_seat": "which_seat_bench",
     "edges": "edges_bench",
-    "spotface": "spotface_bench",
     "speeds": "speeds_bench",
     "flush": "flush_bench",
 }

@@ -16,6 +16,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     ),
     "demo": ("seatwork.cli.demo:demo", "Plan, card and inspect the cider mill."),
     "card": ("seatwork.cli.cards:card", "Print the card of a note, or of a whole part."),
+    "print": ("seatwork.cli.sheets:print_sheet", "Print a wall chart, checklist or gage sheet."),
     "sources": (
         "seatwork.cli.sources:sources",
         "Where every number comes from, and what is from memory.",

@@ -1,0 +1,80 @@
+"""``seatwork print``: sheets for the wall, the bench and the crib."""
+
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from seatwork import notes, units
+from seatwork.cards import Pages, charts, coupons, formulas, gages, profile, station
+from seatwork.cli.cards import Day, Paper, Replace, keep
+from seatwork.errors import SeatworkError
+from seatwork.plan import Plan, make
+
+PLAIN: dict[str, Callable[..., Pages]] = {
+    "drills": charts.drills,
+    "clearance-holes": charts.clearance_holes,
+    "counterbores": charts.counterbores,
+    "formulas": formulas.formula_sheet,
+    "crib-checklist": station.crib_checklist,
+}
+OF_A_PLAN: dict[str, Callable[..., Pages]] = {
+    "gage-sheet": gages.gage_sheet,
+    "demonstration": station.demonstration,
+}
+KINDS = (*PLAIN, "coupons", "station-sign", "seat-profile", *OF_A_PLAN)
+
+
+def print_sheet(
+    kind: Annotated[str, typer.Argument(help=", ".join(KINDS))],
+    out: Annotated[Path, typer.Argument(help="The PDF to write (or .svg, one file a page).")],
+    note: Annotated[str, typer.Option(help="Print note, for a sheet about one seat.")] = "",
+    material: Annotated[str, typer.Option(help="As in the shop's materials.csv.")] = "",
+    machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")] = "",
+    screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
+    thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
+    paper: Paper = "letter",
+    day: Day = "",
+    replace: Replace = False,
+) -> None:
+    """Print a wall chart, a checklist or a sheet about one seat.
+
+    Example: seatwork print formulas formulas.pdf
+    """
+    when = day or date.today().isoformat()
+    if kind in PLAIN:
+        pages = PLAIN[kind](paper=paper)
+    elif kind == "coupons":
+        pages = coupons.coupon_set(paper=paper, date=when)
+    elif kind == "station-sign":
+        pages = station.station_sign(_said(machine, "--machine", kind), paper=paper)
+    elif kind == "seat-profile":
+        pages = profile.seat_profile(
+            _plan(kind, note, material, machine, screw, thickness), paper=paper
+        )
+    elif kind in OF_A_PLAN:
+        plan = _plan(kind, note, material, machine, screw, thickness)
+        pages = OF_A_PLAN[kind](plan, paper=paper, date=when)
+    else:
+        raise SeatworkError(kind, "no sheet has that name", f"say one of {', '.join(KINDS)}")
+    keep(pages, out, replace=replace)
+
+
+def _plan(
+    kind: str, note: str, material: str, machine: str, screw: str | None, thickness: str | None
+) -> Plan:
+    return make(
+        notes.read(_said(note, "--note", kind)),
+        screw=screw,
+        material=_said(material, "--material", kind),
+        machine=_said(machine, "--machine", kind),
+        thickness=None if thickness is None else units.length(thickness),
+    )
+
+
+def _said(text: str, option: str, kind: str) -> str:
+    if not text:
+        raise SeatworkError(kind, f"that sheet needs {option}", f"add {option} and what it is")
+    return text
