@@ -90,7 +90,7 @@ def _angle(note: Note, screw: Screw | None, system: str, rules: HouseRules) -> G
     if screw is not None and wanted is not None and abs(given.value - wanted) > SAME_ANGLE:
         raise SeatworkError(
             Angle(given.value),
-            f"the note asks for {{angle}}, but a {screw.name} is made for {{wanted}}",
+            f"the note asks for {{angle}}, but {screw.name} is made for {{wanted}}",
             "ask which governs: a seat of the wrong angle can look flush and still be wrong",
             angle=Angle(given.value),
             wanted=Angle(wanted),
