@@ -5,6 +5,8 @@ from typing import Annotated
 
 import typer
 
+from seatwork.cards.inspection_sheet import inspection_sheet
+from seatwork.cli.cards import keep
 from seatwork.inspection import Inspection, inspect, read_sheet
 from seatwork.inspection.telling import part_rows, summary, write_results
 from seatwork.plan.parts import plan_part
@@ -18,6 +20,8 @@ def inspect_parts(
     material: Annotated[str | None, typer.Option(help="For rows that name none.")] = None,
     machine: Annotated[str | None, typer.Option(help="For rows that name none.")] = None,
     to: Annotated[Path | None, typer.Option(help="Write the results as CSV.")] = None,
+    sheet: Annotated[Path | None, typer.Option(help="Print charts and practical (PDF).")] = None,
+    feature: Annotated[str, typer.Option(help="The feature of the sheet; else the first.")] = "",
     replace: Annotated[bool, typer.Option("--replace", help="Over a file that is there.")] = False,
 ) -> None:
     """Judge measured parts: accept, reject, or cannot tell with this instrument.
@@ -30,6 +34,9 @@ def inspect_parts(
     show(found)
     if to is not None:
         typer.echo(write_results(found, to, replace=replace))
+    if sheet is not None:
+        named = feature or next((part.measured.feature for part in found.parts), "")
+        keep(inspection_sheet(found, named), sheet, replace=replace)
     for fault in (*faults, *found.faults):
         typer.echo(fault, err=True)
     if faults or found.faults:
