@@ -13,6 +13,7 @@ INCH_SIZES = ("#4", "#6", "#8", "#10", "1/4", "5/16", "3/8", "7/16", "1/2", "5/8
 METRIC_SIZES = ("M3", "M4", "M5", "M6", "M8", "M10", "M12", "M16", "M20")
 INCH_FITS, METRIC_FITS = ("close", "normal", "loose"), ("fine", "medium", "coarse")
 GROUPS = 3
+CHOOSING = "Clearance: next size up. Tap drill: as listed. Reamer: next under."
 COLUMNS = {2: (0.0, 1.05), 3: (0.0, 0.75, 1.45)}
 LARGEST_STEP = 12.0  # mm; above it the chart holds whole millimeters only
 
@@ -42,7 +43,8 @@ def _usual(drill: Drill) -> bool:
 
 
 def _drill_page(pages: Pages, title: str, drills: Sequence[Drill], *, inch_first: bool) -> None:
-    heading(pages, title, "Clearance: next size up. Tap drill: as listed. Reamer: next size under.")
+    columns = "name, inches, millimeters" if inch_first else "name, inches"
+    heading(pages, title, f"Columns: {columns}. {CHOOSING}")
     cells = [_cell(drill, inch_first) for drill in drills]
     source = _sources(drills)
     _down_the_columns(pages, cells, leave=pages.high(source) + 0.1)
@@ -162,7 +164,9 @@ def _bore(size: str) -> hardware.CounterboreSize | None:
 
 def _sources(found: Iterable[Sourced]) -> str:
     """Name each document once, and say what is from memory."""
-    said = dict.fromkeys(
-        one.source.partition(";")[0] + (f" ({one.caution})" if one.caution else "") for one in found
-    )
-    return "Source: " + "; ".join(said) + "."
+    return "Source: " + "; ".join(dict.fromkeys(_document(one) for one in found)) + "."
+
+
+def _document(one: Sourced) -> str:
+    document = one.source.partition(";")[0]
+    return document if "memory" in document or not one.caution else f"{document} ({one.caution})"

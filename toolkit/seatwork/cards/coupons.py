@@ -75,12 +75,12 @@ def coupon_set(*, paper: str = "letter", date: Day = None, shop: Shop | None = N
     sign_here(pages)
     coupon_views.bar(pages, {c.letter: cone(plan) for c, plan in plans.items()})
     _seats(pages, plans)
-    _bar_notes(pages)
     pages.new_page()
     pad = make(notes.read(PAD_NOTE), material=PAD_METAL, machine=MACHINE, shop=shop)
     heading(pages, "Coupon set 2: cast pad, tilted on purpose", f"{PAD_METAL}, {PAD_NOTE}")
     coupon_views.pad(pages)
     _pad_notes(pages, pad)
+    _bar_notes(pages)
     _to_fetch(pages)
     names = dict.fromkeys(name for plan in (*plans.values(), pad) for name in plan.cautions)
     in_full(pages, cautions(*names))
@@ -170,7 +170,7 @@ def _cutting(seat: SeatPlan) -> tuple[str, str]:
 
 
 def _bar_notes(pages: Pages) -> None:
-    caption(pages, "Notes")
+    caption(pages, "Cutting the bar")
     for line in (
         "Use a sharp cutter: a worn one makes 81° or 83°, and the lesson is about angles.",
         "Cut each seat to its diameter, not to its depth. Check A to C with two balls, then stamp.",
