@@ -17,6 +17,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "demo": ("seatwork.cli.demo:demo", "Plan, card and inspect the cider mill."),
     "card": ("seatwork.cli.cards:card", "Print the card of a note, or of a whole part."),
     "print": ("seatwork.cli.sheets:print_sheet", "Print a wall chart, checklist or gage sheet."),
+    "export": ("seatwork.cli.export:export_pages", "Write notebooks as pages without network."),
     "sources": (
         "seatwork.cli.sources:sources",
         "Where every number comes from, and what is from memory.",

@@ -1,0 +1,33 @@
+"""``seatwork export``: notebooks as pages that need no network and no kernel."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from seatwork.benches.export import export
+from seatwork.errors import SeatworkError
+
+
+def export_pages(
+    notebook: Annotated[Path, typer.Argument(help="A notebook, or a folder of them.")],
+    to: Annotated[Path, typer.Argument(help="Folder for the HTML pages.")],
+    replace: Annotated[bool, typer.Option("--replace", help="Over pages that are there.")] = False,
+) -> None:
+    """Write notebooks as HTML pages with every picture and text inside.
+
+    Example: seatwork export notebooks pages
+    """
+    found = sorted(notebook.glob("*.ipynb")) if notebook.is_dir() else [notebook]
+    if not found:
+        raise SeatworkError(str(notebook), "it holds no notebook", "name another folder")
+    pages = [to / f"{path.stem}.html" for path in found]
+    there = next((page for page in pages if page.exists()), None)
+    if there and not replace:
+        raise SeatworkError(
+            str(there), "that page is there already", "name another folder, or add --replace"
+        )
+    to.mkdir(parents=True, exist_ok=True)
+    for path, page in zip(found, pages, strict=True):
+        export(path, page)
+        typer.echo(f"Written: {page}")
