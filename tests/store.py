@@ -8,6 +8,7 @@ Also draws the picture of the README.
 import sys
 from pathlib import Path
 
+import contents
 import nbformat
 from nbconvert.preprocessors import ExecutePreprocessor
 from seatwork import opening, seats, units
@@ -35,6 +36,9 @@ def store(path: Path) -> None:
     clean(notebook)
     drop_views(model={"type": "notebook", "content": notebook})
     nbformat.write(notebook, path)
+    for stale, text in contents.stale():
+        if stale == path.resolve():
+            path.write_text(text, encoding="utf-8")
 
 
 def clean(notebook: nbformat.NotebookNode) -> None:

@@ -3,6 +3,9 @@
 import ast
 import json
 import re
+import subprocess
+import sys
+import tomllib
 from itertools import chain
 from pathlib import Path
 
@@ -210,3 +213,18 @@ def test_the_first_link_of_the_start_page_is_lesson_02() -> None:
     """A newcomer's first click leads to the lesson on angles."""
     links = LINK.findall(prose(HOME / "notebooks" / "00_start_here.ipynb"))
     assert links[0] == "02_angle_standards.ipynb"
+
+
+def test_every_page_is_listed_and_linked_in_order() -> None:
+    """Each page is in the list of contents; links, start page and README are as it writes."""
+    listed = tomllib.loads((HOME / "tests" / "contents.toml").read_text(encoding="utf-8"))["page"]
+    assert {path.stem for path in LESSONS} <= {page["file"] for page in listed}
+    command = [sys.executable, str(HOME / "tests" / "contents.py"), "--check"]
+    checked = subprocess.run(command, capture_output=True, text=True, check=False)
+    assert (checked.returncode, checked.stdout) == (0, ""), checked.stdout + checked.stderr
+
+
+def test_the_start_page_names_every_worksheet() -> None:
+    """No sheet is left for a learner to find alone."""
+    links = set(LINK.findall(prose(HOME / "notebooks" / "00_start_here.ipynb")))
+    assert {f"../exercises/{path.name}" for path in SHEETS} <= links
