@@ -21,6 +21,11 @@ STATES: dict[str, dict[str, dict]] = {
         "opened": {"opened": True},
         "flat": {"part": "hopper plate, #10 flat head screw", "opened": True},
     },
+    "slips": {
+        "opened": {"opened": True},
+        "travel": {"opened": True, "pick": "quill travel from the nose"},
+        "unknown": {"opened": True, "answer": "0.300 in"},
+    },
     "note": {
         "opened": {"opened": True},
         "torn": {"pick": "Crank, torn print"},

@@ -44,6 +44,13 @@ BENCHES = {
         typed="4X .201 THRU <b>CSK</b>",
         answer="cannot be read",
     ),
+    "slips": Walk(
+        opens_with="What happened?",
+        press="What gives it?",
+        tells="M01 gives",
+        typed="0.300 in",
+        answer="No one slip",
+    ),
     "which_seat": Walk(
         opens_with="Which of the four seats does it want?",
         press="Show the answer",
