@@ -124,16 +124,13 @@ class Slips(Bench[Looked]):
         return _Shown(result, look)
 
     def measures(self, result: Looked) -> tuple[Measure, ...]:
-        """Give the right number and the one typed, in the unit asked for."""
+        """Give the right number, and how many times it was written."""
         part = result.part
-        ratio = f"{result.value / part.answer:.2f} times the right one"
-        rows = (
+        ratio = f"{result.value / part.answer:.2f} times"
+        return (
             Measure("Right", part.measure.write(part.rounded, part.system), kind="word"),
-            Measure("The learner's is", ratio, kind="word"),
+            Measure("Of the right one", ratio, kind="word"),
         )
-        if not result.opened:
-            return rows
-        return (*rows, Measure("Known slips that give it", f"{len(_single(result))}", kind="word"))
 
     def sources(self, result: Looked) -> tuple[str, ...]:
         """Tell what is accepted and why, how a match is made, and how the answer is worked out."""

@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from seatwork.marking import AnswerFile, Sheet, given, sheets
+from seatwork.errors import SeatworkError
+from seatwork.marking import AnswerFile, Sheet, given, handed, sheets
 from seatwork.marking.answers import reopen
 from seatwork.marking.given import Given
 from seatwork.marking.sheets import draw_item
@@ -13,7 +14,13 @@ from seatwork.shop import find
 from seatwork.worksheet.entry import Entry, typed_parts
 from seatwork.worksheet.finishing import Finished, NotYet, open_points
 
-__all__ = ["Desk", "NotYet", "model_sheet", "sheet"]
+if TYPE_CHECKING:
+    from seatwork.worksheet.paper_form import PaperForm
+
+__all__ = ["Desk", "NotYet", "from_paper", "model_sheet", "sheet"]
+
+TYPED = "from_paper"
+"""Where answers typed from paper go, in the instructor's folder."""
 
 
 def sheet(name: str) -> "Desk":
@@ -52,6 +59,37 @@ def sheet(name: str) -> "Desk":
 def model_sheet(name: str) -> "Desk":
     """Open a worksheet for a model answer: practice numbers, and nothing is saved."""
     return Desk(sheets.load(name), given.practice(name), None)
+
+
+def from_paper(sheet: str, course: str | Path = "course") -> "PaperForm":
+    """Open the form that answers written on paper are typed into.
+
+    Parameters
+    ----------
+    sheet : str
+        Name of the sheet, such as "cones".
+    course : str or Path
+        The instructor's folder, in which the hand-out is recorded.
+
+    Returns
+    -------
+    PaperForm
+        The last line of a cell shows it. Answers go into the folder's ``from_paper/`` as
+        answer files, which ``seatwork mark`` reads like any others.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no such sheet, or it was handed out to nobody.
+    """
+    from seatwork.worksheet.paper_form import PaperForm
+
+    plan, folder = sheets.load(sheet), Path(course)
+    record = handed.read(folder)
+    if not any(record.sheets.get(plan.name, {}).values()):
+        remedy = "name the folder with handed_out.json, or hand the sheet out first"
+        raise SeatworkError(str(folder), f"{plan.name} was handed out to nobody here", remedy)
+    return PaperForm(plan, record, folder / TYPED)
 
 
 class Desk:

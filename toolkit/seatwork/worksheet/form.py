@@ -1,6 +1,6 @@
 """The form under a question: a box for each part, a check button, hints, and the verdict."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from html import escape
 from time import monotonic
 from typing import Any
@@ -63,12 +63,12 @@ class Form:
     def _buttons(self) -> widgets.HBox:
         """Make the buttons; a graded sheet has no verdict, so fewer of them."""
         practice = self.entry.desk.is_practice
-        check = _button("Check" if practice else "Save", self._check)
-        self.hint_button = _button(self._hint_label(), self._hint)
-        self.worked_button = _button("Worked answer", self._worked)
+        check = button("Check" if practice else "Save", self._check)
+        self.hint_button = button(self._hint_label(), self._hint)
+        self.worked_button = button("Worked answer", self._worked)
         self.worked_button.disabled = not self.entry.worked()
-        self.new_button = _button("New numbers", self._renew)
-        self.other_button = _button(wording()["marking.not_what_i_did"], self._not_that)
+        self.new_button = button("New numbers", self._renew)
+        self.other_button = button(wording()["marking.not_what_i_did"], self._not_that)
         self.other_button.layout.display = "none"
         rest = [self.worked_button, self.new_button, self.other_button] if practice else []
         hint = [self.hint_button] if practice or self.entry.desk.plan.hint_cost else []
@@ -100,7 +100,7 @@ class Form:
         desk, name = self.entry.desk, self.entry.name
         limit = desk.plan.tries
         if limit and desk.answers.of(name).tries >= limit:
-            self.verdict.value = _status([f"All {limit} tries are used."])
+            self.verdict.value = status([f"All {limit} tries are used."])
             return
         self._keep()
         self._checked_at = monotonic()
@@ -117,7 +117,7 @@ class Form:
         labels = [_label(number, len(feedback)) for number in range(len(feedback))]
         single = len(feedback) == 1
         lines = feedback if single else [f"{a}: {b}" for a, b in zip(labels, feedback, strict=True)]
-        self.verdict.value = _status(lines)
+        self.verdict.value = status(lines)
 
     def _hint(self, _button: Any) -> None:
         desk, name = self.entry.desk, self.entry.name
@@ -125,28 +125,29 @@ class Form:
         if shown < len(hints):
             desk.count(name, "hints")
         read = hints[: min(shown + 1, len(hints))]
-        self.help.value = _status([f"Hint {n}: {hint}" for n, hint in enumerate(read, 1)])
+        self.help.value = status([f"Hint {n}: {hint}" for n, hint in enumerate(read, 1)])
 
     def _not_that(self, _button: Any) -> None:
         """Take the learner's word: the same number can come from another thought."""
         first = self.entry.question.hints[0]
-        self.help.value = _status(["Then something else gave the same number.", f"Hint 1: {first}"])
+        self.help.value = status(["Then something else gave the same number.", f"Hint 1: {first}"])
 
     def _mark_sure(self, change: Any) -> None:
         self.entry.desk.mark_sure(self.entry.name, bool(change["new"]))
 
     def _renew(self, _button: Any) -> None:
         self.entry.desk.renew(self.entry.name)
-        self.verdict.value = _status(["New numbers are drawn. Run this cell again to see them."])
+        self.verdict.value = status(["New numbers are drawn. Run this cell again to see them."])
 
     def _worked(self, _button: Any) -> None:
-        self.help.value = _status([self.entry.worked()])
+        self.help.value = status([self.entry.worked()])
 
 
-def _button(words: str, answer: Callable[[Any], None]) -> Any:
-    button = widgets.Button(description=words, layout=widgets.Layout(width="auto"))
-    button.on_click(answer)
-    return button
+def button(words: str, answer: Callable[[Any], None]) -> Any:
+    """Make a button as wide as its words."""
+    made = widgets.Button(description=words, layout=widgets.Layout(width="auto"))
+    made.on_click(answer)
+    return made
 
 
 def _label(number: int, count: int) -> str:
@@ -168,6 +169,7 @@ def _text(box: Any) -> str:
     return box.value or ""
 
 
-def _status(lines: Any) -> str:
-    inside = "<br>".join(escape(str(line)) for line in lines)
+def status(lines: Iterable[str]) -> str:
+    """Write lines, escaped, as a region that a screen reader tells when it changes."""
+    inside = "<br>".join(escape(line) for line in lines)
     return f'<div role="status" style="font-size: 1.05em; line-height: 1.5">{inside}</div>'
