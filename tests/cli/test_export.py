@@ -1,5 +1,6 @@
 """The export command writes whole pages and overwrites nothing unasked."""
 
+import re
 from pathlib import Path
 
 from seatwork import opening
@@ -27,3 +28,14 @@ def test_a_page_that_is_there_is_kept(tmp_path: Path) -> None:
     done = CliRunner().invoke(app, ["export", str(LESSON), str(tmp_path)])
     assert done.exit_code != 0
     assert kept.read_text(encoding="utf-8") == "mine"
+
+
+def test_links_lead_to_pages_or_are_plain_words(tmp_path: Path) -> None:
+    """Exported together, lessons link one another; what has no page is no link."""
+    done = CliRunner().invoke(app, ["export", str(LESSON.parent), str(tmp_path)])
+    assert done.exit_code == 0
+    pages = list(tmp_path.glob("*.html"))
+    assert len(pages) == len(list(LESSON.parent.glob("*.ipynb")))
+    for page in pages:
+        for where in re.findall(r'href="([^"#]*)', page.read_text(encoding="utf-8")):
+            assert not where or (tmp_path / where).is_file(), f"{page.name} leads to {where}"

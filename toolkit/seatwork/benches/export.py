@@ -1,6 +1,8 @@
 """A notebook as one web page that needs no network, no kernel and no script."""
 
 import os
+import re
+from collections.abc import Collection
 from html import escape
 from pathlib import Path
 from typing import Any
@@ -19,7 +21,8 @@ blockquote { margin: 1rem 0; padding: .2rem 1rem; border-left: .3rem solid #5f5f
 pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
 .input { border-left: .2rem solid #5f5f5f; background: #f5f5f5; }
 .prompt { display: none; }
-@media print { .input, pre, img, table { break-inside: avoid; } }
+@media print { .input, pre, img, table, blockquote { break-inside: avoid; }
+  h2, h3 { break-after: avoid; } }
 """
 PAGE = """<!DOCTYPE html>
 <html lang="en">
@@ -39,7 +42,14 @@ PAGE = """<!DOCTYPE html>
 """
 
 
-def export(notebook_path: str | os.PathLike[str], html_path: str | os.PathLike[str]) -> Path:
+LINK = re.compile(r"(?<!!)\[([^\]]*)\]\(([^)\s#]+)\.ipynb(#[^)\s]*)?\)")
+
+
+def export(
+    notebook_path: str | os.PathLike[str],
+    html_path: str | os.PathLike[str],
+    beside: Collection[str] = (),
+) -> Path:
     """Write a notebook, as it was last saved, as one HTML file.
 
     Live views are left out, their stills and texts stay; pictures are put into the file. The
@@ -51,6 +61,9 @@ def export(notebook_path: str | os.PathLike[str], html_path: str | os.PathLike[s
         The notebook [file].
     html_path : path
         Where to write [file]; an older file is replaced only when the new one is whole.
+    beside : collection of str
+        Names, without ending, of notebooks whose pages stand in the same folder: links lead
+        to those; links to other notebooks become plain words.
 
     Returns
     -------
@@ -65,6 +78,7 @@ def export(notebook_path: str | os.PathLike[str], html_path: str | os.PathLike[s
     source, target = Path(notebook_path), Path(html_path)
     notebook = _read(source)
     _drop_live(notebook)
+    _lead_links(notebook, beside)
     page = PAGE.format(
         policy=POLICY,
         title=escape(_title(notebook, source.stem)),
@@ -101,6 +115,18 @@ def _drop_live(notebook: Any) -> None:
             output.get("data", {}).pop(LIVE_ONLY, None)
         if "outputs" in cell:
             cell.outputs = [o for o in cell.outputs if "data" not in o or o.data]
+
+
+def _lead_links(notebook: Any, beside: Collection[str]) -> None:
+    """Lead links between notebooks to their pages, and unlink what has no page."""
+
+    def led(link: re.Match[str]) -> str:
+        words, name, place = link.groups()
+        return f"[{words}]({name}.html{place or ''})" if name in beside else words
+
+    for cell in notebook.cells:
+        if cell.cell_type == "markdown":
+            cell.source = LINK.sub(led, cell.source)
 
 
 def _title(notebook: Any, name: str) -> str:

@@ -29,5 +29,5 @@ def export_pages(
         )
     to.mkdir(parents=True, exist_ok=True)
     for path, page in zip(found, pages, strict=True):
-        export(path, page)
+        export(path, page, [other.stem for other in found])
         typer.echo(f"Written: {page}")
