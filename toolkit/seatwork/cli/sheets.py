@@ -8,7 +8,7 @@ from typing import Annotated
 import typer
 
 from seatwork import notes, units
-from seatwork.cards import Pages, charts, coupons, formulas, gages, profile, station
+from seatwork.cards import Pages, charts, coupons, formulas, gages, glossary, profile, station
 from seatwork.cli.cards import Day, Paper, Replace, keep
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make
@@ -19,6 +19,7 @@ PLAIN: dict[str, Callable[..., Pages]] = {
     "counterbores": charts.counterbores,
     "formulas": formulas.formula_sheet,
     "crib-checklist": station.crib_checklist,
+    "glossary": glossary.glossary_sheet,
 }
 OF_A_PLAN: dict[str, Callable[..., Pages]] = {
     "gage-sheet": gages.gage_sheet,

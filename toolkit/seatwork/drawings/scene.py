@@ -19,6 +19,9 @@ from seatwork.errors import SeatworkError
 
 PALETTES = ("light", "dark", "print")
 
+COLORS = 128
+"""Most colors of a picture kept in a notebook."""
+
 PartT = TypeVar("PartT", contravariant=True)
 
 
@@ -86,20 +89,28 @@ class Drawing:
         )
         return out.getvalue()
 
-    def markdown(self, scale: float = 1.0) -> str:
-        """Return the picture as a Markdown image with its text as alt, then the text."""
-        data = base64.b64encode(_of_few_colors(self.png(scale))).decode("ascii")
+    def markdown(self, scale: float = 1.0, colors: int = COLORS) -> str:
+        """Return the picture as a Markdown image with its text as alt, then the text.
+
+        Parameters
+        ----------
+        scale : float
+            Pixels of the picture per pixel of the figure's own size [-], 0.25 to 4.
+        colors : int
+            Most colors it may have, 2 to 256.
+        """
+        data = base64.b64encode(_of_few_colors(self.png(scale), colors)).decode("ascii")
         return f"![{plain(self.text)}](data:image/png;base64,{data})\n\n{plain(self.text)}"
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
         return {"text/plain": self.text, "text/markdown": self.markdown()}
 
 
-def _of_few_colors(png: bytes) -> bytes:
-    """Return the picture with at most 128 colors: line work loses nothing and two thirds size."""
+def _of_few_colors(png: bytes, colors: int = COLORS) -> bytes:
+    """Return the picture with few colors: line work loses nothing and two thirds of its size."""
     out = io.BytesIO()
     image = Image.open(io.BytesIO(png)).convert("RGB")
-    image.quantize(128, dither=Image.Dither.NONE).save(out, "png", optimize=True)
+    image.quantize(colors, dither=Image.Dither.NONE).save(out, "png", optimize=True)
     return out.getvalue()
 
 
