@@ -1,6 +1,7 @@
 """How quickly a picture follows the hand: ours, a bare label, interact and ipympl, in one run.
 
-    python tests/bench/live_picture.py
+    python tests/bench/live_picture.py            # a plug in a plate, shown in four ways
+    python tests/bench/live_picture.py benches    # the benches of the course beside a bare label
 
 prints the table. It needs Chromium and the extras of the tests (ipympl among them). Per variant
 a notebook runs in a JupyterLab started by ``seatwork open``; real key presses and a real drag go
@@ -51,10 +52,10 @@ def still(figure):
 def slider(): return w.IntSlider(value=150, min=10, max=350, description='depth',
                                  layout=w.Layout(width='760px'))
 """
-OURS = """
+HEARD = """
+from seatwork import benches
 from seatwork.benches.rows import ControlRow
 ControlRow._hear = timed(ControlRow._hear)
-PlugBench()
 """
 LABEL = """
 s, label = slider(), w.Label('150')
@@ -124,17 +125,34 @@ class Variant:
     handle: str = ".noUi-handle"
 
 
-VARIANTS = {
-    "label": Variant(cell=LABEL, kind="dom", picture=".target"),
-    "ours": Variant(
-        cell=OURS,
+def ours(call: str) -> Variant:
+    """Show one of our benches."""
+    return Variant(
+        cell=HEARD + call,
         kind="dom",
         picture=".seatwork-picture",
         handle=".seatwork-row input[type=range]",
-    ),
+    )
+
+
+VARIANTS = {
+    "label": Variant(cell=LABEL, kind="dom", picture=".target"),
+    "ours": ours("PlugBench()"),
     "ipympl": Variant(cell=IPYMPL, kind="canvas", picture=".jupyter-widgets canvas"),
     "interact": Variant(cell=INTERACT, kind="img", picture=".jp-OutputArea img"),
 }
+BENCHES = {
+    "angles": ours("benches.angles(cut_open=True)"),
+    "depth": ours("benches.depth(cut=True)"),
+    "edges": ours("benches.edges(all_round=True)"),
+    "speeds": ours("benches.speeds()"),
+    "flush": ours("benches.flush()"),
+    "chatter": ours("benches.chatter(shown=True, on_map=True)"),
+}
+HEAVY = {"chatter"}
+"""Benches whose every move works out a map or a casting anew."""
+
+EVERY = VARIANTS | BENCHES
 
 
 @dataclass(kw_only=True)
@@ -161,7 +179,7 @@ def browser_tests():
 async def open_variant(page, parts, lab, name: str) -> tuple[Path, object]:
     """Run a variant's notebook; return the file of its work times and its slider's handle."""
     log = lab.folder / f"work-{name}.txt"
-    place = lab.write(f"{name}.ipynb", [HEAD.format(log=str(log)), VARIANTS[name].cell])
+    place = lab.write(f"{name}.ipynb", [HEAD.format(log=str(log)), EVERY[name].cell])
     await page.goto(lab.address(place))
     await page.locator("#jupyterlab-splash").wait_for(state="detached")
     await page.wait_for_function(parts.CURRENT_IS, arg=place)
@@ -169,11 +187,11 @@ async def open_variant(page, parts, lab, name: str) -> tuple[Path, object]:
     await page.get_by_role("menuitem", name="Run", exact=True).click()
     await page.get_by_role("menuitem", name="Run All Cells", exact=True).click()
     await page.wait_for_function(parts.ALL_RUN)
-    await page.locator(VARIANTS[name].picture).first.wait_for()
+    await page.locator(EVERY[name].picture).first.wait_for()
     await page.wait_for_timeout(1500)
-    await page.evaluate(PROBE, [VARIANTS[name].kind, VARIANTS[name].picture])
+    await page.evaluate(PROBE, [EVERY[name].kind, EVERY[name].picture])
     log.write_text("")
-    return log, page.locator(VARIANTS[name].handle).first
+    return log, page.locator(EVERY[name].handle).first
 
 
 async def press_keys(page, handle, times: Times) -> None:
@@ -283,7 +301,8 @@ def table(found: dict[str, Times]) -> str:
 
 def main(arguments: list[str]) -> None:
     """Measure all variants, or those named, and print the table."""
-    names = [a for a in arguments if a in VARIANTS] or list(VARIANTS)
+    asked = ["label", "interact", *BENCHES] if arguments == ["benches"] else arguments
+    names = [name for name in asked if name in EVERY] or list(VARIANTS)
     found = asyncio.run(measure_all(names, ROUNDS))
     sys.stdout.write(table(found) + "\n")
 

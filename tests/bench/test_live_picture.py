@@ -15,6 +15,8 @@ import pytest
 MOST_TO_LABEL, LEAST_TO_INTERACT, LEAST_PAINT_TO_INTERACT = 1.6, 6.0, 3.0
 # frames a second while dragged, and the kernel's work of a move [ms]
 LEAST_FRAMES, MOST_WORK = 45.0, 2.0
+# where a map or a casting is worked out anew: key press to change [ms], frames a second
+MOST_WAIT, LEAST_HEAVY_FRAMES = 100.0, 12.0
 
 
 def harness():
@@ -40,3 +42,24 @@ def test_the_picture_follows_nearly_as_quickly_as_a_label(capsys):
     assert LEAST_PAINT_TO_INTERACT * live.middle(ours.paint) <= live.middle(interact.paint)
     assert live.middle(ours.fps) >= LEAST_FRAMES
     assert live.middle(ours.work) <= MOST_WORK
+
+
+@pytest.mark.bench
+def test_the_benches_of_the_course_keep_up(capsys):
+    """Sections: at most 1.6 times a label, 45 frames, 2 ms; a new map: 100 ms, 12 frames."""
+    live = harness()
+    found = asyncio.run(live.measure_all(["label", *live.BENCHES], live.ROUNDS))
+    with capsys.disabled():
+        sys.stdout.write(f"\n{live.table(found)}\n")
+    label = live.middle(found["label"].change)
+    for name in live.BENCHES:
+        change, fps, work = (
+            live.middle(getattr(found[name], c)) for c in ("change", "fps", "work")
+        )
+        if name in live.HEAVY:
+            assert change <= MOST_WAIT, name
+            assert fps >= LEAST_HEAVY_FRAMES, name
+        else:
+            assert change <= MOST_TO_LABEL * label, name
+            assert fps >= LEAST_FRAMES, name
+            assert work <= MOST_WORK, name

@@ -1,6 +1,7 @@
 """One element of the page: its looks, told once, and what of it changes at a move."""
 
 from collections.abc import Callable
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -57,6 +58,7 @@ def to_units(transform: Transform, figure: Figure) -> np.ndarray:
     return scaled
 
 
+@lru_cache(maxsize=256)
 def css(color: Color | None) -> str:
     """Return a color for the page; a color with opacity keeps it."""
     if color is None or color[3] == 0:

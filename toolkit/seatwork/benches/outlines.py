@@ -8,6 +8,7 @@ from functools import lru_cache
 import numpy as np
 from matplotlib.font_manager import FontProperties, findfont, get_font
 from matplotlib.ft2font import LoadFlags
+from matplotlib.lines import Line2D
 from matplotlib.path import Path
 from matplotlib.transforms import Affine2D
 
@@ -38,15 +39,27 @@ def path_data(path: Path, matrix: np.ndarray) -> str:
         simple = bool(path.should_simplify)
         path = path.cleaned(transform=to_pixels, simplify=simple, remove_nans=True)
         matrix = np.diag([UNITS_PER_PIXEL, UNITS_PER_PIXEL, 1.0])
-    vertices = np.asarray(path.vertices, float)
     codes = None if path.codes is None else np.asarray(path.codes, np.uint8)
-    finite = np.isfinite(vertices).all(axis=1)
+    return _written(np.asarray(path.vertices, float), codes, matrix)
+
+
+def line_data(line: Line2D, matrix: np.ndarray) -> str:
+    """Write the line through the points of a plain line, as `path_data` would write its path."""
+    x, y = line.get_data(orig=True)
+    points = np.array([x, y], float).T
+    if len(points) > LONG_PATH or line.get_drawstyle() != "default" or np.ma.is_masked(y):
+        return path_data(line.get_path(), matrix)
+    return _written(points, None, matrix)
+
+
+def _written(vertices: np.ndarray, codes: np.ndarray | None, matrix: np.ndarray) -> str:
+    finite = np.isfinite(vertices)
     if not finite.all():
-        codes = _broken(codes, finite)
-        vertices = vertices[finite]
+        kept = finite.all(axis=1)
+        codes, vertices = _broken(codes, kept), vertices[kept]
     units = np.rint(vertices @ matrix[:2, :2].T + matrix[:2, 2]).astype(int)
-    template, kept = _template(len(units), None if codes is None else codes.tobytes())
-    return template % tuple((units if kept is None else units[kept]).ravel().tolist())
+    template, used = _template(len(units), None if codes is None else codes.tobytes())
+    return template % tuple((units if used is None else units[used]).ravel().tolist())
 
 
 def _broken(codes: np.ndarray | None, finite: np.ndarray) -> np.ndarray:

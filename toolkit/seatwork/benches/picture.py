@@ -1,6 +1,7 @@
 """The live picture: a still ground drawn once, moving artists as vectors on top of it."""
 
 import io
+from itertools import count
 from typing import Any
 
 import numpy as np
@@ -42,7 +43,10 @@ class LivePicture:
         self._artists = [a for moves, run in self._runs if moves for a in run]
         self._elements = [elements_of(a, figure, self._letters) for a in self._artists]
         self._flat: list[Element] = [e for group in self._elements for e in group]
+        self._numbered = _numbered(self._artists, self._elements)
         self._image = next((a for a in self._artists if isinstance(a, AxesImage)), None)
+        for artist in self._artists:
+            artist.stale = True
         self._read()
         self.pixels = self._pixels()
         self.layers = self.still(scale)
@@ -101,9 +105,16 @@ class LivePicture:
         ]
 
     def _read(self) -> dict[str, Any]:
-        """Return the changes of every element that changed, by number."""
-        found = ((str(n), element.changes()) for n, element in enumerate(self._flat))
-        return {number: changes for number, changes in found if changes}
+        """Return the changes of every element that changed, by number.
+
+        An artist that nothing was set on since the last reading is not stale, and passed over.
+        """
+        found: dict[str, Any] = {}
+        for artist, group in self._numbered:
+            if artist.stale:
+                found |= {n: changes for n, element in group if (changes := element.changes())}
+                artist.stale = artist is self._image
+        return found
 
     def _order(self) -> list[list[int]]:
         """Return layers and elements bottom first: [0, layer] or [1, element]."""
@@ -115,9 +126,9 @@ class LivePicture:
                 order.append([0, stills])
                 stills += 1
                 continue
-            count = sum(len(next(groups)) for _ in run)
-            order += [[1, elements + n] for n in range(count)]
-            elements += count
+            many = sum(len(next(groups)) for _ in run)
+            order += [[1, elements + n] for n in range(many)]
+            elements += many
         return order
 
     def _pixels(self) -> bytes:
@@ -130,6 +141,17 @@ class LivePicture:
         Image.fromarray(upright).save(out, "png", compress_level=1)
         self._image.stale = False
         return out.getvalue()
+
+
+def _numbered(
+    artists: list[Artist], elements: list[list[Element]]
+) -> list[tuple[Artist, list[tuple[str, Element]]]]:
+    """Give each artist with its elements, numbered through all of them."""
+    number = count()
+    return [
+        (artist, [(str(next(number)), element) for element in group])
+        for artist, group in zip(artists, elements, strict=True)
+    ]
 
 
 def moving(drawing: Drawing) -> list[Artist]:

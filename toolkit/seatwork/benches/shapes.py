@@ -17,7 +17,7 @@ from matplotlib.transforms import IdentityTransform
 
 from seatwork.benches.element import Attributes, Element, clipping, css, to_units
 from seatwork.benches.lettering import Lettering
-from seatwork.benches.outlines import UNITS_PER_PIXEL, path_data, relative_data
+from seatwork.benches.outlines import UNITS_PER_PIXEL, line_data, path_data, relative_data
 from seatwork.benches.recorder import Stroke, strokes_of
 
 
@@ -80,14 +80,18 @@ def _follower(artist: Any, stroke: Stroke, figure: Figure) -> Callable[[], Attri
         places = _places(artist, figure)
         return lambda: {"at": places(), **_shown(artist)}
     base = to_units(Artist.get_transform(artist), figure)
-    colors = _line_colors if isinstance(artist, Line2D) else _patch_colors
-    fixed = bool(stroke.hatch) or stroke.kind != "path"
-    own = _own_shape(artist)
+    if isinstance(artist, Line2D):
+        return lambda: {
+            "d": line_data(artist, base),
+            **_shown(artist),
+            "stroke": css(to_rgba(artist.get_color(), artist.get_alpha())),
+        }
+    own, fixed = _own_shape(artist), bool(stroke.hatch)
 
     def read() -> Attributes:
         matrix = base @ artist.get_patch_transform().get_matrix() if own else base
         shown = {"d": path_data(artist.get_path(), matrix), **_shown(artist)}
-        return shown if fixed else shown | colors(artist)
+        return shown if fixed else shown | _patch_colors(artist)
 
     return read
 
@@ -118,10 +122,6 @@ def _places(artist: Any, figure: Figure) -> Callable[[], list[int]]:
 
 def _shown(artist: Artist) -> Attributes:
     return {"display": "inline" if artist.get_visible() else "none"}
-
-
-def _line_colors(line: Line2D) -> Attributes:
-    return {"stroke": css(to_rgba(line.get_color(), line.get_alpha()))}
 
 
 def _patch_colors(patch: Patch) -> Attributes:

@@ -28,7 +28,7 @@ GREATEST_ANGLE = 179.0
 
 def is_number(value: object) -> bool:
     """Tell whether `value` is a number at all; text and None are not."""
-    return isinstance(value, Real)
+    return type(value) is float or isinstance(value, Real)
 
 
 def shown(value: Any, kind: type[float] = Length) -> object:

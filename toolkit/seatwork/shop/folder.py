@@ -2,6 +2,7 @@
 
 import re
 import tomllib
+from functools import lru_cache
 from importlib import resources
 from pathlib import Path
 from typing import Any
@@ -32,15 +33,19 @@ def find(start: Path | None = None) -> Path | None:
     SeatworkError
         If the marker is of another format than this version knows.
     """
-    here = (start or Path.cwd()).resolve()
+    here = start.resolve() if start else Path.cwd()
     for folder in (here, *here.parents):
-        if (folder / MARKER).is_file():
-            _check_marker(folder / MARKER)
+        marker = folder / MARKER
+        if marker.is_file():
+            stamp = marker.stat()
+            _check_marker(marker, stamp.st_mtime_ns, stamp.st_size)
             return folder
     return None
 
 
-def _check_marker(marker: Path) -> None:
+@lru_cache(maxsize=8)
+def _check_marker(marker: Path, _modified: int, _length: int) -> None:
+    """Refuse a marker of another format; looked at again when the file was saved."""
     found = read_toml(marker).get("format")
     if found != FORMAT:
         raise SeatworkError(
