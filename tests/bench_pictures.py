@@ -64,6 +64,12 @@ STATES: dict[str, dict[str, dict]] = {
         "capped": {"job": "countersink .385 in 6061 (hopper plate)", "constant": "4"},
         "range": {"operation": "drill", "machine": "hand drill", "diameter": 5},
     },
+    "counterbore": {
+        "larger": {"way": "larger counterbore"},
+        "key": {"way": "socket head screw", "screw": "M6 hex (guard bracket)"},
+        "boss": {"way": "raised boss"},
+        "shallow": {"depth": "0.100 in", "washer": True},
+    },
     "flush": {
         "small_seat": {"diameter": 12.5, "heads": "as the standard allows"},
         "sheet": {"screw": "#10 flat head 100° (guard)"},

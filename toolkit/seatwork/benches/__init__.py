@@ -18,6 +18,7 @@ _MODULES = {
     "edges": "edges_bench",
     "speeds": "speeds_bench",
     "flush": "flush_bench",
+    "counterbore": "counterbore_bench",
     "slips": "slips_bench",
 }
 

@@ -194,10 +194,13 @@ class Bench(ABC, Generic[ResultT]):
 
     def code(self) -> str:
         """Return one line that rebuilds the bench as it stands."""
+        values = self._state.values
+        given = {c.name: values[c.name] for c in self.controls if values[c.name] != c.start}
+        brought = self._read(given)  # one value may bring others, also away from their start
         changed = [
-            f"{c.name}={c.written(self._state.values[c.name], self._system)}"
+            f"{c.name}={c.written(values[c.name], self._system)}"
             for c in self.controls
-            if self._state.values[c.name] != c.start
+            if c.name in given or values[c.name] != brought.get(c.name, c.start)
         ]
         if self._system != rules().word("display.system"):
             changed.append(f"system={self._system!r}")
