@@ -1,5 +1,6 @@
 """Worksheets as their TOML files define them: questions, points, tries and hint cost."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -19,10 +20,11 @@ FORMAT = 1
 MODES = ("practice", "graded")
 SYSTEMS = ("inch", "metric")
 MOST_QUESTIONS = 60
+LESSON = re.compile(r"[a-z0-9_]{0,60}", re.ASCII)
 SHEET_KEYS = {
     "format", "title", "mode", "system", "tries", "hint_cost", "pass_mark", "questions",
 }  # fmt: skip
-QUESTION_KEYS = {"id", "type", "points", "system"}
+QUESTION_KEYS = {"id", "type", "points", "system", "lesson", "start"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,6 +43,8 @@ class Item:
         Unit system; as drawn if None.
     plain_measure : Measure or None
         What its answer measures, where one number is all that is asked.
+    lesson, start : str
+        File name and title of the lesson to begin with if it is missed; empty for none.
     """
 
     id: str
@@ -48,6 +52,8 @@ class Item:
     points: float
     system: str | None
     plain_measure: Measure | None = None
+    lesson: str = ""
+    start: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -188,7 +194,20 @@ def _item(path: Path, item: Any, system: str | None) -> Item:
         plain_measure=_plain_measure(found),
         points=_amount(path, item, "points", 0.01, 100, 1.0),
         system=_one_of(path, item, "system", (*SYSTEMS, None)) or system,
+        **_lesson(path, name, item),
     )
+
+
+def _lesson(path: Path, name: str, item: dict[str, Any]) -> dict[str, str]:
+    """Read the lesson that a missed question leads to."""
+    lesson, start = (str(item.get(key, "")) for key in ("lesson", "start"))
+    if bool(lesson) != bool(start) or not LESSON.fullmatch(lesson):
+        raise SeatworkError(
+            path.name,
+            f"{name} names half a lesson",
+            'write both, such as lesson = "02_angle_standards" and start = "Which angle?"',
+        )
+    return {"lesson": lesson, "start": start}
 
 
 def _plain_measure(kind: type[Question]) -> Measure | None:

@@ -13,6 +13,7 @@ from seatwork.questions import Question, Verdict, judge_all
 from seatwork.shop import find
 from seatwork.worksheet.entry import Entry, typed_parts
 from seatwork.worksheet.finishing import Finished, NotYet, open_points
+from seatwork.worksheet.routing import Route
 
 if TYPE_CHECKING:
     from seatwork.worksheet.paper_form import PaperForm
@@ -186,8 +187,11 @@ class Desk:
         """Return what is to be said of each part of an answer."""
         return judge_all(self.question(name), self.answers.of(name).parts)
 
-    def finish(self) -> Finished:
+    def finish(self) -> Finished | Route:
         """End the sheet: in practice all must be right; graded, say what is saved.
+
+        A practice sheet whose questions name lessons ends with the route through them,
+        whatever was answered.
 
         Raises
         ------
@@ -196,7 +200,10 @@ class Desk:
         """
         if not self.is_practice:
             return Finished(self._saved())
-        left = open_points({item.id: self.verdicts(item.id) for item in self.plan.items})
+        verdicts = {item.id: self.verdicts(item.id) for item in self.plan.items}
+        if any(item.lesson for item in self.plan.items):
+            return Route(self.plan, verdicts)
+        left = open_points(verdicts)
         if left:
             raise NotYet(self.plan.title, left)
         return Finished(f"{self.plan.title}: all {len(self.plan.items)} questions are right.")

@@ -1,0 +1,69 @@
+"""The end of a sheet that asks where to begin: each question with the lesson it stands for."""
+
+from collections.abc import Mapping
+from os.path import relpath
+from pathlib import Path
+from typing import Any
+
+from seatwork.marking import Sheet
+from seatwork.marking.sheets import folder
+from seatwork.questions import Verdict
+
+HEADS = ("question", "your answer", "lesson")
+NOTHING_MISSED = "Nothing missed: go to the last lesson, the whole part, and look back as you need."
+
+
+class Route:
+    """Which lessons a learner may pass over, and where to begin.
+
+    Parameters
+    ----------
+    plan : Sheet
+        A sheet whose questions name lessons.
+    verdicts : mapping of str to tuple of Verdict
+        What is to be said of each answer.
+    """
+
+    def __init__(self, plan: Sheet, verdicts: Mapping[str, tuple[Verdict, ...]]) -> None:
+        self.rows = [
+            (item.id, result(verdicts[item.id]), f"{item.lesson[:2]}, {item.start}", item.lesson)
+            for item in plan.items
+            if item.lesson
+        ]
+
+    @property
+    def first(self) -> str:
+        """Say where to begin: the lesson of the first question that was missed."""
+        for _, said, lesson, _ in self.rows:
+            if said != "right":
+                return f"Begin with lesson {lesson}".rstrip("?.") + "."
+        return NOTHING_MISSED
+
+    def __repr__(self) -> str:
+        lines = [f"{name}: {said} (lesson {lesson})" for name, said, lesson, _ in self.rows]
+        return "\n".join([*lines, self.first])
+
+    def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
+        from seatwork.drawings.scene import plain
+
+        rows = [HEADS, ("---",) * 3]
+        rows += [(name, said, _link(lesson, file)) for name, said, lesson, file in self.rows]
+        table = "\n".join(f"| {' | '.join(row)} |" for row in rows)
+        return {"text/plain": repr(self), "text/markdown": f"{table}\n\n**{plain(self.first)}**"}
+
+
+def result(verdicts: tuple[Verdict, ...]) -> str:
+    """Say in a word or two what came of a question."""
+    if all(verdict.is_right for verdict in verdicts):
+        return "right"
+    return "left empty" if any(verdict.kind == "blank" for verdict in verdicts) else "missed"
+
+
+def _link(lesson: str, file: str) -> str:
+    """Link a lesson from where this notebook stands; plain words if no lessons came along."""
+    from seatwork.drawings.scene import plain
+
+    lessons = folder().parents[1] / "notebooks"
+    if not lessons.is_dir() or lessons.anchor != Path.cwd().anchor:
+        return plain(lesson)
+    return f"[{plain(lesson)}]({Path(relpath(lessons)).as_posix()}/{file}.ipynb)"
