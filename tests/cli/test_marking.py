@@ -6,7 +6,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from seatwork.marking import AnswerFile, handed, sheets
+from seatwork.marking import AnswerFile, examples, hand_out, handed, sheets
 
 
 def seatwork(folder: Path, *words: str) -> subprocess.CompletedProcess[str]:
@@ -71,3 +71,22 @@ def test_an_own_question_type_is_begun_and_checked(tmp_path: Path) -> None:
     assert seatwork(tmp_path, "question", "new", "questions/mine.py").returncode == 1
     done = seatwork(tmp_path, "question", "check", "questions/mine.py")
     assert "keeps the contract" in done.stdout
+
+
+def test_the_slips_of_a_class_are_counted(tmp_path: Path) -> None:
+    """The most frequent slip first, learners only if asked for; not before it is marked."""
+    course = examples.make_course(tmp_path / "course")
+    sheet = sheets.load("cones")
+    hand_out(course, sheet, examples.CLASS)
+    done = seatwork(tmp_path, "slips", "cones")
+    assert done.returncode == 1
+    assert "not marked yet" in done.stderr
+    answers = examples.answer(course, sheet)
+    assert seatwork(tmp_path, "mark", "cones", str(answers)).returncode == 0
+    done = seatwork(tmp_path, "slips", "cones")
+    assert done.stdout.startswith("M01: 4 learners, question c1: the whole included angle")
+    assert "L01" not in done.stdout
+    assert done.stdout.endswith("5 known slips; wrong for no known reason: 1.\n")
+    done = seatwork(tmp_path, "slips", "cones", "--learners")
+    assert "(L01 L05 L07 L12)" in done.stdout
+    assert "To ask: L09 c1." in done.stdout

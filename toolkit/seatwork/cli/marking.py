@@ -1,4 +1,4 @@
-"""``seatwork hand-out``, ``mark``, ``check``, ``why``, ``override`` and ``roster``."""
+"""``seatwork hand-out``, ``mark``, ``check``, ``why``, ``slips``, ``override``, ``roster``."""
 
 from datetime import date
 from pathlib import Path
@@ -181,6 +181,31 @@ def why(
         typer.echo(f"  {reason.value:.5f}  {reason.how}")
     if not found:
         typer.echo("Nothing known gives this number; it is worth asking how it came about.")
+
+
+def slips(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    learners: Annotated[bool, typer.Option("--learners", help="Name their codes too.")] = False,
+) -> None:
+    """Count the slips of a sheet that was marked, the most frequent first.
+
+    Example: seatwork slips cones --course course
+    """
+    from seatwork.marking.slip_count import counted
+
+    name = sheets.load(sheet).name
+    place = course_folder / f"{name}-results.json"
+    if not place.is_file():
+        raise SeatworkError(str(place), "that sheet is not marked yet", "run: seatwork mark")
+    found = results.read(place, course.read_key(course_folder))
+    rows = counted(found)
+    for row in rows:
+        typer.echo(f"{row}" + (f" ({' '.join(row.learners)})" if learners else ""))
+    unknown = [f"{one['learner']} {one['question']}" for one in found["unknown"]]
+    typer.echo(f"{len(rows)} known slips; wrong for no known reason: {len(unknown)}.")
+    if learners and unknown:
+        typer.echo(f"To ask: {', '.join(unknown)}.")
 
 
 def override(
