@@ -19,12 +19,25 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
 from seatwork.cards.lettering import LEADING, SIZE, UNITS, broken, em, width, write
+from seatwork.drawings.scene import Drawing
 from seatwork.errors import SeatworkError
 
 PAPERS = {"letter": (8.5, 11.0), "a4": (8.27, 11.69)}
 MARGIN = 0.6
 FOOT = 0.34
 THIN, THICK = 0.8, 1.2
+GRAYS = 8
+"""Colors that a black and white page needs on the screen."""
+
+SAID = 3
+"""Paragraphs of a page that its alt text gives; the whole is in ``Pages.words``."""
+
+
+class Sheet(Drawing):
+    """One page as a notebook shows it."""
+
+    def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
+        return {"text/plain": self.text, "text/markdown": self.markdown(colors=GRAYS)}
 
 
 class Pages:
@@ -258,6 +271,18 @@ class Pages:
         facts = {"Software": None}
         self.figures[page].savefig(out, format="png", dpi=dpi, metadata=facts)
         return out.getvalue()
+
+    def sheet(self, page: int = 0) -> Sheet:
+        """Return one page to look at in a notebook; its alt text tells what the page is.
+
+        Parameters
+        ----------
+        page : int
+            Which, from 0.
+        """
+        first = " ".join(f"{said.rstrip(' ._')}." for said in self.words[page][2 : 2 + SAID])
+        here = f"{self.foot}, page {page + 1} of {len(self.figures)}".removeprefix(", ")
+        return Sheet(self.figures[page], f"{here}. {first}")
 
     def svg(self, page: int = 0) -> str:
         """Return one page as SVG without a date in it."""

@@ -33,11 +33,19 @@ class Row:
         What it says, sizes in both unit systems.
     source : str
         Where it comes from; empty where it is plain reckoning.
+
+    Examples
+    --------
+    >>> print(Row(label="hole", text="#7 drill, 0.201 in (5.11 mm)"))
+    hole: #7 drill, 0.201 in (5.11 mm)
     """
 
     label: str
     text: str
     source: str = ""
+
+    def __str__(self) -> str:
+        return f"{self.label}: {self.text}"
 
 
 def size_rows(seat: SeatPlan, system: str) -> tuple[Row, ...]:
