@@ -54,4 +54,5 @@ SLIPS = {
     "M48": "a hole counted that is not there yet, or not counted where it is",
     "M49": "the middle, or another end, of the limits; the worst case is asked for",
     "M50": "another row or column of the table",
+    "M51": "a step of the work done before the one it rests on",
 }

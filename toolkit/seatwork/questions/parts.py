@@ -156,7 +156,16 @@ class ChoicePart:
         """The options, with their letters."""
         options = zip(LETTERS, self.options, strict=False)
         lines = [f"{letter}) {text}" for letter, (_, text) in options]
+        if self.is_on_drawing:
+            return f"Answer with the letter, {' or '.join(text for _, text in self.options)}."
         return "Answer with the letter. " + "; ".join(lines) + "."
+
+    @property
+    def is_on_drawing(self) -> bool:
+        """Whether the options are letters on a drawing, with no words of their own."""
+        return all(
+            text == letter.upper() for letter, (_, text) in zip(LETTERS, self.options, strict=False)
+        )
 
     def chosen(self, text: str) -> str | None:
         """Return the word of the option meant by `text`, None if no option is."""

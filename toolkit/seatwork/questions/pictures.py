@@ -1,5 +1,6 @@
 """The drawings that belong to questions; matplotlib is loaded when the first one is drawn."""
 
+from collections.abc import Mapping
 from typing import Protocol
 
 from seatwork.seats import Countersink, Head
@@ -34,3 +35,10 @@ def head_picture(head: Head, seat: Countersink, system: str) -> Drawing:
     from seatwork.drawings.seat_view import SeatedHead
 
     return head_over_seat(SeatedHead(head=head, seat=seat), Look(system=system))
+
+
+def lettered_picture(seat: Countersink, letters: Mapping[str, str]) -> Drawing:
+    """Return a seat in section with a letter at each size, which has no number there."""
+    from seatwork.drawings.lettered import lettered_seat
+
+    return lettered_seat(seat, letters)

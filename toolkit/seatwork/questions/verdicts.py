@@ -80,7 +80,8 @@ def judge_all(question: Question, typed: Sequence[str]) -> tuple[Verdict, ...]:
     Returns
     -------
     tuple of Verdict
-        In a chain, a step that follows from the learner's own earlier steps is right.
+        In a chain, a step that follows from the learner's own earlier steps is right, and a
+        slip is looked for with them: a right step, rounded, moves the slips of the next.
     """
     parts = question.parts
     texts = [*typed, *[""] * (len(parts) - len(typed))]
@@ -97,11 +98,12 @@ def _followed_through(
     own_parts = question.parts_given(values)
     found = list(verdicts)
     for number in range(1, len(parts)):
-        early = all(verdict.kind == "right" for verdict in verdicts[:number])
-        if early or verdicts[number].kind in ("right", "blank", "unreadable"):
+        if verdicts[number].kind in ("right", "blank", "unreadable"):
             continue
         own = judge(own_parts[number], texts[number])
-        found[number] = OWN_STEP if own.is_right else own
+        early = all(verdict.kind == "right" for verdict in verdicts[:number])
+        if own.slips or own.is_right or not early:
+            found[number] = OWN_STEP if own.is_right else own
     return tuple(found)
 
 

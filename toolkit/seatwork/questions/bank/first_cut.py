@@ -24,11 +24,22 @@ STEPS = {
         "deburr the hole",
     ),
 }
-WHY = {
-    "removable pilot": ("M48", "the pilot has no hole yet; a piloted tool needs the hole first"),
+# By tool: place in the right order of a step, of the one that must follow it, slip, sentence.
+CLAMPED = (0, 1, "M51", "nothing is cut before it is clamped")
+NO_HOLE = "the pilot has no hole yet; a piloted tool needs the hole first"
+RUNS_OFF = "the drill meets the slope first and runs off; a rigid tool makes the flat first"
+PAIRS = {
+    "removable pilot": (
+        (1, 3, "M48", NO_HOLE),
+        (1, 4, "M48", NO_HOLE),
+        (3, 4, "M51", "the pilot guides the cut, so it is put in before"),
+        CLAMPED,
+    ),
     "end mill in a rigid spindle": (
-        "M48",
-        "the drill meets the slope first and runs off; a rigid tool makes the flat first",
+        (1, 3, "M48", RUNS_OFF),
+        (2, 3, "M48", "a drill without a spot wanders; the spot comes before the drill"),
+        (1, 2, "M51", "the spot is milled away; it is made in the finished flat"),
+        CLAMPED,
     ),
 }
 
@@ -38,6 +49,7 @@ class FirstCut(Question):
     """Asks for the order of work on a sloped pad, by the tool at hand."""
 
     id = "first-cut"
+    version = 2
     goal = "Order the cuts on a sloped pad by the tool at hand."
     difficulty = 2
     sizes: ClassVar = {}
@@ -71,14 +83,14 @@ class FirstCut(Question):
     def parts(self) -> tuple[Part, ...]:
         """The steps as shown."""
         right = "".join(LETTERS[self.order.index(str(place))] for place in range(5))
-        code, sentence = WHY[self.tool]
-        pairs = ((1, 4), (3, 4)) if self.tool == "removable pilot" else ((1, 3), (2, 3))
-        wrong = tuple((right[first], right[then], code, sentence) for first, then in pairs)
         return (
             OrderPart(
                 steps=tuple(STEPS[self.tool][int(place)] for place in self.order),
                 right=right,
-                wrong=(*wrong, (right[0], right[1], "M24", "nothing is cut before it is clamped")),
+                wrong=tuple(
+                    (right[first], right[then], code, sentence)
+                    for first, then, code, sentence in PAIRS[self.tool]
+                ),
             ),
         )
 

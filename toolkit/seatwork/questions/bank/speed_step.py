@@ -23,6 +23,7 @@ class SpeedStep(NumberQuestion):
     """Asks for the step to set: the next one down, never above the limit."""
 
     id = "speed-step"
+    version = 2
     goal = "Set the next step down, never above a limit."
     difficulty = 1
     measure = SPINDLE_SPEED
@@ -72,9 +73,10 @@ class SpeedStep(NumberQuestion):
         right, steps = self.value(), MACHINES[self.machine]
         higher = [step for step in steps if step > right]
         ignored = self.step(self.wanted)
-        if self.limit < self.wanted and ignored != right:
+        if ignored != right:
             yield slip("M35", ignored)
-            yield slip("M35", self.limit, "the limit itself; the machine has steps")
+        if self.limit < self.wanted and self.limit not in steps:
+            yield slip("M34", self.limit, "the limit itself; the machine has steps")
         if higher and higher[0] != ignored:
             yield slip("M34", higher[0], "the next step up; the rule is down")
         if self.wanted not in (right, self.limit):

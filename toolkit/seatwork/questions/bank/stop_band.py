@@ -20,6 +20,7 @@ class StopBand(NumberQuestion):
     """Asks how far the stop may be off either way for the diameter to stay in tolerance."""
 
     id = "stop-band"
+    version = 2
     goal = "Turn the tolerance on a diameter into one on the depth stop."
     difficulty = 3
     measure = FINE_LENGTH
@@ -55,13 +56,11 @@ class StopBand(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         allowed, slope = self.tolerance_of_diameter, half_tangent(self.included_angle)
-        steep = self.included_angle == 60
         yield slip("M14", allowed)
         yield slip("M02", allowed / slope)
         yield slip("M14", allowed / 2, "half of it without the angle; the slope counts too")
         yield slip("M04", 2 * allowed * slope)
-        whole = None if steep else whole_tangent(self.included_angle)
-        yield slip("M01", over(allowed / 2, whole))
+        yield slip("M01", over(allowed / 2, whole_tangent(self.included_angle)))
 
     def worked(self) -> str:
         """Return the answer worked out."""
