@@ -97,3 +97,12 @@ def test_a_range_written_backwards_is_refused() -> None:
     """A variable drive lists its slowest speed first."""
     with pytest.raises(SeatworkError, match="slowest speed first"):
         cutting.SpeedRange(slowest=300, fastest=200)
+
+
+def test_the_nearest_step_stays_below_a_cap() -> None:
+    """By hand: 540 lies nearer to 550 than to 410, but a cap of 545 forbids it."""
+    steps = (410.0, 550.0, 800.0)
+    free = cutting.pick_step(spindle_speed=540.0, steps=steps, nearest=True)
+    assert (free.spindle_speed, free.next_up) == (550.0, 800.0)
+    held = cutting.pick_step(spindle_speed=540.0, steps=steps, caps={"a cap": 545.0}, nearest=True)
+    assert held.spindle_speed == 410.0

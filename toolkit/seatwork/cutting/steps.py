@@ -88,8 +88,9 @@ def pick_step(
     spindle_speed: float,
     steps: Sequence[float] | SpeedRange,
     caps: Mapping[str, float] | None = None,
+    nearest: bool = False,
 ) -> Step:
-    """Take the next step down, never above a cap.
+    """Take the next step down, or the nearest one; never above a cap.
 
     Parameters
     ----------
@@ -99,6 +100,8 @@ def pick_step(
         The machine's speeds, in any order [rev/min].
     caps : mapping of str to float, optional
         Greatest speeds that hold, each under the name a reader will see [rev/min].
+    nearest : bool
+        Take the step above where it is nearer and no cap forbids it.
 
     Returns
     -------
@@ -117,6 +120,9 @@ def pick_step(
     >>> pick_step(spindle_speed=500.0, steps=(250.0, 410.0), caps={"countersink cap": 300.0}).advice
     'Set 250 rev/min (wanted 500, held by the countersink cap).'
 
+    >>> pick_step(spindle_speed=500.0, steps=(410.0, 550.0), nearest=True).spindle_speed
+    550.0
+
     References
     ----------
     Next step down is the project's house rule; common practice, no source.
@@ -124,6 +130,10 @@ def pick_step(
     positive(spindle_speed, "spindle speed", "rev/min")
     allowed, limited_by = _allowed(spindle_speed, caps or {})
     slower, faster = _around(allowed, steps)
+    if nearest and slower is not None and faster is not None:
+        forbidden = faster > min((caps or {}).values(), default=inf)
+        if not forbidden and faster - allowed < allowed - slower:
+            slower, faster = faster, _around(faster, steps)[1]
     return Step(
         spindle_speed=slower,
         wanted=spindle_speed,

@@ -6,6 +6,7 @@ from seatwork.plan.records import Given, Operation, SeatPlan
 from seatwork.shop import HouseRules, Rule
 
 SPEED = ("speeds.range_end", "speeds.step")
+CONSTANT = "speeds.constant"
 
 
 def rules_of(
@@ -25,9 +26,9 @@ def rules_of(
     told = " ".join([*assumptions, *(text for seat in seats for text in _texts(seat))])
     speeds = any(step.spindle for seat in seats for step in seat.operations)
     words = {word.rstrip(".,;:)") for word in told.replace("(", " ").split() if "." in word}
-    return tuple(
-        rule for name, rule in rules.items() if name in words or (speeds and name in SPEED)
-    )
+    if speeds:
+        words |= set(SPEED) | ({CONSTANT} if rules.word(CONSTANT) != "exact" else set())
+    return tuple(rule for name, rule in rules.items() if name in words)
 
 
 def _texts(seat: SeatPlan) -> Iterator[str]:

@@ -90,8 +90,13 @@ def spindle_for(
     ratio = rules.number(rule) if rule else 1.0
     at = _diameter(operation, diameter, hole_diameter, rules)
     surface_speed = _surface_speed(material, rules) * _tool_ratio(tool_material, rules)
-    raw = ratio * cutting.spindle_speed(cutting_speed=surface_speed, diameter=at)
-    step = cutting.pick_step(spindle_speed=raw, steps=machine.speeds, caps=_caps(operation, rules))
+    raw = ratio * _reckoned(surface_speed, at, rules)
+    step = cutting.pick_step(
+        spindle_speed=raw,
+        steps=machine.speeds,
+        caps=_caps(operation, rules),
+        nearest=rules.word("speeds.step") == "nearest",
+    )
     return Spindle(
         rule=rule,
         ratio=ratio,
@@ -102,6 +107,15 @@ def spindle_for(
         raw=raw,
         step=step,
     )
+
+
+def _reckoned(surface_speed: float, diameter: float, rules: HouseRules) -> float:
+    """Reckon rev/min with the exact constant, or with the short one of the house rule."""
+    constant = rules.word("speeds.constant")
+    if constant in cutting.SHORTCUTS:
+        short = cutting.SHORTCUTS[constant]
+        return short.spindle_speed(cutting_speed=surface_speed, diameter=diameter)
+    return cutting.spindle_speed(cutting_speed=surface_speed, diameter=diameter)
 
 
 def _diameter(operation: str, diameter: float, hole_diameter: float, rules: HouseRules) -> float:
