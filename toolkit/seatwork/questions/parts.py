@@ -157,7 +157,7 @@ class ChoicePart:
         options = zip(LETTERS, self.options, strict=False)
         lines = [f"{letter}) {text}" for letter, (_, text) in options]
         if self.is_on_drawing:
-            return f"Answer with the letter, {' or '.join(text for _, text in self.options)}."
+            return f"Answer with a letter from {self.options[0][1]} to {self.options[-1][1]}."
         return "Answer with the letter. " + "; ".join(lines) + "."
 
     @property
