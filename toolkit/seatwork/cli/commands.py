@@ -26,6 +26,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
         "seatwork.cli.rules:rules",
         "The house rules in force, each with its source.",
     ),
+    "coverage": ("seatwork.cli.coverage:report", "What the course covers, by outline code."),
     "hand-out": ("seatwork.cli.marking:hand_out", "Give every learner an own form of a sheet."),
     "mark": ("seatwork.cli.marking:mark", "Mark what was handed in; nothing in it is run."),
     "check": ("seatwork.cli.marking:check", "Let the referee run your own copy of a sheet."),

@@ -1,0 +1,117 @@
+"""The report of coverage is honest: what is listed is there, and what is missing is said."""
+
+import csv
+import io
+from pathlib import Path
+
+import pytest
+from seatwork import opening
+from seatwork.errors import SeatworkError
+from seatwork.marking.coverage import Coverage, coverage
+from seatwork.questions import all_types
+from seatwork.shop.lists import list_text
+
+HOME = opening.source()
+OUTLINE = "code,competency\nA1,Cut a cone\nA2,Sing a song\n"
+
+
+@pytest.fixture
+def workbook(tmp_path: Path) -> Path:
+    """Deliver a workbook."""
+    return opening.deliver(tmp_path / "w").folder
+
+
+def changed(workbook: Path, outline: str, serves: str) -> Coverage:
+    """Give the workbook lists of its own and report."""
+    (workbook / "shop" / "outline.csv").write_text(outline, encoding="utf-8")
+    (workbook / "shop" / "coverage.csv").write_text(serves, encoding="utf-8")
+    return coverage(workbook)
+
+
+def test_every_lesson_and_question_type_serves_a_code() -> None:
+    """Nothing that is taught or asked stands outside of the outline."""
+    assert coverage().unlisted == ()
+
+
+def test_every_question_type_in_the_list_exists() -> None:
+    """The list names question types by their ids, and none that is not there."""
+    text, _ = list_text("coverage.csv")
+    rows = list(csv.DictReader(io.StringIO(text)))
+    assert {row["name"] for row in rows if row["kind"] == "question"} == set(all_types())
+
+
+def test_lessons_that_are_there_are_found_and_the_rest_is_said() -> None:
+    """Each listed lesson is either a notebook or among the missing; the start page is neither."""
+    text, _ = list_text("coverage.csv")
+    listed = {r["name"] for r in csv.DictReader(io.StringIO(text)) if r["kind"] == "lesson"}
+    files = {path.stem for path in (HOME / "notebooks").glob("*.ipynb")}
+    assert set(coverage().missing) == listed - files
+    assert not any("00_" in lesson for one in coverage().codes for lesson in one.lessons)
+
+
+def test_a_cone_s_depth_is_taught_and_asked() -> None:
+    """S4 has lesson 03 and the question on depth, which stands on the first sheet."""
+    (found,) = [one for one in coverage().codes if one.code == "S4"]
+    assert "03_depth_diameter_travel" in found.lessons
+    assert "seat-depth" in found.questions
+    assert "cones" in found.sheets
+    assert found.gaps == ()
+
+
+def test_a_code_without_questions_is_a_gap() -> None:
+    """The care of cutters is taught and seen in the shop; no question asks it, and that is said."""
+    (found,) = [one for one in coverage().codes if one.code == "T2"]
+    assert "no question" in found.gaps
+    assert "on no sheet" not in found.gaps
+
+
+def test_a_workbook_gets_both_lists_and_they_can_be_changed(workbook: Path) -> None:
+    """The instructor's own outline counts, with codes of any form, semicolons and all."""
+    serves = "kind,name,codes\nlesson,02_angle_standards,A1\nquestion,seat-depth,A1; A2\n"
+    found = changed(workbook, OUTLINE, serves)
+    first, second = found.codes
+    assert (first.code, first.lessons, first.questions) == (
+        "A1", ("02_angle_standards",), ("seat-depth",),
+    )  # fmt: skip
+    assert second.gaps == ("no lesson",)
+    assert "seat-diameter" in found.unlisted
+    assert "03_depth_diameter_travel" in found.unlisted
+
+
+def test_a_question_that_no_sheet_asks_is_a_gap(workbook: Path) -> None:
+    """A question type is of no use to a class until it stands on a sheet."""
+    for path in (workbook / "exercises" / "sheets").glob("*.toml"):
+        if path.stem != "cones":
+            path.unlink()
+    found = changed(workbook, OUTLINE, "kind,name,codes\nquestion,two-balls,A1\n")
+    assert found.codes[0].gaps == ("no lesson", "on no sheet")
+
+
+def test_an_instructor_s_own_question_type_is_counted(workbook: Path) -> None:
+    """A type in the workbook's questions folder is there, and unlisted until it has a code."""
+    from seatwork.questions.template import TEMPLATE
+
+    (workbook / "questions").mkdir(exist_ok=True)
+    (workbook / "questions" / "own.py").write_text(TEMPLATE, encoding="utf-8")
+    before = set(coverage().unlisted)
+    assert len(set(coverage(workbook).unlisted) - before) == 1
+
+
+@pytest.mark.parametrize(
+    ("outline", "serves", "place", "fault"),
+    [
+        (OUTLINE, "kind,name,codes\nlesson,x,Z9\n", "coverage.csv, row 2", "has no Z9"),
+        (OUTLINE, "kind,name,codes\npoem,x,A1\n", "coverage.csv, row 2", "not a known word"),
+        (OUTLINE, "kind,name,codes\nlesson,x,A1\nlesson,x,A2\n", "row 3", "stands in row 2 too"),
+        ("code,competency\nA1,\n", "kind,name,codes\n", "outline.csv, row 2", "blank"),
+        ("code\nA1\n", "kind,name,codes\n", "outline.csv, row 1", "heading is missing"),
+    ],
+)
+def test_a_spoiled_list_is_told_with_file_and_row(
+    workbook: Path, outline: str, serves: str, place: str, fault: str
+) -> None:
+    """File, row and fault are in one sentence."""
+    with pytest.raises(SeatworkError) as told:
+        changed(workbook, outline, serves)
+    assert place in str(told.value)
+    assert fault in str(told.value)

@@ -1,0 +1,69 @@
+"""``seatwork coverage``: what the course teaches and asks, against the outline."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from seatwork.errors import SeatworkError
+
+if TYPE_CHECKING:
+    from seatwork.marking.coverage import Covered
+
+
+def report(
+    word: Annotated[
+        str, typer.Argument(help="Show codes that hold this word only.", show_default=False)
+    ] = "",
+    gaps: Annotated[bool, typer.Option("--gaps", help="Show only codes with a gap.")] = False,
+    table: Annotated[
+        Path | None, typer.Option("--csv", help="Write the whole report as a CSV file.")
+    ] = None,
+    replace: Annotated[bool, typer.Option("--replace", help="Write over it.")] = False,
+) -> None:
+    """List each code of the outline with its lessons, question types and sheets, and the gaps.
+
+    The codes stand in shop/outline.csv of the workbook, and what serves them in
+    shop/coverage.csv; both can be changed.
+
+    Example: seatwork coverage --gaps
+    """
+    from seatwork.marking.coverage import coverage
+
+    found = coverage()
+    if table is not None:
+        _write(table, found.csv(), replace)
+        return
+    for one in found.codes:
+        if (one.gaps or not gaps) and word.casefold() in f"{one.code} {one.competency}".casefold():
+            tell(one)
+    short = sum(bool(one.gaps) for one in found.codes)
+    typer.echo(f"{len(found.codes)} codes, {short} with a gap.")
+    for words, names in (("serve no code", found.unlisted), ("are not there", found.missing)):
+        if names:
+            typer.echo(f"These {words}: {', '.join(names)}.")
+
+
+def tell(one: "Covered") -> None:
+    """Print one code: what serves it, and what is missing."""
+    typer.secho(f"{one.code}  {one.competency}", bold=True)
+    parts = (("lessons", one.lessons), ("questions", one.questions), ("sheets", one.sheets))
+    for words, names in parts:
+        typer.echo(f"    {words}: {', '.join(names) or 'none'}")
+    if one.gaps:
+        typer.echo(f"    gap: {', '.join(one.gaps)}")
+    typer.echo("")
+
+
+def _write(path: Path, text: str, replace: bool) -> None:
+    if path.exists() and not replace:
+        raise SeatworkError(
+            str(path), "that file is there already", "name another, or add --replace"
+        )
+    try:
+        path.write_text(text, encoding="utf-8-sig", newline="")
+    except OSError as error:
+        raise SeatworkError(
+            str(path), f"it cannot be written ({error.strerror})", "name another place"
+        ) from error
+    typer.echo(f"Written: {path}")
