@@ -5,10 +5,12 @@ from math import radians, tan
 import pytest
 from seatwork import notes, plan
 from seatwork.errors import SeatworkError
-from seatwork.inspection import Measured, inspect
+from seatwork.inspection import Measured, inspect, inspect_file
 from seatwork.inspection.rubric import rubric
 from seatwork.inspection.series import histogram, run_chart
 from seatwork.inspection.telling import part_rows, results_csv, summary, write_results
+from seatwork.plan.examples import measured_file, part_files
+from seatwork.plan.parts import plan_parts
 from seatwork.shop.stock import Shop
 
 SHOP = Shop.at()
@@ -162,6 +164,18 @@ def test_a_part_of_no_plan_is_told_and_the_others_judged() -> None:
     assert [part.measured.part for part in found.parts] == ["L02-1"]
     assert "L01-1" in found.faults[0]
     assert "feature" in found.faults[0]
+
+
+def test_a_sheet_is_read_and_judged_in_one_go() -> None:
+    """The cider mill's own sheet: eleven parts judged, the formula told, a part found by mark."""
+    plans, faults = plan_parts(part_files(), shop=SHOP)
+    assert faults == ()
+    found = inspect_file(measured_file(), plans, shop=SHOP)
+    assert len(found.parts) == 11
+    assert "row 8" in found.faults[0]
+    assert found.part("L05-1").verdict == "reject"
+    with pytest.raises(SeatworkError, match="no part has that mark"):
+        found.part("L99-1")
 
 
 @pytest.mark.parametrize(

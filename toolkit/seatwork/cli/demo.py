@@ -13,10 +13,10 @@ from seatwork.cards import part_card
 from seatwork.cli import inspect as inspecting
 from seatwork.cli import plan as planning
 from seatwork.errors import SeatworkError
-from seatwork.inspection import Inspection
+from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.telling import summary, write_results
 from seatwork.plan.examples import measured_file, part_files
-from seatwork.plan.parts import Part, plan_part
+from seatwork.plan.parts import Part, plan_part, plan_parts
 from seatwork.shop.stock import Shop
 
 
@@ -34,8 +34,8 @@ def demo(
     for part in parts:
         _write(made / f"{part.name}_plan.txt", _plan_text(part), replace)
         _card(part, made / f"{part.name}_cards.pdf", replace, paper)
-    plans, _ = inspecting.plans_of(list(part_files()), shop)
-    found = inspecting.judged(measured_file(), plans, shop)
+    plans, _ = plan_parts(part_files(), shop=shop)
+    found = inspect_file(measured_file(), plans, shop=shop)
     typer.echo(write_results(found, made / "inspection.csv", replace=replace))
     _write(made / "inspection.txt", _inspection_text(found), replace)
     typer.echo(summary(found))

@@ -7,10 +7,9 @@ import typer
 
 from seatwork.cards.inspection_sheet import inspection_sheet
 from seatwork.cli.cards import keep
-from seatwork.inspection import Inspection, inspect, read_sheet
+from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.telling import part_rows, summary, write_results
-from seatwork.plan.parts import plan_part
-from seatwork.plan.records import Plan
+from seatwork.plan.parts import plan_parts
 from seatwork.shop.stock import Shop
 
 
@@ -29,8 +28,8 @@ def inspect_parts(
     Example: seatwork inspect measured.csv --part hopper_plate.csv
     """
     shop = Shop.at()
-    plans, faults = plans_of(part, shop, material=material, machine=machine)
-    found = judged(measured, plans, shop)
+    plans, faults = plan_parts(part, material=material, machine=machine, shop=shop)
+    found = inspect_file(measured, plans, shop=shop)
     show(found)
     if to is not None:
         typer.echo(write_results(found, to, replace=replace))
@@ -41,28 +40,6 @@ def inspect_parts(
         typer.echo(fault, err=True)
     if faults or found.faults:
         raise typer.Exit(1)
-
-
-def plans_of(
-    paths: list[Path], shop: Shop, *, material: str | None = None, machine: str | None = None
-) -> tuple[dict[str, Plan], tuple[str, ...]]:
-    """Plan the features of several parts; two of one name get the part's name before them."""
-    plans: dict[str, Plan] = {}
-    faults: list[str] = []
-    for path in paths:
-        made = plan_part(path, material=material, machine=machine, shop=shop)
-        for name, one in made.plans.items():
-            plans[f"{made.name}, {name}" if name in plans else name] = one
-        faults += made.faults
-    return plans, tuple(faults)
-
-
-def judged(measured: Path, plans: dict[str, Plan], shop: Shop) -> Inspection:
-    """Read a sheet of measured values and judge it."""
-    systems = {name: one.callout.system for name, one in plans.items()}
-    sheet = read_sheet(measured, systems=systems)
-    found = inspect(sheet.measured, plans, shop=shop)
-    return Inspection(parts=found.parts, faults=(*sheet.faults, *found.faults))
 
 
 def show(found: Inspection) -> None:

@@ -1,6 +1,6 @@
 """Inspection: measured parts held against their plan, with how sure the measuring is."""
 
-from seatwork.inspection.inspecting import inspect
+from seatwork.inspection.inspecting import inspect, inspect_file
 from seatwork.inspection.measured import INSTRUMENTS, QUANTITIES, Measured
 from seatwork.inspection.records import Inspection, Judged, PartVerdict
 from seatwork.inspection.sheets import Sheet, read_sheet
@@ -14,5 +14,6 @@ __all__ = [
     "PartVerdict",
     "Sheet",
     "inspect",
+    "inspect_file",
     "read_sheet",
 ]

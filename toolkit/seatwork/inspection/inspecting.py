@@ -1,6 +1,7 @@
 """Measured parts held against their plan."""
 
 from collections.abc import Sequence
+from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.inspection.causes import causes
@@ -8,6 +9,7 @@ from seatwork.inspection.changes import changes
 from seatwork.inspection.judging import judge, worst
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.records import ACCEPT, UNKNOWN, Inspection, PartVerdict
+from seatwork.inspection.sheets import read_sheet
 from seatwork.plan import Plan, SeatPlan
 from seatwork.plan.wording import shower
 from seatwork.seats import Countersink
@@ -55,6 +57,34 @@ def inspect(
             continue
         parts.append(judge_part(one, seat, system=plan.callout.system, rules=rules))
     return Inspection(parts=tuple(parts), faults=tuple(faults))
+
+
+def inspect_file(path: Path, plans: dict[str, Plan], *, shop: Shop | None = None) -> Inspection:
+    """Read a sheet of measured values and judge it.
+
+    Parameters
+    ----------
+    path : Path
+        A CSV, as `read_sheet` reads it; a length without a unit is in the unit of its print.
+    plans : dict of str to Plan
+        The plan of each feature by its name.
+    shop : Shop, optional
+        The shop, for its house rules.
+
+    Returns
+    -------
+    Inspection
+        Verdict part by part; rows that cannot be read or judged are told among the faults.
+
+    Raises
+    ------
+    SeatworkError
+        If the file cannot be read at all.
+    """
+    systems = {name: one.callout.system for name, one in plans.items()}
+    sheet = read_sheet(path, systems=systems)
+    found = inspect(sheet.measured, plans, shop=shop)
+    return Inspection(parts=found.parts, faults=(*sheet.faults, *found.faults))
 
 
 def judge_part(

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from seatwork.errors import SeatworkError
 from seatwork.inspection.measured import Measured
 from seatwork.plan import SeatPlan
 
@@ -103,6 +104,20 @@ class Inspection:
 
     parts: tuple[PartVerdict, ...]
     faults: tuple[str, ...] = ()
+
+    def part(self, mark: str) -> PartVerdict:
+        """Return the part with a mark, such as L05-1.
+
+        Raises
+        ------
+        SeatworkError
+            If no part of the sheet has it.
+        """
+        for one in self.parts:
+            if one.measured.part == mark:
+                return one
+        known = ", ".join(one.measured.part for one in self.parts) or "none"
+        raise SeatworkError(mark, "no part has that mark", f"known are {known}")
 
     def counts(self) -> dict[str, int]:
         """Return how many parts have each verdict."""

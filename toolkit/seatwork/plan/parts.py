@@ -1,5 +1,6 @@
 """A whole part: a file of notes, planned row by row, the bad rows told and left out."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -77,6 +78,46 @@ def plan_part(
         except SeatworkError as error:
             faults.append(f"{path.name}, row {number}: {error}")
     return Part(name=path.stem, plans=plans, faults=tuple(faults))
+
+
+def plan_parts(
+    paths: Sequence[Path],
+    *,
+    material: str | None = None,
+    machine: str | None = None,
+    shop: Shop | None = None,
+) -> tuple[dict[str, Plan], tuple[str, ...]]:
+    """Plan the features of several parts; two of one name get the part's name before them.
+
+    Parameters
+    ----------
+    paths : sequence of Path
+        Files of notes, as `plan_part` reads them.
+    material, machine : str, optional
+        For rows that name none.
+    shop : Shop, optional
+        The shop; the workbook folder's, or the package's own.
+
+    Returns
+    -------
+    plans : dict of str to Plan
+        One plan for each good row, by the name of its feature.
+    faults : tuple of str
+        One sentence for each bad row.
+
+    Raises
+    ------
+    SeatworkError
+        If a file cannot be read at all.
+    """
+    plans: dict[str, Plan] = {}
+    faults: list[str] = []
+    for path in paths:
+        made = plan_part(path, material=material, machine=machine, shop=shop)
+        for name, one in made.plans.items():
+            plans[f"{made.name}, {name}" if name in plans else name] = one
+        faults += made.faults
+    return plans, tuple(faults)
 
 
 def _plan(row: dict[str, str], shop: Shop) -> Plan:
