@@ -64,6 +64,13 @@ STATES: dict[str, dict[str, dict]] = {
         "capped": {"job": "countersink .385 in 6061 (hopper plate)", "constant": "4"},
         "range": {"operation": "drill", "machine": "hand drill", "diameter": 5},
     },
+    "cutters": {
+        "opened": {"opened": True},
+        "picked": {"pick": "B"},
+        "hopper": {"job": "hopper plate: flat heads", "pick": "E"},
+        "pads": {"job": "frame pad: spotfaces"},
+        "too_fast": {"job": "frame pad: spotfaces", "machine": "bench drill press", "pick": "E"},
+    },
     "counterbore": {
         "larger": {"way": "larger counterbore"},
         "key": {"way": "socket head screw", "screw": "M6 hex (guard bracket)"},

@@ -37,6 +37,11 @@ class Walk:
 
 
 BENCHES = {
+    "cutters": Walk(
+        opens_with="Which would you take for the hole edges",
+        press="Show the answer",
+        tells="Take D, XH90",
+    ),
     "note": Walk(
         opens_with="What does this note leave open?",
         press="What does it leave open?",

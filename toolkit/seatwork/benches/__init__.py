@@ -19,6 +19,7 @@ _MODULES = {
     "speeds": "speeds_bench",
     "flush": "flush_bench",
     "counterbore": "counterbore_bench",
+    "cutters": "cutters_bench",
     "slips": "slips_bench",
 }
 

@@ -229,7 +229,7 @@ def counterbore(
     Parameters
     ----------
     way : str
-        ``"counterbore for the head"``, ``"larger counterbore"``, ``"socket head screw"`` or
+        ``"cut for the head"``, ``"larger counterbore"``, ``"socket head screw"`` or
         ``"raised boss"``.
     depth : float or str, optional
         Depth of the cut [mm], or shop text; the usual one for the screw and the way out if not

@@ -18,7 +18,7 @@ from seatwork.shop.fitting import LOOSEST_PILOT
 from seatwork.shop.house_rules import HouseRules, rules
 
 HEAD, BORE, KEY, BOSS = (
-    "counterbore for the head",
+    "cut for the head",
     "larger counterbore",
     "socket head screw",
     "raised boss",

@@ -90,7 +90,7 @@ def socket(screw: Bolt, outside: float, window: Window, *, rests: float, top: fl
     inside = np.array([(inner, roof), (inner, rests), (outer, rests)])
     left, right = (window.to_page(side) for side in left_and_right(inside))
     high = np.array([(window.spot(outer, 0.0)[0], top), (window.spot(-outer, 0.0)[0], top)])
-    return _broken(np.concatenate([left[::-1], right]), high)
+    return broken(np.concatenate([left[::-1], right]), high)
 
 
 def key(screw: Bolt, window: Window, *, seat: float, top: float) -> tuple[Path, Points]:
@@ -101,7 +101,7 @@ def key(screw: Bolt, window: Window, *, seat: float, top: float) -> tuple[Path, 
     sides = [window.to_page(side)[0] for side in left_and_right(right)]
     high = np.array([(sides[1][0], top), (sides[0][0], top)])
     hidden = window.to_page(whole(np.array([(half, face), (half, low)])))
-    return _broken(np.array(sides), high), hidden
+    return broken(np.array(sides), high), hidden
 
 
 def cutter(
@@ -125,7 +125,7 @@ def cutter(
     left = np.array([(axis - shank, shoulder), (axis - out, shoulder)])
     right = np.array([(axis + out, shoulder), (axis + shank, shoulder)])
     ends = np.array([(axis + shank, top), (axis - shank, top)])
-    return _broken(np.concatenate([left, down, up[::-1], right]), ends)
+    return broken(np.concatenate([left, down, up[::-1], right]), ends)
 
 
 def flutes(body: float, window: Window, *, floor: float, shoulder: float) -> Points:
@@ -150,7 +150,7 @@ def _outline(points: Points) -> Path:
     return Path(np.concatenate([points, points[:1]]), closed=True)
 
 
-def _broken(points: Points, ends: Points) -> Path:
+def broken(points: Points, ends: Points) -> Path:
     """Close an outline with an S of two curves, from `ends`' first to its second [page units]."""
     start, end = ends
     middle, dip = (start + end) / 2, np.array([0.0, 12.0])
