@@ -3,5 +3,6 @@
 from seatwork.cards.job import job_card
 from seatwork.cards.pages import Pages
 from seatwork.cards.part import part_card
+from seatwork.cards.told import told
 
-__all__ = ["Pages", "job_card", "part_card"]
+__all__ = ["Pages", "job_card", "part_card", "told"]
