@@ -146,15 +146,11 @@ class Counterbore(Bench[Outcome]):
         return _Shown(result, look)
 
     def measures(self, result: Outcome) -> tuple[Measure, ...]:
-        """Give how the head lies, and the metal left under and beside the seat."""
+        """Give how the head lies, and the metal left under the seat."""
         head = Measure("Head", abs(result.lies.amount), note=result.state)
         if result.state == "flush":
             head = Measure("Head", "flush", kind="word")
-        return (
-            head,
-            Measure("Floor left", result.floor_left),
-            Measure("Web", result.web),
-        )
+        return head, Measure("Floor left", result.floor_left)
 
     def sources(self, result: Outcome) -> tuple[str, ...]:
         """Tell where each number comes from."""
@@ -170,7 +166,8 @@ class Counterbore(Bench[Outcome]):
             *self._ring_sources(result),
             rule_line(ALLOWANCE if result.boss else BELOW),
             rule_line("pilot.clearance"),
-            "Floor left: thickness less depth; web: edge distance less half the diameter; exact. "
+            "Floor left: thickness less depth; web: edge distance less half the diameter of the "
+            "seat, or of the boss; exact. "
             "How thin either may be is for the designer to say.",
             "Thickness, edge distance, the boss as cast and its rim: examples, no source.",
         )

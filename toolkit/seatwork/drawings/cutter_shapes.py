@@ -6,10 +6,10 @@ from typing import Any
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
-from matplotlib.patches import Circle, PathPatch, Wedge
+from matplotlib.patches import Circle, PathPatch
 from matplotlib.path import Path
 
-from seatwork.drawings.linework import Point, Points, joined
+from seatwork.drawings.linework import Point, Points, arc, joined
 from seatwork.drawings.profiles import left_and_right
 from seatwork.drawings.style import POINTS, Style
 from seatwork.drawings.tightening import STEM, broken
@@ -25,9 +25,9 @@ TAPER, NARROWS = 17.8, 0.05
 SHARP = 0.02
 """Nose drawn for a point [bodies]."""
 
-GULLET, WIDEST, FIRST = 0.45, 60.0, 65.0
-"""Width of the gap before a lip, in spacings, the most of it, and where the first lip stands
-[deg]."""
+GULLET, WIDEST, FIRST, CORE = 0.4, 60.0, 65.0, 0.35
+"""Drawn, not measured: width of the gap beside a lip [spacings], the most of it [deg], where the
+first lip stands [deg], and the core between the lips [radii]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -132,23 +132,28 @@ def add_side(axes: Axes, its: Style, shape: CutterShape, *, at: Point, top: floa
 
 
 def add_end(axes: Axes, its: Style, shape: CutterShape, at: Point, scale: float) -> None:
-    """Draw a cutter as seen from its tip, `at` its middle [page units]."""
+    """Draw a cutter as seen from its tip, `at` its middle [page units]; gaps stay open."""
     colors, thin = its.colors, its.sizes.thin * POINTS
     radius, tip = scale * shape.body / 2, scale * shape.tip / 2
     line: dict[str, Any] = {"edgecolor": colors.ink, "linewidth": thin}
-    axes.add_artist(Circle(at, radius, facecolor=colors.screw, zorder=3.0, **line))
-    for place, spacing in zip(shape.places, shape.lips, strict=True):
-        if shape.cross_hole:
-            turn = np.radians(place)
-            off = 0.55 * radius * np.array([np.cos(turn), np.sin(turn)])
-            spot = (at[0] + off[0], at[1] + off[1])
-            axes.add_artist(Circle(spot, 0.3 * radius, facecolor=colors.paper, zorder=3.1, **line))
-            continue
-        gap = min(GULLET * spacing, WIDEST)
-        axes.add_artist(
-            Wedge(at, radius, place, place + gap, facecolor=colors.paper, zorder=3.1, **line)
-        )
+    around = Path(_around(shape, at, radius), closed=True)
+    axes.add_artist(PathPatch(around, facecolor=colors.screw, zorder=3.0, **line))
+    for place in shape.places if shape.cross_hole else ():
+        spot = arc(at, 0.55 * radius, place, place)[0]
+        axes.add_artist(Circle(spot, 0.3 * radius, facecolor=colors.paper, zorder=3.1, **line))
     axes.add_artist(Circle(at, tip, facecolor=colors.screw, zorder=3.2, **line))
+
+
+def _around(shape: CutterShape, at: Point, radius: float) -> Points:
+    """Outline as seen from the tip: a land for each lip, and between them the core."""
+    if shape.cross_hole:
+        return arc(at, radius, 0.0, 360.0)
+    core, pieces = max(CORE * radius, radius * shape.tip / shape.body), []
+    for place, spacing in zip(shape.places, shape.lips, strict=True):
+        start = place + min(GULLET * spacing, WIDEST)
+        pieces += [arc(at, core, place, start), arc(at, radius, start, place + spacing)]
+    outline = np.concatenate(pieces)
+    return np.concatenate([outline, outline[:1]])
 
 
 def _outline(shape: CutterShape, tip: Point, top: float, scale: float) -> Path:
