@@ -71,6 +71,17 @@ STATES: dict[str, dict[str, dict]] = {
         "pads": {"job": "frame pad: spotfaces"},
         "too_fast": {"job": "frame pad: spotfaces", "machine": "bench drill press", "pick": "E"},
     },
+    "spotface": {
+        "tight": {"shown": True},
+        "partly": {"shown": True, "depth": "0.040 in"},
+        "clean": {"shown": True, "depth": "0.100 in"},
+        "boss": {
+            "shown": True,
+            "depth": "0.050 in",
+            "face": "round boss (scale)",
+            "grip": "3 in",
+        },
+    },
     "counterbore": {
         "larger": {"way": "larger counterbore"},
         "key": {"way": "socket head screw", "screw": "M6 hex (guard bracket)"},

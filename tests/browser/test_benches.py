@@ -54,6 +54,7 @@ BENCHES = {
     "flush": Walk(opens_with="No seat does it for all", typed="9 in"),
     "edges": Walk(opens_with="read in two ways"),
     "counterbore": Walk(opens_with="How will you tighten it?", typed="2 in"),
+    "spotface": Walk(opens_with="What happens to it", press=("Tighten it",)),
     "depth": Walk(opens_with="the stop has not moved", press=("Cut number 2",)),
 }
 

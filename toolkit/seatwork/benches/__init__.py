@@ -21,6 +21,8 @@ _MODULES = {
     "counterbore": "counterbore_bench",
     "cutters": "cutters_bench",
     "slips": "slips_bench",
+    "gaging": "gaging_bench",
+    "spotface": "spotface_bench",
 }
 
 
