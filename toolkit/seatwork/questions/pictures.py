@@ -1,6 +1,6 @@
 """The drawings that belong to questions; matplotlib is loaded when the first one is drawn."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from typing import Protocol
 
 from seatwork.seats import Countersink, Head
@@ -42,3 +42,59 @@ def lettered_picture(seat: Countersink, letters: Mapping[str, str]) -> Drawing:
     from seatwork.drawings.lettered import lettered_seat
 
     return lettered_seat(seat, letters)
+
+
+def pad_picture(labels: Mapping[str, str], *, cut: bool = True) -> Drawing:
+    """Return a sloped pad with its spotface; labels as in `asked_castings.sloped_pad`."""
+    from seatwork.drawings.asked_castings import sloped_pad
+
+    return sloped_pad(labels, cut=cut)
+
+
+def boss_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return a round boss with its flat; labels as in `asked_castings.round_boss`."""
+    from seatwork.drawings.asked_castings import round_boss
+
+    return round_boss(labels)
+
+
+def edge_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return the broken edge of a hole; labels as in `asked_edges.broken_edge`."""
+    from seatwork.drawings.asked_edges import broken_edge
+
+    return broken_edge(labels)
+
+
+def bore_picture(labels: Mapping[str, str], parts: Collection[str] = ("screw",)) -> Drawing:
+    """Return a counterbore and what lies in it; labels as in `asked_bores.screw_in_bore`."""
+    from seatwork.drawings.asked_bores import screw_in_bore
+
+    return screw_in_bore(labels, parts)
+
+
+def cone_picture(labels: Mapping[str, str], shape: str = "seat", *, head: bool = False) -> Drawing:
+    """Return a cone cut into a plate; labels as in `asked_cones.cone_cut`."""
+    from seatwork.drawings.asked_cones import cone_cut
+
+    return cone_cut(labels, shape, head=head)
+
+
+def ball_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return gage balls in a seat; labels as in `asked_balls.gage_balls`."""
+    from seatwork.drawings.asked_balls import gage_balls
+
+    return gage_balls(labels)
+
+
+def screw_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return a flat head screw in guard and frame; labels as in `asked_screws.screw_in_frame`."""
+    from seatwork.drawings.asked_screws import screw_in_frame
+
+    return screw_in_frame(labels)
+
+
+def chamfer_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return the chamfer of a hole to be tapped; labels as in `asked_edges.thread_chamfer`."""
+    from seatwork.drawings.asked_edges import thread_chamfer
+
+    return thread_chamfer(labels)

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -50,6 +51,17 @@ class BoreDepth(NumberQuestion):
     def value(self) -> float:
         """Return the depth of the counterbore [mm]."""
         return self.height + self.below
+
+    def drawing(self) -> Drawing:
+        """Return the screw in its bore, the depth as a question mark."""
+        return bore_picture(
+            {
+                "height": self.said("height"),
+                "below": self.said("below"),
+                "thread": self.said("diameter"),
+                "depth": "?",
+            },
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

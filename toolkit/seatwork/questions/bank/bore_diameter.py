@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -58,6 +59,16 @@ class BoreDiameter(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the counterbore [mm]."""
         return self.head_diameter + self.clearance
+
+    def drawing(self) -> Drawing:
+        """Return the screw in its bore, the diameter as a question mark."""
+        return bore_picture(
+            {
+                "head": self.said("head_diameter"),
+                "hole": self.said("hole_diameter"),
+                "bore": "?",
+            },
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

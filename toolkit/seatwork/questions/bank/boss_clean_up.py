@@ -8,6 +8,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, boss_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -47,6 +48,12 @@ class BossCleanUp(NumberQuestion):
     def value(self) -> float:
         """Return the depth below the crown [mm]."""
         return _sagitta(self.boss_diameter / 2, self.diameter / 2) or 0.0
+
+    def drawing(self) -> Drawing:
+        """Return the boss, the depth of its flat as a question mark."""
+        return boss_picture(
+            {"boss": self.said("boss_diameter"), "diameter": self.said("diameter"), "depth": "?"}
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

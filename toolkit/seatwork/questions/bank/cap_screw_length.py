@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -53,6 +54,18 @@ class CapScrewLength(NumberQuestion):
     def value(self) -> float:
         """Return the length under the head [mm]."""
         return self.thickness - self.depth + self.engagement
+
+    def drawing(self) -> Drawing:
+        """Return the screw in the frame, its length as a question mark."""
+        return bore_picture(
+            {
+                "thickness": self.said("thickness"),
+                "depth": self.said("depth"),
+                "engagement": self.said("engagement"),
+                "length": "?",
+            },
+            parts=("screw", "frame"),
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork import hardware
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.pictures import Drawing, seat_picture
@@ -15,14 +16,7 @@ from seatwork.questions.wrong_trig import half_sine
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
-# Center drills #4 to #8 of ASME B94.11M, from memory: pilot and body [in].
-DRILLS = {
-    "#4": (1 / 8, 5 / 16),
-    "#5": (3 / 16, 7 / 16),
-    "#6": (7 / 32, 1 / 2),
-    "#7": (1 / 4, 5 / 8),
-    "#8": (5 / 16, 3 / 4),
-}
+DRILLS = ("#4", "#5", "#6", "#7", "#8")  # smaller ones have cones too short to tell slips apart
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,6 +24,7 @@ class CenterHole(NumberQuestion):
     """Asks how deep the cone of a center hole is for a mouth of that diameter."""
 
     id = "center-hole"
+    version = 2
     goal = "Drill a center hole that carries a 60° lathe center."
     difficulty = 2
     measure = LENGTH
@@ -54,13 +49,13 @@ class CenterHole(NumberQuestion):
     @classmethod
     def propose(cls, rng: Random) -> Self:
         """Draw a center drill and a mouth below its body."""
-        name = pick(rng, tuple(DRILLS))
-        pilot, body = DRILLS[name]
+        tool = hardware.center_drill(pick(rng, DRILLS))
+        body = round(tool.body_diameter / INCH, 4)
         return cls(
-            name=name,
+            name=tool.name,
             mouth=step_between(rng, round(body - 0.030, 3), round(body - 0.010, 3), 0.002) * INCH,
-            pilot=pilot * INCH,
-            included_angle=60.0,
+            pilot=tool.drill_diameter,
+            included_angle=tool.included_angle,
         )
 
     def cone(self) -> Countersink:

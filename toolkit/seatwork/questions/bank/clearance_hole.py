@@ -5,22 +5,15 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork import hardware
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import LENGTH
 from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import INCH, hole
+from seatwork.questions.real_sizes import hole
 from seatwork.questions.slips import Mistake, slip
 
 FITS = ("close", "normal", "loose")
-# Thread diameter and tap drill [in] of coarse threads; tap drills as listed for about 75 %.
-THREADS = {
-    "#10": (0.190, 0.150),
-    "1/4": (0.250, 0.201),
-    "5/16": (0.3125, 0.257),
-    "3/8": (0.375, 0.3125),
-    "1/2": (0.500, 0.422),
-    "5/8": (0.625, 0.531),
-}
+SIZES = ("#10", "1/4", "5/16", "3/8", "1/2", "5/8")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,13 +55,13 @@ class ClearanceHole(NumberQuestion):
     @classmethod
     def propose(cls, rng: Random) -> Self:
         """Draw a size and a fit."""
-        size, fit = pick(rng, tuple(THREADS)), pick(rng, FITS)
-        diameter, tap_drill = THREADS[size]
+        size, fit = pick(rng, SIZES), pick(rng, FITS)
+        coarse = hardware.tap_drill(f"{size} UNC")
         return cls(
             size=size,
             fit=fit,
-            diameter=diameter * INCH,
-            tap_drill=tap_drill * INCH,
+            diameter=coarse.thread.diameter,
+            tap_drill=coarse.diameter,
             close=hole(size, "close"),
             normal=hole(size, "normal"),
             loose=hole(size, "loose"),

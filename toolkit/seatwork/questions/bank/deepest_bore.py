@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -49,6 +50,17 @@ class DeepestBore(NumberQuestion):
     def value(self) -> float:
         """Return the greatest depth [mm]."""
         return self.thickness - self.floor
+
+    def drawing(self) -> Drawing:
+        """Return the empty bore, its depth as a question mark."""
+        return bore_picture(
+            {
+                "thickness": self.said("thickness"),
+                "floor": self.said("floor"),
+                "depth": "?",
+            },
+            parts=(),
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

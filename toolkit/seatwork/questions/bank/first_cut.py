@@ -6,6 +6,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, shuffled
 from seatwork.questions.parts import LETTERS, OrderPart, Part
+from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import Question
 
 STEPS = {
@@ -93,6 +94,10 @@ class FirstCut(Question):
                 ),
             ),
         )
+
+    def drawing(self) -> Drawing:
+        """Return the pad before the work, hole and flat outlined."""
+        return pad_picture({}, cut=False)
 
     def worked(self) -> str:
         """Return the steps in order."""

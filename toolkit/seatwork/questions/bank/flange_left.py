@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -53,6 +54,18 @@ class FlangeLeft(NumberQuestion):
     def value(self) -> float:
         """Return what is left at the low side [mm]."""
         return self.thickness - self.scale
+
+    def drawing(self) -> Drawing:
+        """Return the flange, what is left of it as a question mark."""
+        return pad_picture(
+            {
+                "slope": self.said("slope"),
+                "diameter": self.said("diameter"),
+                "scale": self.said("scale"),
+                "thickness": self.said("thickness"),
+                "left": "?",
+            }
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -52,6 +53,17 @@ class FloorLeft(NumberQuestion):
     def value(self) -> float:
         """Return what is left [mm]."""
         return self.thickness - self.height - self.below
+
+    def drawing(self) -> Drawing:
+        """Return the screw in its bore, the plate left under it as a question mark."""
+        return bore_picture(
+            {
+                "height": self.said("height"),
+                "below": self.said("below"),
+                "thickness": self.said("thickness"),
+                "floor": "?",
+            },
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

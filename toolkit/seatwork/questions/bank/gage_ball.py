@@ -7,7 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, seat_picture
+from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -82,8 +82,16 @@ class GageBall(NumberQuestion):
         return self.value() > 1 and NumberQuestion.is_clear(self)
 
     def drawing(self) -> Drawing:
-        """Return the seat in section."""
-        return seat_picture(self.seat(), self.system)
+        """Return the ball in its seat, its top above the face as a question mark."""
+        return ball_picture(
+            {
+                "mouth": self.said("diameter"),
+                "hole": self.said("hole_diameter"),
+                "angle": self.said("included_angle"),
+                "ball": self.said("ball"),
+                "top": "?",
+            }
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

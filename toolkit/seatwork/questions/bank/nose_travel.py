@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -60,6 +61,18 @@ class NoseTravel(NumberQuestion):
     def value(self) -> float:
         """Return the travel [mm]."""
         return self.seat().depth
+
+    def drawing(self) -> Drawing:
+        """Return the cone at full travel, the travel as a question mark."""
+        return cone_picture(
+            {
+                "mouth": self.said("diameter"),
+                "nose": self.said("nose_diameter"),
+                "angle": self.said("included_angle"),
+                "travel": "?",
+            },
+            "nose",
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

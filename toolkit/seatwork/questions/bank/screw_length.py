@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, screw_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -53,6 +54,16 @@ class ScrewLength(NumberQuestion):
     def value(self) -> float:
         """Return the length [mm]."""
         return self.thickness + self.engagement
+
+    def drawing(self) -> Drawing:
+        """Return the screw in guard and frame; where its length runs is the question."""
+        return screw_picture(
+            {
+                "thickness": self.said("thickness"),
+                "engagement": self.said("engagement"),
+                "height": self.said("height"),
+            },
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

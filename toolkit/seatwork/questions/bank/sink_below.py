@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -52,6 +53,17 @@ class SinkBelow(NumberQuestion):
     def value(self) -> float:
         """Return the new depth [mm]."""
         return self.depth + self.below
+
+    def drawing(self) -> Drawing:
+        """Return the head below the face, the new depth as a question mark."""
+        return cone_picture(
+            {
+                "below": self.said("below"),
+                "angle": self.said("included_angle"),
+                "depth": "?",
+            },
+            head=True,
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

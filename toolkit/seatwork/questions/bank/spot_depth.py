@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -60,6 +61,18 @@ class SpotDepth(NumberQuestion):
     def value(self) -> float:
         """Return the depth of the point [mm]."""
         return self.seat().apex_depth
+
+    def drawing(self) -> Drawing:
+        """Return the cone in solid metal, its depth as a question mark."""
+        return cone_picture(
+            {
+                "mouth": self.said("diameter"),
+                "later": self.said("hole_diameter"),
+                "angle": self.said("included_angle"),
+                "depth": "?",
+            },
+            "spot",
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

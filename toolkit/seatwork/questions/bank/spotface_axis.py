@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -52,6 +53,17 @@ class SpotfaceAxis(NumberQuestion):
     def value(self) -> float:
         """Return the depth at the axis [mm]."""
         return self.diameter / 2 * half_tangent(2 * self.slope)
+
+    def drawing(self) -> Drawing:
+        """Return the pad, its depth at the axis as a question mark."""
+        return pad_picture(
+            {
+                "slope": self.said("slope"),
+                "diameter": self.said("diameter"),
+                "hole": self.said("hole_diameter"),
+                "axis": "?",
+            }
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

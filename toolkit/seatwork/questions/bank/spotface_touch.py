@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -60,6 +61,18 @@ class SpotfaceTouch(NumberQuestion):
     def value(self) -> float:
         """Return the travel [mm]."""
         return self.diameter * half_tangent(2 * self.slope) + self.scale
+
+    def drawing(self) -> Drawing:
+        """Return the pad, the travel as a question mark."""
+        return pad_picture(
+            {
+                "slope": self.said("slope"),
+                "diameter": self.said("diameter"),
+                "hole": self.said("hole_diameter"),
+                "scale": self.said("scale"),
+                "touch": "?",
+            }
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

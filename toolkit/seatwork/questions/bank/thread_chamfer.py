@@ -5,25 +5,17 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork import hardware
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, seat_picture
+from seatwork.questions.pictures import Drawing, chamfer_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
-# Coarse threads: major diameter and tap drill [in], tap drills as listed for about 75 %.
-THREADS = {
-    "1/4-20": (0.250, 0.201),
-    "5/16-18": (0.3125, 0.257),
-    "3/8-16": (0.375, 0.3125),
-    "7/16-14": (0.4375, 0.368),
-    "1/2-13": (0.500, 0.422),
-    "5/8-11": (0.625, 0.531),
-    "3/4-10": (0.750, 0.656),
-}
+THREADS = ("1/4-20", "5/16-18", "3/8-16", "7/16-14", "1/2-13", "5/8-11", "3/4-10")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,6 +23,7 @@ class ThreadChamfer(NumberQuestion):
     """Asks how deep the chamfer of a hole to be tapped is."""
 
     id = "thread-chamfer"
+    version = 2
     goal = "Cut the chamfer of a tapped hole: the countersink cut most often in any shop."
     difficulty = 2
     measure = LENGTH
@@ -62,12 +55,11 @@ class ThreadChamfer(NumberQuestion):
     @classmethod
     def propose(cls, rng: Random) -> Self:
         """Draw a coarse thread and a chamfer .014 to .030 in over it."""
-        thread = pick(rng, tuple(THREADS))
-        major, tap_drill = THREADS[thread]
+        drilled = hardware.tap_drill(pick(rng, THREADS))
         return cls(
-            thread=thread,
-            major=major * INCH,
-            tap_drill=tap_drill * INCH,
+            thread=drilled.thread.name,
+            major=drilled.thread.diameter,
+            tap_drill=drilled.diameter,
             over=step_between(rng, 0.014, 0.030, 0.002) * INCH,
             included_angle=90.0,
         )
@@ -86,7 +78,15 @@ class ThreadChamfer(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the chamfer in section, its depth as a question mark."""
-        return seat_picture(self.seat(), self.system, "depth")
+        return chamfer_picture(
+            {
+                "thread": self.said("major"),
+                "hole": self.said("tap_drill"),
+                "mouth": f"thread + {self.said('over')}",
+                "angle": self.said("included_angle"),
+                "depth": "?",
+            }
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -8,6 +8,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
+from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -82,6 +83,18 @@ class TwoBalls(NumberQuestion):
             large_diameter=self.large,
             small_top=self.small_top,
             large_top=self.large_top,
+        )
+
+    def drawing(self) -> Drawing:
+        """Return both balls in the seat, its angle as a question mark."""
+        return ball_picture(
+            {
+                "small": self.said("small"),
+                "small_top": self.said("small_top"),
+                "large": self.said("large"),
+                "large_top": self.said("large_top"),
+                "angle": "?",
+            },
         )
 
     def mistakes(self) -> Iterable[Mistake]:

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -51,6 +52,18 @@ class WasherDepth(NumberQuestion):
     def value(self) -> float:
         """Return the depth [mm]."""
         return self.height + self.washer + self.below
+
+    def drawing(self) -> Drawing:
+        """Return screw and washer in the bore, its depth as a question mark."""
+        return bore_picture(
+            {
+                "height": self.said("height"),
+                "washer": self.said("washer"),
+                "below": self.said("below"),
+                "depth": "?",
+            },
+            parts=("screw", "washer"),
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -60,6 +61,18 @@ class WrenchRoom(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the counterbore [mm]."""
         return self.wrench_diameter + self.clearance
+
+    def drawing(self) -> Drawing:
+        """Return screw, washer and wrench socket in the bore, its diameter as a question mark."""
+        return bore_picture(
+            {
+                "head": self.said("across_corners"),
+                "washer_wide": self.said("washer_diameter"),
+                "wrench": self.said("wrench_diameter"),
+                "bore": "?",
+            },
+            parts=("screw", "washer", "wrench"),
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

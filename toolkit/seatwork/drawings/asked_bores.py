@@ -1,0 +1,125 @@
+"""A sketch of a cap screw in its counterbore for questions."""
+
+from collections.abc import Collection, Mapping
+
+from seatwork.drawings.asked import Asked, Page
+from seatwork.drawings.scene import Drawing
+
+AXIS, HALF, FACE, UNDER, DEEP = 640.0, 240.0, 340.0, 125.0, 45.0
+FLOOR, TOP, HEAD = 205.0, 312.0, 225.0
+"""Levels of the floor of the bore, of the head's top, and of its underside on a washer."""
+
+BORE, WRENCH, WASHER, HEAD_HALF, HOLE, SHANK = 150.0, 132.0, 118.0, 96.0, 58.0, 48.0
+BORES = {
+    "bore": "diameter of the bore",
+    "wrench": "wrench socket",
+    "washer_wide": "washer",
+    "head": "width of the head",
+    "hole": "hole",
+    "thread": "thread",
+    "below": "top of the head below the face",
+    "height": "height of the head",
+    "washer": "thickness of the washer",
+    "depth": "depth of the bore",
+    "floor": "plate left under the bore",
+    "thickness": "thickness of the plate",
+    "engagement": "reach into the frame",
+    "length": "length under the head",
+}
+
+
+def screw_in_bore(labels: Mapping[str, str], parts: Collection[str] = ("screw",)) -> Drawing:
+    """Draw a plate with a counterbore in section, and what lies in it.
+
+    Parameters
+    ----------
+    labels : mapping of str to str
+        Sizes to show by the names of ``BORES``, as they are said; "?" for the one asked for.
+    parts : collection of str
+        Any of "screw", "washer", "wrench" and "frame"; an empty bore without them.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no size of that name.
+    """
+    title = f"A counterbore in section{' with ' + ', '.join(parts) if parts else ', empty'}"
+    page = Page(Asked(title=title, names=BORES, labels=labels))
+    seat = HEAD if "washer" in parts else FLOOR
+    _plate(page, "frame" in parts)
+    if "screw" in parts:
+        _screw(page, seat, UNDER - 50.0 if "frame" in parts else UNDER - 30.0)
+    if "washer" in parts:
+        for side in (-1.0, 1.0):
+            inner, outer = AXIS + side * HOLE, AXIS + side * WASHER
+            page.sketch.steel([(inner, FLOOR), (outer, FLOOR), (outer, HEAD), (inner, HEAD)])
+    if "wrench" in parts:
+        _wrench(page)
+    page.sketch.center((AXIS, FACE + 40.0), (AXIS, DEEP - 20.0))
+    _widths(page)
+    _heights(page, seat)
+    return page.finish()
+
+
+def _plate(page: Page, framed: bool) -> None:
+    """Draw the plate with bore and hole and, under it, the tapped frame."""
+    for side in (-1.0, 1.0):
+        outer, bore, hole = (AXIS + side * reach for reach in (HALF, BORE, HOLE))
+        wall = [(outer, FACE), (bore, FACE), (bore, FLOOR), (hole, FLOOR), (hole, UNDER)]
+        page.sketch.metal([*wall, (outer, UNDER)])
+        page.sketch.edge(wall, [(hole, UNDER), (outer, UNDER)])
+        page.sketch.thin([(outer, FACE), (outer, UNDER)])
+        if framed:
+            thread = AXIS + side * SHANK
+            page.sketch.metal([(outer, UNDER), (thread, UNDER), (thread, DEEP), (outer, DEEP)])
+            page.sketch.edge([(thread, UNDER), (thread, DEEP)])
+            page.sketch.thin([(outer, UNDER), (outer, DEEP), (thread, DEEP)])
+    page.sketch.edge([(AXIS - BORE, FACE), (AXIS + BORE, FACE)])
+    page.sketch.edge([(AXIS - HOLE, FLOOR), (AXIS + HOLE, FLOOR)])
+
+
+def _screw(page: Page, seat: float, end: float) -> None:
+    page.sketch.steel(
+        [
+            (AXIS - HEAD_HALF, TOP),
+            (AXIS + HEAD_HALF, TOP),
+            (AXIS + HEAD_HALF, seat),
+            (AXIS + SHANK, seat),
+            (AXIS + SHANK, end),
+            (AXIS - SHANK, end),
+            (AXIS - SHANK, seat),
+            (AXIS - HEAD_HALF, seat),
+        ]
+    )
+
+
+def _wrench(page: Page) -> None:
+    """Outline the wrench socket over the head."""
+    for side in (-1.0, 1.0):
+        outer, inner = AXIS + side * WRENCH, AXIS + side * (HEAD_HALF + 4.0)
+        low = HEAD + 6.0
+        page.sketch.hidden([(outer, FACE + 28.0), (outer, low), (inner, low), (inner, FACE + 28.0)])
+
+
+def _widths(page: Page) -> None:
+    """Dimension what goes across, from the bore above down to the hole below."""
+    page.across("bore", (AXIS - BORE, AXIS + BORE), 388.0, FACE)
+    page.inside("wrench", (AXIS - WRENCH, AXIS + WRENCH), FACE + 14.0, 0.0)
+    page.inside("head", (AXIS - HEAD_HALF, AXIS + HEAD_HALF), 270.0, 0.0, sign="")
+    page.across("washer_wide", (AXIS - WASHER, AXIS + WASHER), 55.0, FLOOR)
+    page.across("hole", (AXIS - HOLE, AXIS + HOLE), 55.0, UNDER)
+    page.across("thread", (AXIS - SHANK, AXIS + SHANK), 55.0, UNDER - 30.0)
+
+
+def _heights(page: Page, seat: float) -> None:
+    """Dimension what goes down: the head on the left, the plate on the right."""
+    left, right, far = AXIS - HALF - 45.0, AXIS + HALF + 45.0, AXIS + HALF + 190.0
+    head, edge, hole = AXIS - HEAD_HALF, AXIS + HALF, AXIS + BORE
+    page.down("below", (TOP, FACE), left, head, AXIS - HALF)
+    page.down("height", (seat, TOP), left, head, head)
+    page.down("washer", (FLOOR, HEAD), left, AXIS - WASHER, head)
+    page.down("depth", (FLOOR, FACE), right, hole, edge)
+    page.down("floor", (UNDER, FLOOR), right, edge, hole)
+    page.down("thickness", (UNDER, FACE), far, edge, edge)
+    page.down("engagement", (UNDER - 50.0, UNDER), right, AXIS + SHANK, edge)
+    page.down("length", (UNDER - 50.0, seat), left, AXIS - SHANK, head)
