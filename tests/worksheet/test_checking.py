@@ -27,6 +27,18 @@ def test_a_copy_without_its_finish_cell_does_not_pass(
     assert list(tmp_path.iterdir()) == [mine]
 
 
+def test_a_path_is_taken_from_the_working_folder(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A sheet named as learners name it, from the folder above, is run and spoken of."""
+    mine = tmp_path / "exercises" / "cones.ipynb"
+    mine.parent.mkdir()
+    mine.write_bytes((EXERCISES / "cones.ipynb").read_bytes())
+    monkeypatch.chdir(tmp_path)
+    outcome = check(Path("exercises/cones.ipynb"), EXERCISES / "cones.ipynb")
+    assert any("not yet, not answered" in line for line in outcome.lines)
+
+
 def test_a_worked_copy_passes(tmp_path: Path) -> None:
     """With every answer right the copy passes."""
     book = json.loads((EXERCISES / "cones.ipynb").read_text(encoding="utf-8"))

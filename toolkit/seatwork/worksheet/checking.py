@@ -45,6 +45,7 @@ def check(notebook: Path, original: Path) -> Outcome:
     SeatworkError
         If a file is no notebook, or the run takes too long.
     """
+    notebook = notebook.resolve()  # the referee works in its folder
     mine, delivered = _read(notebook), _read(original)
     copy = notebook.with_name(f".checked-{notebook.name}")
     sanitize = notebook.with_name(f".checked-{notebook.stem}.cfg")
@@ -71,7 +72,8 @@ def _referee(copy: Path, sanitize: Path) -> Outcome:
     except subprocess.TimeoutExpired as error:
         fault = f"it ran longer than {LONGEST_RUN} seconds"
         raise SeatworkError(copy.name, fault, "look for a cell that never ends") from error
-    lines = tuple(line for line in done.stdout.splitlines() if line.strip())
+    said = done.stdout if done.stdout.strip() else done.stderr
+    lines = tuple(line for line in said.splitlines() if line.strip())
     return Outcome(passed=done.returncode == 0, lines=lines)
 
 
