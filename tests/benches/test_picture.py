@@ -6,7 +6,7 @@ import re
 import numpy as np
 import pytest
 from matplotlib.figure import Figure
-from matplotlib.patches import FancyArrowPatch, Rectangle
+from matplotlib.patches import FancyArrowPatch, PathPatch, Rectangle
 from matplotlib.path import Path
 from seatwork.benches.outlines import path_data, relative_data
 from seatwork.benches.picture import LivePicture
@@ -209,3 +209,16 @@ def test_a_patch_with_a_place_of_its_own_follows():
     picture = LivePicture(Fixed(put))
     _, changes = picture.move(lambda artist: artist.set_xy((50, 10)))
     assert changes["move"]["0"]["d"] == "M500 400L600 400L600 300L500 300Z"
+
+
+def test_an_outline_follows_every_path_it_is_given():
+    """A patch follows its second new path as its first, though none makes it stale."""
+    square = Path([(0, 0), (10, 0), (10, 10), (0, 10)])
+    put = lambda axes: axes.add_patch(PathPatch(square, animated=True))  # noqa: E731
+    picture = LivePicture(Fixed(put))
+    for size in (20, 30, 20):
+        path = Path(square.vertices * size / 10)
+        _, changes = picture.move(lambda artist, path=path: artist.set_path(path))
+        assert changes["move"]["0"]["d"].startswith(f"M0 500 {size * 10} 500 ")
+    _, changes = picture.move(lambda artist: None)
+    assert changes["move"] == {}

@@ -225,6 +225,18 @@ def test_moved_is_fresh():
         assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
+def test_the_live_picture_follows():
+    """After many moves the page stands, element by element, as one that is built anew."""
+    bench = benches.spotface(shown=True)
+    picture = LivePicture(bench.scene(bench.result, bench.look()))
+    for values in ({"depth": 1.0}, {"depth": 3.0}, {"depth": 0.5}, {"tilt": 5}, {"depth": 6.0}):
+        picture.move(bench.set(**values).result)
+        fresh = LivePicture(bench.scene(bench.result, bench.look()))
+        shapes = [[one.get("d") for one in p.page()["state"]] for p in (picture, fresh)]
+        assert shapes[0] == shapes[1]
+        assert picture.pixels == fresh.pixels
+
+
 def test_a_move_is_short_on_the_wire():
     """Coming down the cutter changes few artists: the changes without the relief are under 4 kB."""
     bench = benches.spotface(shown=True)

@@ -7,6 +7,8 @@ from typing import Any
 import numpy as np
 from matplotlib.artist import Artist
 from matplotlib.image import AxesImage
+from matplotlib.patches import PathPatch
+from matplotlib.path import Path
 from PIL import Image
 
 from seatwork.benches.element import Element
@@ -45,6 +47,7 @@ class LivePicture:
         self._flat: list[Element] = [e for group in self._elements for e in group]
         self._numbered = _numbered(self._artists, self._elements)
         self._image = next((a for a in self._artists if isinstance(a, AxesImage)), None)
+        self._paths: dict[Artist, Path | None] = {}
         for artist in self._artists:
             artist.stale = True
         self._read()
@@ -108,10 +111,13 @@ class LivePicture:
         """Return the changes of every element that changed, by number.
 
         An artist that nothing was set on since the last reading is not stale, and passed over.
+        A new path makes no patch stale, so it is known by being another object.
         """
         found: dict[str, Any] = {}
         for artist, group in self._numbered:
-            if artist.stale:
+            path = artist.get_path() if isinstance(artist, PathPatch) else None
+            if artist.stale or path is not self._paths.get(artist):
+                self._paths[artist] = path
                 found |= {n: changes for n, element in group if (changes := element.changes())}
                 artist.stale = artist is self._image
         return found
