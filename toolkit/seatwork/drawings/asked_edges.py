@@ -64,7 +64,7 @@ def thread_chamfer(labels: Mapping[str, str]) -> Drawing:
     threads = (WALLS[0] - 22.0, WALLS[1] + 22.0)
     for x in threads:
         page.sketch.hidden([(x, FACE - LEG + 22.0), (x, UNDER)])
-    page.across("thread", threads, 34.0, UNDER)
+    page.across("thread", threads, 42.0, UNDER)
     page.inside("hole", WALLS, UNDER + 30.0, 26.0)
     page.across("mouth", MOUTHS, 385.0, FACE)
     page.angle("angle", (AXIS - HALF - 40.0, FACE - 90.0), (WALLS[0] - LEG / 2, FACE - LEG / 2))

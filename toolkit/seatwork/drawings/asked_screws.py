@@ -11,7 +11,6 @@ SCREW = {
     "thickness": "thickness of the guard",
     "engagement": "reach into the frame",
     "height": "height of the head",
-    "length": "length of the screw as it is ordered",
 }
 
 
@@ -21,8 +20,8 @@ def screw_in_frame(labels: Mapping[str, str]) -> Drawing:
     Parameters
     ----------
     labels : mapping of str to str
-        Sizes to show by the names of ``SCREW``, as they are said. What the question asks
-        for has a mark beside the screw and no dimension: from where to where is the question.
+        Sizes to show by the names of ``SCREW``, as they are said. The length of the screw has
+        no dimension: from where to where it runs is what is asked.
 
     Raises
     ------

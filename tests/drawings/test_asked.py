@@ -1,0 +1,79 @@
+"""Sketches for questions: every label in its place, whatever the numbers."""
+
+import subprocess
+import sys
+from random import Random
+
+import pytest
+from matplotlib.backends.backend_agg import RendererAgg
+from matplotlib.text import Text
+from seatwork.drawings import asked_balls, asked_bores, asked_castings, asked_cones, asked_edges
+from seatwork.drawings.asked_screws import SCREW, screw_in_frame
+from seatwork.questions import all_types
+
+SKETCHED = sorted(
+    name
+    for name, kind in all_types().items()
+    if (drawing := kind.draw(Random(0)).drawing()) and drawing.figure.get_size_inches()[1] < 5
+)
+RENDERER = RendererAgg(1280, 430, 100)
+
+
+@pytest.mark.parametrize("name", SKETCHED)
+def test_labels_stay_on_the_page_and_apart(name, faults):
+    """No label leaves the page or covers another; one in a line has paper of its own."""
+    for state in range(3):
+        for system in ("inch", "metric"):
+            drawing = all_types()[name].draw(Random(state)).stated_in(system).drawing()
+            found = [fault for fault in faults(drawing) if "a line crosses" not in fault]
+            assert found == []
+            high = drawing.figure.get_size_inches()[1] * 100
+            for text in drawing.figure.axes[0].findobj(Text):
+                if text.get_text():
+                    box = text.get_window_extent(RENDERER)
+                    assert 0 <= box.y0 < box.y1 <= high, f"{text.get_text()!r} leaves the page"
+
+
+def test_most_sketches_are_here():
+    """The sketches are found by their page, lower than that of a bench."""
+    assert len(SKETCHED) >= 22
+
+
+@pytest.mark.parametrize(
+    ("draw", "names"),
+    [
+        (asked_castings.round_boss, asked_castings.BOSS),
+        (asked_edges.broken_edge, asked_edges.EDGE),
+        (asked_edges.thread_chamfer, asked_edges.CHAMFER),
+        (asked_bores.screw_in_bore, asked_bores.BORES),
+        (asked_cones.cone_cut, asked_cones.CONE),
+        (screw_in_frame, SCREW),
+        (asked_castings.sloped_pad, asked_castings.PAD),
+    ],
+)
+def test_every_size_of_a_sketch_is_shown(draw, names):
+    """A label given for any size stands on the page, and is told in the text."""
+    for name in names:
+        needed = {"leg": "1.5 mm"} if draw is asked_edges.broken_edge else {}
+        drawing = draw({**needed, name: "4.25 mm"})
+        page = [text.get_text() for text in drawing.figure.axes[0].texts]
+        assert any("4.25 mm" in text for text in page), name
+        assert f"{names[name]} 4.25 mm" in drawing.text
+
+
+def test_balls_show_one_or_two():
+    """One ball is named ball, two are named small and large."""
+    two = asked_balls.gage_balls({"small": "6 mm", "large": "9 mm", "angle": "?"})
+    assert two.text.startswith("Two gage balls, one after the other, in a seat, not to scale: ")
+    assert "included angle to be found" in two.text
+    one = asked_balls.gage_balls({"ball": "9 mm", "top": "?"})
+    assert "top of the ball above the face to be found" in one.text
+
+
+def test_a_sketch_loads_no_pyplot():
+    """A question's drawing keeps no figure alive and loads no window."""
+    code = (
+        "import sys; from seatwork.drawings.asked_castings import round_boss;"
+        "round_boss({'depth': '?'}).png(0.5); assert 'matplotlib.pyplot' not in sys.modules"
+    )
+    subprocess.run([sys.executable, "-c", code], check=True)
