@@ -147,9 +147,11 @@ BENCHES = {
     "edges": ours("benches.edges(all_round=True)"),
     "speeds": ours("benches.speeds()"),
     "flush": ours("benches.flush()"),
+    "counterbore": ours("benches.counterbore()"),
+    "spotface": ours("benches.spotface(shown=True)"),
     "chatter": ours("benches.chatter(shown=True, on_map=True)"),
 }
-HEAVY = {"chatter"}
+HEAVY = {"chatter", "spotface"}
 """Benches whose every move works out a map or a casting anew."""
 
 EVERY = VARIANTS | BENCHES
