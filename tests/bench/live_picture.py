@@ -148,7 +148,7 @@ BENCHES = {
     "speeds": ours("benches.speeds()"),
     "flush": ours("benches.flush()"),
     "counterbore": ours("benches.counterbore()"),
-    "spotface": ours("benches.spotface(shown=True)"),
+    "spotface": ours("benches.spotface(shown=True, depth=1.0)"),
     "chatter": ours("benches.chatter(shown=True, on_map=True)"),
 }
 HEAVY = {"chatter", "spotface"}
