@@ -23,6 +23,16 @@ from seatwork.drawings.scene import GhostScene, Look, Scene
 from seatwork.errors import SeatworkError
 
 INCH = 25.4
+RULES_CHANGED = """format = 1
+
+[counterbore.inch_below_face]
+value = "0.020 in"
+source = "a shop of this test"
+
+[counterbore.wrench_clearance]
+value = "1/16 in"
+source = "a shop of this test"
+"""
 WAYS = (HEAD, BORE, KEY, BOSS)
 SCREWS = (THREE, QUARTER, HALF, M6, M8)
 
@@ -262,3 +272,25 @@ def test_the_lists_have_every_screw():
         assert job.hexagon.thread.diameter == job.cylinder.thread.diameter
         assert job.ring.thickness
         assert job.hole.diameter > job.hexagon.thread.diameter
+
+
+def test_metric_and_inch_depths_name_their_own_rule():
+    """A metric counterbore names the metric depth rule and ISO 273's medium fit; none is twice."""
+    for screw, rule, fit in ((M8, "metric_depth", "medium"), (THREE, "inch_below_face", "normal")):
+        bench = benches.counterbore(screw=screw)
+        told = bench.sources(bench.result)
+        assert any(f"House rule counterbore.{rule}" in line for line in told)
+        assert any(f"{fit} fit" in line for line in told)
+        assert len(set(told)) == len(told)
+
+
+def test_house_rules_of_a_workbook_hold(tmp_path, monkeypatch):
+    """A shop that wants heads .020 below the face and 1/16 of room gets both."""
+    folder = tmp_path / "shop"
+    folder.mkdir()
+    (tmp_path / "workbook.toml").write_text("format = 1\n", encoding="utf-8")
+    (folder / "house_rules.toml").write_text(RULES_CHANGED, encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    seat = benches.counterbore().result.seat
+    assert seat.depth / INCH == pytest.approx(0.243 + 0.020)
+    assert seat.diameter / INCH == pytest.approx(0.650 + 0.0625)

@@ -19,6 +19,7 @@ from seatwork.benches.counterbore_jobs import (
     KEY,
     M6,
     M8,
+    METRIC_DEPTH,
     QUARTER,
     THREE,
     WRENCH,
@@ -27,6 +28,7 @@ from seatwork.benches.counterbore_jobs import (
     jobs,
     listing,
     pilot,
+    solid_tools,
     usual,
 )
 from seatwork.benches.counterbore_words import Outcome
@@ -101,6 +103,10 @@ class Counterbore(Bench[Outcome]):
         ),
     )
 
+    def __init__(self, **given: Any) -> None:
+        self._tools = solid_tools()
+        super().__init__(**given)
+
     def work_out(self, values: Values) -> Outcome:
         """Cut the seat, lay the screw in, and bring the wrench socket down.
 
@@ -123,7 +129,7 @@ class Counterbore(Bench[Outcome]):
         return Outcome(
             job=job,
             seat=seat,
-            pilot=pilot(seat, held),
+            pilot=pilot(seat, held, self._tools),
             boss=boss,
             ringed=ringed,
             lies=reached(
@@ -158,19 +164,22 @@ class Counterbore(Bench[Outcome]):
         part = job.cylinder if key else job.hexagon
         height = part.facts["height"]
         hole = show_both(result.seat.hole_diameter, self.system)
-        return (
+        metric = part.thread.system == "metric"
+        deep = ALLOWANCE if result.boss else METRIC_DEPTH if metric else BELOW
+        told = (
             fact_line(f"{part.name}, height of the head", height.source, height.confirmed),
-            fact_line(f"Hole {hole}, normal fit", job.hole.source, job.hole.confirmed),
+            fact_line(f"Hole {hole}, {job.hole.fit} fit", job.hole.source, job.hole.confirmed),
             *_across(result, self.values["way"]),
             *self._socket_sources(result),
             *self._ring_sources(result),
-            rule_line(ALLOWANCE if result.boss else BELOW),
+            rule_line(deep),
             rule_line("pilot.clearance"),
             "Floor left: thickness less depth; web: edge distance less half the diameter of the "
             "seat, or of the boss; exact. "
             "How thin either may be is for the designer to say.",
             "Thickness, edge distance, the boss as cast and its rim: examples, no source.",
         )
+        return tuple(dict.fromkeys(told))
 
     def _socket_sources(self, result: Outcome) -> tuple[str, ...]:
         if result.socket is None:
@@ -181,7 +190,8 @@ class Counterbore(Bench[Outcome]):
         room = result.job.room
         across = show_both(room.counterbore_diameter, self.system)
         about = f"Counterbore {across} for the wrench socket, {room.basis}"
-        return (fact_line(about, room.source, room.confirmed), rule_line(WRENCH))
+        drawn = f"Socket {show_both(result.socket, self.system)}: that, less the room round it."
+        return (fact_line(about, room.source, room.confirmed), drawn, rule_line(WRENCH))
 
     def _ring_sources(self, result: Outcome) -> tuple[str, ...]:
         ring = result.job.ring

@@ -33,9 +33,10 @@ THREE, QUARTER, HALF, M6, M8 = (
 CAST, RIM = 6.35, 1.5875
 """Height of a boss as cast, and metal left round the spotface on it [mm]: examples, no source."""
 
-WRENCH, BELOW, ALLOWANCE = (
+WRENCH, BELOW, METRIC_DEPTH, ALLOWANCE = (
     "counterbore.wrench_clearance",
     "counterbore.inch_below_face",
+    "counterbore.metric_depth",
     "spotface.scale_allowance",
 )
 
@@ -177,19 +178,19 @@ def boss_for(seat: Counterbore, instead_of: Counterbore) -> RaisedBoss:
     )
 
 
-def pilot(seat: Counterbore, held: HouseRules) -> Pilot:
-    """Choose the pilot: fixed if the shop's list has such a tool, else interchangeable."""
+def pilot(seat: Counterbore, held: HouseRules, tools: tuple[SolidTool, ...]) -> Pilot:
+    """Choose the pilot: fixed if the shop has such a tool, else interchangeable."""
     clearance = held.number("pilot.clearance")
     return pilot_for(
         seat,
         clearance=clearance,
         greatest_clearance=max(LOOSEST_PILOT, clearance),
-        solid_tools=_solid_tools(),
+        solid_tools=tools,
     )
 
 
-@cache
-def _solid_tools() -> tuple[SolidTool, ...]:
+def solid_tools() -> tuple[SolidTool, ...]:
+    """Read the tools with a fixed pilot from the shop's list."""
     return tuple(
         SolidTool(diameter=one.body_diameter, pilot_diameter=one.pilot_diameter)
         for one in cutters()

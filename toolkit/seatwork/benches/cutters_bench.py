@@ -12,14 +12,17 @@ from seatwork.cutting import NOTE
 from seatwork.drawings.cutters_view import CuttersView
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
-from seatwork.seats import Chamfer, Countersink
+from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.choosing import Job, choose
 from seatwork.shop.stock import Shop
 
 NONE = "none yet"
+CONE_RULES = ("speeds.countersink_ratio", "speeds.countersink_cap")
 RULES = {
-    "cone": ("speeds.countersink_ratio", "speeds.countersink_cap"),
-    "flat": ("speeds.counterbore_ratio", "pilot.clearance"),
+    Chamfer: CONE_RULES,
+    Countersink: CONE_RULES,
+    Counterbore: ("speeds.counterbore_ratio", "pilot.clearance"),
+    Spotface: ("speeds.spotface_ratio", "pilot.clearance"),
 }
 
 
@@ -95,14 +98,13 @@ class Cutters(Bench[Line]):
 
     def sources(self, result: Line) -> tuple[str, ...]:
         """Tell what the order rests on and, once it is shown, what all the others lack."""
-        flat = not isinstance(result.place.seat, Countersink | Chamfer)
         told = (
             "What fits: angle, body over the seat, nose or pilot in the hole, shank in the "
             "machine; sizes by the shop's list of cutters, which your shop can change.",
             "The order: a judgement of the trade by chatter, chip room, rake, burrs, pilot and "
             "state; common practice, no source.",
             f"Likely quiet, may sing: {NOTE}.",
-            *(rule_line(name) for name in RULES["flat" if flat else "cone"]),
+            *(rule_line(name) for name in RULES[type(result.place.seat)]),
             "Sheet thickness and seats: examples from the cider mill.",
         )
         if not result.opened:
