@@ -123,6 +123,7 @@ def _counterbore(sketch: Sketch, axis: float) -> None:
     sketch.hidden([(axis - 26, 280.0), (axis - 26, 220.0), (axis + 26, 220.0), (axis + 26, 280.0)])
     sketch.label("counterbore", axis, 366.0, (axis - 71.0, 284.0), ha="center")
     sketch.label("clearance hole", axis + 150.0, 88.0, (axis + 35.0, 88.0))
+    sketch.label("hex socket", axis + 160.0, 390.0, (axis + 20.0, 262.0))
 
 
 def _spotface(sketch: Sketch, axis: float) -> None:

@@ -123,10 +123,11 @@ def _oval(center: Point, across: float, along: float, turned: float) -> Points:
 
 
 def pilot(sketch: Sketch) -> str:
-    """Draw a counterbore tool with a removable pilot, a taper shank, and a stop cage."""
+    """Draw a counterbore tool with a pilot and a taper shank, a stop cage, and an end mill."""
     _bore_tool(sketch, 330.0)
-    _cage(sketch, 900.0)
-    return "A counterbore tool with a removable pilot, and a countersink in a stop cage."
+    _cage(sketch, 850.0)
+    _end_mill(sketch, 1185.0)
+    return "A counterbore tool with a removable pilot, a countersink in a stop cage, an end mill."
 
 
 def _bore_tool(sketch: Sketch, axis: float) -> None:
@@ -143,7 +144,7 @@ def _bore_tool(sketch: Sketch, axis: float) -> None:
     sketch.hidden([(axis - 20.0, 150.0), (axis - 20.0, 240.0), (axis + 20.0, 240.0),
                    (axis + 20.0, 150.0)], order=4.0)  # fmt: skip
     sketch.label("taper shank", 210.0, 350.0, (axis - 42.0, 350.0), "right")
-    sketch.label("removable pilot", 480.0, 252.0, (axis + 21.0, 200.0))
+    sketch.label("removable pilot", 460.0, 252.0, (axis + 21.0, 200.0))
     sketch.label("pilot", 130.0, 176.0, (axis - 36.0, 112.0), "right")
 
 
@@ -160,4 +161,13 @@ def _cage(sketch: Sketch, axis: float) -> None:
         sketch.edge(np.vstack([ring, ring[:1]]))
     sketch.steel(_turned([(26.0, 425.0), (26.0, 196.0)], axis, 0.0))
     sketch.steel(_turned([(66.0, 196.0), (66.0, 160.0), (8.0, 94.0)], axis, 0.0))
-    sketch.label("stop cage", axis + 150.0, 300.0, (axis + 88.0, 271.0))
+    sketch.label("stop cage", axis + 125.0, 300.0, (axis + 90.0, 268.0))
+
+
+def _end_mill(sketch: Sketch, axis: float) -> None:
+    """Draw the one without a guide: flat at its end, lips along its sides."""
+    sketch.steel(_turned([(36.0, 300.0), (36.0, 190.0)], axis, 0.0))
+    sketch.steel(_turned([(44.0, 190.0), (44.0, 50.0)], axis, 0.0))
+    for low in (50.0, 100.0):
+        sketch.edge([(axis - 44.0, low), (axis + 44.0, low + 88.0)])
+    sketch.label("end mill", axis, 386.0, (axis, 304.0), "center")
