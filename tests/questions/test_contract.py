@@ -5,6 +5,8 @@ from random import Random
 
 import pytest
 from seatwork.questions import Question, all_types, judge
+from seatwork.questions.checking import lacks
+from seatwork.questions.competencies import tags
 from seatwork.questions.measures import ANGLE
 from seatwork.questions.parts import NumberPart
 from seatwork.questions.question import too_close
@@ -80,17 +82,12 @@ def check_text(question: Question) -> None:
 
 
 @EVERY_TYPE
-def test_a_type_says_what_it_is_for(name: str, kind: type[Question]) -> None:
-    """Goal, difficulty, hints and the reason of the tolerance are there; no hint is a formula."""
-    assert kind.goal.endswith(".")
-    assert 1 <= kind.difficulty <= 3
-    assert len(kind.hints) >= 2
-    for hint in kind.hints:
-        assert hint.endswith((".", "?"))
-        assert not set(hint) & set("=×÷√*"), f"a hint holds a formula: {hint}"
-    accepted = getattr(kind, "accepted", None)
-    if accepted is not None:
-        assert len(accepted.reason) > 20
+def test_a_type_lacks_nothing(name: str, kind: type[Question]) -> None:
+    """Goal, difficulty, hints, both systems, reasons, worked answers and tags: all are there.
+
+    ``test_own_types`` plants a fault of each kind and sees that it is said.
+    """
+    assert lacks(kind, 20, tags()) == ()
 
 
 @EVERY_TYPE

@@ -25,22 +25,42 @@ def test_the_template_keeps_the_contract(tmp_path: Path) -> None:
     assert lacks(load(written(tmp_path, TEMPLATE))) == ()
 
 
-@pytest.mark.parametrize(
-    ("old", "new", "said"),
-    [
-        ('hints = ("A first step, without the formula.", "A second step.")', "", "hints"),
-        ("A first step, without the formula.", "d + 2 × leg = mouth", "formula"),
-        ("with a leg of {leg}", "with a leg", "leg is not stated"),
-        ("self.hole_diameter + self.leg)", "self.hole_diameter + 2.05 * self.leg)", "numbers"),
-        ("Say why just this much is accepted.", "", "reason"),
-        ('return f"{self', 'return "" and f"{self', "worked answer is empty"),
-    ],
-)
+# A fault planted in the template, and what is said of it.
+FAULTS = [
+    ('hints = ("A first step, without the formula.", "A second step.")', "", "hints is missing"),
+    (', "A second step.")', ",)", "not in steps"),
+    ("A first step, without the formula.", "d + 2 × leg = mouth", "formula"),
+    ("A first step, without the formula.", "The hole / the leg", "formula"),
+    ('goal = "Say in one sentence what a learner can do after it."', "", "goal is missing"),
+    ("what a learner can do after it.", "", "no sentence"),
+    ("difficulty = 1", "difficulty = 4", "difficulty"),
+    ("with a leg of {leg}", "with a leg", "leg is not stated"),
+    ("with a leg of {leg}", "with a leg of {leg} (0.5 mm)", "in the other unit"),
+    ("self.hole_diameter + self.leg)", "self.hole_diameter + 2.05 * self.leg)", "numbers"),
+    ("Say why just this much is accepted.", "", "the tolerance has no reason"),
+    ('Tolerance("0.002"', 'Tolerance("0"', "not above zero"),
+    ('return f"{self', 'return "" and f"{self', "worked answer is empty"),
+    ("= {self.show(self.value())}", "", "does not come to the answer"),
+    ('yield slip("M41", ', 'yield Mistake("M41", sentence="", value=', "has no sentence"),
+]
+
+
+@pytest.mark.parametrize(("old", "new", "said"), FAULTS)
 def test_what_is_missing_is_said(tmp_path: Path, old: str, new: str, said: str) -> None:
-    """Each gap gets its sentence."""
+    """Each part of the contract, broken by itself, gets its own sentence."""
     assert old in TEMPLATE
     kind = load(written(tmp_path, TEMPLATE.replace(old, new)))
-    assert any(said in line for line in lacks(kind))
+    found = lacks(kind)
+    assert len(found) == 1
+    assert said in found[0]
+
+
+def test_a_type_without_a_tag_is_found(tmp_path: Path) -> None:
+    """Where tags are asked for, a type that has none is named."""
+    kind = load(written(tmp_path, TEMPLATE))
+    assert lacks(kind, 5, {"my-question": ("edges",)}) == ()
+    assert lacks(kind, 5, {"my-question": ()}) == ("it has no competency tag",)
+    assert lacks(kind, 5, {}) == ("it has no competency tag",)
 
 
 def test_a_sheet_in_a_workbook_uses_an_own_type(tmp_path: Path) -> None:

@@ -82,4 +82,5 @@ class ChainQuestion(Question):
             tolerance=step.accepted.amount(self.system),
             mistakes=lambda: step.mistakes(before),
             prompt=step.prompt,
+            reason=step.accepted.reason,
         )

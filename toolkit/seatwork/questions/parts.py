@@ -27,6 +27,8 @@ class NumberPart:
         Gives the known slips; not called before a wrong answer is looked into.
     prompt : str
         What is asked, where a question has several parts.
+    reason : str
+        Why just this much is accepted.
     """
 
     measure: Measure
@@ -35,6 +37,7 @@ class NumberPart:
     tolerance: Decimal
     mistakes: Callable[[], Iterable[Mistake]] = tuple
     prompt: str = ""
+    reason: str = ""
 
     @property
     def answer(self) -> Decimal:

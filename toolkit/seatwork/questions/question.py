@@ -183,6 +183,7 @@ class NumberQuestion(Question):
             tolerance=self.allowed(value),
             mistakes=mistakes,
             prompt=prompt,
+            reason=self.accepted.reason,
         )
 
     def allowed(self, value: float) -> Decimal:

@@ -1,18 +1,20 @@
 """Reading the note of a countersunk hole."""
 
-from collections.abc import Iterable
 from dataclasses import dataclass
-from decimal import Decimal
 from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, COUNT, LENGTH, Measure
 from seatwork.questions.parts import NumberPart, Part
-from seatwork.questions.question import Question
+from seatwork.questions.question import Question, Tolerance
 from seatwork.questions.real_sizes import flat_head
 from seatwork.questions.slips import Mistake, slip
 from seatwork.units import show_note
+
+COUNTED = Tolerance("0.5", "0.5", "A count is a whole number and read off exactly.")
+READ = Tolerance("0.001", "0.02", "A size in a note is read off exactly; .001 in is rounding.")
+WHOLE = Tolerance("0.5", "0.5", "Angles in notes are whole degrees, half a degree is rounding.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,46 +75,36 @@ class ReadNote(Question):
     def parts(self) -> tuple[Part, ...]:
         """The four fields."""
         hole, seat = self.hole_diameter, self.diameter
-        swapped = [slip("M44", hole, "the hole's diameter; it stands before THRU")]
+        in_hole = slip("M44", seat, "the seat's diameter; it stands behind ⌵")
+        in_seat = slip("M44", hole, "the hole's diameter; it stands before THRU")
+        half = slip("M01", self.included_angle / 2, "half the angle; notes give it whole")
         return (
-            self._part(COUNT, self.count, "How many holes?", "0.5", ()),
+            self._part(COUNT, self.count, "How many holes?", COUNTED),
             self._part(
-                LENGTH,
-                hole,
-                "Diameter of the holes?",
-                "0.001" if self.system == "inch" else "0.02",
-                [
-                    slip("M44", seat, "the seat's diameter; it stands behind ⌵"),
-                    slip("M13", hole / 2),
-                ],
+                LENGTH, hole, "Diameter of the holes?", READ, in_hole, slip("M13", hole / 2)
             ),
             self._part(
                 LENGTH,
                 seat,
                 "Diameter of the seat at the face?",
-                "0.001" if self.system == "inch" else "0.02",
-                [*swapped, slip("M13", seat / 2)],
+                READ,
+                in_seat,
+                slip("M13", seat / 2),
             ),
-            self._part(
-                ANGLE,
-                self.included_angle,
-                "Included angle of the seat?",
-                "0.5",
-                [slip("M01", self.included_angle / 2, "half the angle; notes give it whole")],
-            ),
+            self._part(ANGLE, self.included_angle, "Included angle of the seat?", WHOLE, half),
         )
 
     def _part(
-        self, measure: Measure, value: float, prompt: str, tolerance: str, slips: Iterable[Mistake]
+        self, measure: Measure, value: float, prompt: str, accepted: Tolerance, *slips: Mistake
     ) -> NumberPart:
-        found = tuple(slips)
         return NumberPart(
             measure=measure,
             system=self.system,
             value=value,
-            tolerance=Decimal(tolerance),
-            mistakes=lambda: found,
+            tolerance=accepted.amount(self.system),
+            mistakes=lambda: slips,
             prompt=prompt,
+            reason=accepted.reason,
         )
 
     def worked(self) -> str:
