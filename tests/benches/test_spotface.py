@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from seatwork import benches
 from seatwork.benches.picture import LivePicture
-from seatwork.benches.spotface_bench import BOSS, PAD
+from seatwork.benches.spotface_pads import BOSS, PAD
 from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.spotface_pad import painted
 from seatwork.drawings.style import style

@@ -1,62 +1,34 @@
 """The spotface bench: a bolt on a rough pad, and the pad cleaned up under the cutter."""
 
-from dataclasses import dataclass, replace
-from functools import lru_cache
-from typing import Any, ClassVar
-
-import numpy as np
+from dataclasses import replace
+from typing import ClassVar
 
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.controls import Choice, Control, Number, Switch
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
+from seatwork.benches.spotface_pads import (
+    BOLT,
+    BOSS,
+    PAD,
+    bolt_hole,
+    bolt_on,
+    ground_of,
+    pad_at,
+)
 from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.spotface_joint import Bolt
-from seatwork.drawings.spotface_pad import Pad, percent
+from seatwork.drawings.spotface_pad import percent
 from seatwork.drawings.spotface_view import Facing, SpotfaceView, stress
-from seatwork.hardware import clearance_hole, screw
-from seatwork.hardware.clearance import ClearanceHole
-from seatwork.seats import Spotface, bending_stress
+from seatwork.hardware import screw
 from seatwork.seats.bolting import CAUTION
-from seatwork.seats.castings import Casting, rough_pad
-from seatwork.seats.cleaning import CleanUp, clean_up
-from seatwork.seats.surfaces import Round, Surface, Tilted
 from seatwork.shop.house_rules import rules
 from seatwork.units import show_both
-
-PAD, BOSS = "frame pad of the cider mill (draft, scale)", "round boss (scale)"
-FACES = {PAD: "frame pad", BOSS: "round boss"}
-BOLT = "1/2-13 hex cap screw"
-POINTS, GRAIN, BEYOND = 160, 2.5, 1.3
-"""Grid points along a side, grain of the scale [mm], pad over spotface [-]."""
-
-SEED = 7
-"""Of the scale that is drawn: the same pad for everyone."""
 
 PROOF = 586.0
 """Proof load of a grade 5 bolt [MPa]: 85 ksi, SAE J429, from memory."""
 
 ALLOWANCE = "spotface.scale_allowance"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Ground:
-    """A pad before the cut, worked out once for many depths.
-
-    Parameters
-    ----------
-    surface : Surface
-        Its shape without the scale.
-    heights, distance : numpy.ndarray
-        Shape (n, n): height, and distance from the hole's axis [mm].
-    found : CleanUp
-        How it cleans up.
-    """
-
-    surface: Surface
-    heights: Any
-    distance: Any
-    found: CleanUp
 
 
 class SpotfaceBench(Bench[Facing]):
@@ -143,16 +115,16 @@ class SpotfaceBench(Bench[Facing]):
         SeatworkError
             If the cut goes through the flange.
         """
-        ground = _ground(
+        ground = ground_of(
             values["face"],
             values["tilt"] if values["face"] == PAD else values["boss"],
             values["roughness"],
             values["diameter"],
         )
-        before = _bolt(ground.surface, values["grip"])
+        before = bolt_on(ground.surface, values["grip"])
         return Facing(
-            rough=_pad(ground, values, 0.0),
-            faced=_pad(ground, values, values["depth"]),
+            rough=pad_at(ground, values, 0.0),
+            faced=pad_at(ground, values, values["depth"]),
             before=before,
             after=replace(before, slope=0.0, tilt=0.0, bending=0.0),
             shown=values["shown"],
@@ -184,7 +156,7 @@ class SpotfaceBench(Bench[Facing]):
 
     def sources(self, result: Facing) -> tuple[str, ...]:
         """Tell where each number comes from."""
-        part, hole, system = screw(BOLT), _hole(), self.system
+        part, hole, system = screw(BOLT), bolt_hole(), self.system
         across = show_both(part.across_flats or 0.0, system)
         bore = show_both(hole.diameter, system)
         return (
@@ -277,74 +249,9 @@ def spotface(
     )
 
 
-@lru_cache(maxsize=8)
-def _ground(face: str, shape: float, roughness: float, diameter: float) -> Ground:
-    """Give pad and clean-up; `shape` is draft [deg] or boss diameter [mm], the others [mm]."""
-    surface: Surface = Tilted(tilt=shape) if face == PAD else Round(diameter=shape)
-    bare = _bare(roughness, BEYOND * diameter)
-    casting = Casting(scale=bare.scale, spacing=bare.spacing, shapes=(surface,))
-    axis = np.linspace(-casting.size / 2, casting.size / 2, POINTS)
-    across, up = axis, axis[:, None]
-    spot = Spotface(diameter=diameter, hole_diameter=_hole().diameter)
-    return Ground(
-        surface=surface,
-        heights=casting.scale + surface.height(across, up),
-        distance=np.hypot(across, up),
-        found=clean_up(spot, casting),
-    )
-
-
-@lru_cache(maxsize=4)
-def _bare(roughness: float, size: float) -> Casting:
-    """Give the scale alone; roughness and side of the pad [mm]."""
-    rng = np.random.default_rng(SEED)
-    return rough_pad(rng, size=size, roughness=roughness, correlation_length=GRAIN, points=POINTS)
-
-
-def _pad(ground: Ground, values: Values, depth: float) -> Pad:
-    """Give the pad with the cutter `depth` [mm] below its first touch."""
-    found, thickness = ground.found, values["thickness"]
-    beyond = depth - found.full_depth
-    whole = beyond >= 0
-    return Pad(
-        heights=ground.heights,
-        distance=ground.distance,
-        size=BEYOND * values["diameter"],
-        diameter=values["diameter"],
-        hole_diameter=_hole().diameter,
-        depth=depth,
-        full_depth=found.full_depth,
-        highest=found.highest,
-        share=1.0 if whole else float(found.share(depth)) if depth > 0 else 0.0,
-        thickness=thickness,
-        left=found.flange_left(thickness, at="low side", allowance=beyond) if whole else thickness,
-        face=FACES[values["face"]],
-    )
-
-
-def _bolt(surface: Surface, grip: float) -> Bolt:
-    """Give the bolt on a seat; its tilt is not known where it rocks."""
-    part = screw(BOLT)
-    size = part.thread.diameter
-    tilt = surface.tilt if isinstance(surface, Tilted) else None
-    return Bolt(
-        diameter=size,
-        across=part.across_flats or 0.0,
-        head_height=part.head_height or 0.0,
-        grip=grip,
-        slope=surface.slope if isinstance(surface, Tilted) else 0.0,
-        tilt=tilt,
-        bending=None if tilt is None else bending_stress(tilt=tilt, diameter=size, grip=grip),
-    )
-
-
 def _bending(bolt: Bolt, system: str) -> str:
     if bolt.bending is None:
         return "rocks on the crown: no number"
     if bolt.bending == 0:
         return "none from a tilt"
     return f"at most {stress(bolt.bending, system)}"
-
-
-def _hole() -> ClearanceHole:
-    return clearance_hole("1/2", fit="close")
