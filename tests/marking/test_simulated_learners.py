@@ -174,12 +174,22 @@ def test_known_slips_on_a_sheet_are_found(name: str) -> None:
     sheet, rng = sheets.load(name), Random(20)
     found: Counter[str] = Counter()
     for learner in range(LEARNERS):
-        drawn = sheet.draw(f"learner {learner}".encode())
-        question = drawn[sheet.items[int(rng.random() * len(sheet.items))].id]
+        item = sheet.items[int(rng.random() * len(sheet.items))]
+        question = sheets.draw_item(item, f"learner {learner}".encode())
         slipping = list(learners(question))
         one = slipping[int(rng.random() * len(slipping))]
         found[told(question, one)] += 1
-    assert found["found"] >= 0.99 * LEARNERS, found.most_common(5)
+    assert found["found"] >= 0.99 * found.total() == 0.99 * LEARNERS, found.most_common(5)
+
+
+def test_another_slip_than_the_one_made_does_not_count() -> None:
+    """The proof counts neither a wrong code, nor a slip told on a right answer, nor silence."""
+    question = all_types()["seat-depth"].draw(Random(1))
+    (right, slips) = formulas(question)[0]
+    part = question.parts[0]
+    for value, code in ((slips["M02"], "M03"), (right, "M02"), (1.37 * right, "M02")):
+        wrong = Learner(typed=[typed(part, value)], place=0, code=code)
+        assert told(question, wrong) != "found"
 
 
 def blamed(questions: Iterator[Question], rng: Random) -> tuple[int, int]:
@@ -207,4 +217,12 @@ def test_random_numbers_are_rarely_blamed(name: str) -> None:
         for question in sheet.draw(f"learner {learner}".encode()).values()
     )
     wrong, count = blamed(drawn, Random(21))
+    assert wrong <= 0.02 * max(count, 1), f"{wrong} of {count}"
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", TYPES)
+def test_random_numbers_are_rarely_blamed_on_a_type(name: str) -> None:
+    """Type by type, too, at most 2 % of random wrong numbers are taken for a slip."""
+    wrong, count = blamed(asked(name, 500), Random(3))
     assert wrong <= 0.02 * max(count, 1), f"{wrong} of {count}"
