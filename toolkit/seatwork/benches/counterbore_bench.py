@@ -39,7 +39,7 @@ from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.tightening import Bolt, Ring
 from seatwork.hardware import wrench_socket
 from seatwork.seats.wrench_room import reached
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house_rules import HouseRules, rules
 from seatwork.units import show_both
 
 BRINGING = {"screw", "way", "washer"}
@@ -143,7 +143,7 @@ class Counterbore(Bench[Outcome]):
             edge_distance=values["edge"],
             floor_left=seat.floor_left(values["thickness"] + rim),
             web=outer.wall_to_edge(values["edge"]),
-            socket=None if way == KEY else _socket(job, values),
+            socket=None if way == KEY else _socket(values, room, held),
             measured=values["measured"],
         )
 
@@ -350,8 +350,9 @@ def _room(job: Job, values: Values) -> float:
     return wrench_socket(job.hexagon, outside_diameter=values["socket"]).counterbore_diameter
 
 
-def _socket(job: Job, values: Values) -> float:
-    return float(values["socket"]) if values["measured"] else job.stand_in
+def _socket(values: Values, room: float, held: HouseRules) -> float:
+    """Give the socket's outside diameter [mm]: measured, or what the list's room is for."""
+    return float(values["socket"]) if values["measured"] else room - held.number(WRENCH)
 
 
 def _across(one: Outcome, way: str) -> tuple[str, ...]:
