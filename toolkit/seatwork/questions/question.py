@@ -120,6 +120,19 @@ class Question(ABC):
         """Write one of the sizes with its unit."""
         return self.sizes[name].show(getattr(self, name), self.system)
 
+    def labels(self, *same: str, **others: str) -> dict[str, str]:
+        """Return the labels of a sketch: sizes as they are said, "?" for the one asked for.
+
+        Parameters
+        ----------
+        *same : str
+            Sizes that the sketch calls as the question does.
+        **others : str
+            By its name on the sketch, the name of a size, or "?".
+        """
+        names = {name: name for name in same} | others
+        return {name: "?" if size == "?" else self.said(size) for name, size in names.items()}
+
     def is_clear(self) -> bool:
         """Whether the answer and all slips can be told from one another."""
         return not any(too_close(part) for part in self.parts if isinstance(part, NumberPart))

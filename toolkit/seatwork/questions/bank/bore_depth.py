@@ -54,14 +54,7 @@ class BoreDepth(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the screw in its bore, the depth as a question mark."""
-        return bore_picture(
-            {
-                "height": self.said("height"),
-                "below": self.said("below"),
-                "thread": self.said("diameter"),
-                "depth": "?",
-            },
-        )
+        return bore_picture(self.labels("height", "below", thread="diameter", depth="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

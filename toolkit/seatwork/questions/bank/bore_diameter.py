@@ -62,13 +62,7 @@ class BoreDiameter(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the screw in its bore, the diameter as a question mark."""
-        return bore_picture(
-            {
-                "head": self.said("head_diameter"),
-                "hole": self.said("hole_diameter"),
-                "bore": "?",
-            },
-        )
+        return bore_picture(self.labels(head="head_diameter", hole="hole_diameter", bore="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

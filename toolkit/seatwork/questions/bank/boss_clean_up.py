@@ -51,9 +51,7 @@ class BossCleanUp(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the boss, the depth of its flat as a question mark."""
-        return boss_picture(
-            {"boss": self.said("boss_diameter"), "diameter": self.said("diameter"), "depth": "?"}
-        )
+        return boss_picture(self.labels(boss="boss_diameter", diameter="diameter", depth="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

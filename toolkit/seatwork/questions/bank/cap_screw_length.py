@@ -58,13 +58,7 @@ class CapScrewLength(NumberQuestion):
     def drawing(self) -> Drawing:
         """Return the screw in the frame, its length as a question mark."""
         return bore_picture(
-            {
-                "thickness": self.said("thickness"),
-                "depth": self.said("depth"),
-                "engagement": self.said("engagement"),
-                "length": "?",
-            },
-            parts=("screw", "frame"),
+            self.labels("thickness", "depth", "engagement", length="?"), parts=("screw", "frame")
         )
 
     def mistakes(self) -> Iterable[Mistake]:

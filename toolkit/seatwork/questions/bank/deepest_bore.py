@@ -53,14 +53,7 @@ class DeepestBore(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the empty bore, its depth as a question mark."""
-        return bore_picture(
-            {
-                "thickness": self.said("thickness"),
-                "floor": self.said("floor"),
-                "depth": "?",
-            },
-            parts=(),
-        )
+        return bore_picture(self.labels("thickness", "floor", depth="?"), parts=())
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -75,9 +75,8 @@ class DepthLimits(NumberQuestion):
             {
                 "mouth": f"{self.said('least_diameter')} to {self.said('greatest_diameter')}",
                 "hole": f"{self.said('least_hole')} to {self.said('greatest_hole')}",
-                "angle": self.said("included_angle"),
-                "depth": "?",
-            },
+            }
+            | self.labels(angle="included_angle", depth="?")
         )
 
     def mistakes(self) -> Iterable[Mistake]:

@@ -7,17 +7,15 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, seat_picture
-from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.question import Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.seat_question import SeatQuestion, height_slips
 from seatwork.questions.slips import Mistake, slip
-from seatwork.questions.wrong_trig import over, whole_tangent
-from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class EdgeTravel(NumberQuestion):
+class EdgeTravel(SeatQuestion):
     """Asks for the travel after the tool's lips touch the edge of a drilled hole."""
 
     id = "edge-travel"
@@ -42,10 +40,7 @@ class EdgeTravel(NumberQuestion):
         "The travel is the height between that width and the width of the finished seat.",
     )
 
-    diameter: float
-    hole_diameter: float
     nose_diameter: float
-    included_angle: float
 
     @classmethod
     def propose(cls, rng: Random) -> Self:
@@ -58,21 +53,9 @@ class EdgeTravel(NumberQuestion):
             included_angle=pick(rng, (82.0, 82.0, 100.0)),
         )
 
-    def seat(self) -> Countersink:
-        """Return the seat asked about."""
-        return Countersink(
-            diameter=self.diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.included_angle,
-        )
-
     def value(self) -> float:
         """Return the travel [mm]."""
         return self.seat().travel_from_hole_edge()
-
-    def drawing(self) -> Drawing:
-        """Return the seat in section, the size asked for as a question mark."""
-        return seat_picture(self.seat(), self.system, "depth")
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
@@ -80,9 +63,7 @@ class EdgeTravel(NumberQuestion):
         yield slip("M11", seat.travel_from_face(self.nose_diameter))
         yield slip("M03", seat.apex_depth)
         yield slip("M12", seat.apex_depth, twin_of="M03")
-        yield slip("M01", over(half, whole_tangent(self.included_angle)))
-        yield slip("M02", 2 * self.value())
-        yield slip("M04", half * half_tangent(self.included_angle))
+        yield from height_slips(half, self.included_angle)
 
     def worked(self) -> str:
         """Return the answer worked out."""

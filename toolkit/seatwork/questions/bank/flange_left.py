@@ -57,15 +57,7 @@ class FlangeLeft(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the flange, what is left of it as a question mark."""
-        return pad_picture(
-            {
-                "slope": self.said("slope"),
-                "diameter": self.said("diameter"),
-                "scale": self.said("scale"),
-                "thickness": self.said("thickness"),
-                "left": "?",
-            }
-        )
+        return pad_picture(self.labels("slope", "diameter", "scale", "thickness", left="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

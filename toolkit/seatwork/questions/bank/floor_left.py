@@ -56,14 +56,7 @@ class FloorLeft(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the screw in its bore, the plate left under it as a question mark."""
-        return bore_picture(
-            {
-                "height": self.said("height"),
-                "below": self.said("below"),
-                "thickness": self.said("thickness"),
-                "floor": "?",
-            },
-        )
+        return bore_picture(self.labels("height", "below", "thickness", floor="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

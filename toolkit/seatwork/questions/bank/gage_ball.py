@@ -10,6 +10,7 @@ from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.seat_question import SeatQuestion
 from seatwork.questions.slips import Mistake, slip
 from seatwork.questions.wrong_trig import half_sine
 from seatwork.seats import Countersink
@@ -19,7 +20,7 @@ BALLS = tuple(count / 32 for count in range(8, 31))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class GageBall(NumberQuestion):
+class GageBall(SeatQuestion):
     """Asks how high a ball stands above the face when it lies in the seat."""
 
     id = "gage-ball"
@@ -44,9 +45,6 @@ class GageBall(NumberQuestion):
         "Point to center, center to top of ball, and the point lies below the face.",
     )
 
-    diameter: float
-    hole_diameter: float
-    included_angle: float
     ball: float
 
     @classmethod
@@ -65,14 +63,6 @@ class GageBall(NumberQuestion):
             ball=pick(rng, fitting) * INCH,
         )
 
-    def seat(self) -> Countersink:
-        """Return the seat asked about."""
-        return Countersink(
-            diameter=self.diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.included_angle,
-        )
-
     def value(self) -> float:
         """Return the height of the top of the ball [mm]."""
         return ball_top(self.ball, self.seat())
@@ -84,13 +74,9 @@ class GageBall(NumberQuestion):
     def drawing(self) -> Drawing:
         """Return the ball in its seat, its top above the face as a question mark."""
         return ball_picture(
-            {
-                "mouth": self.said("diameter"),
-                "hole": self.said("hole_diameter"),
-                "angle": self.said("included_angle"),
-                "ball": self.said("ball"),
-                "top": "?",
-            }
+            self.labels(
+                mouth="diameter", hole="hole_diameter", angle="included_angle", ball="ball", top="?"
+            )
         )
 
     def mistakes(self) -> Iterable[Mistake]:

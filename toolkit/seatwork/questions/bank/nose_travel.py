@@ -10,8 +10,8 @@ from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.seat_question import height_slips
 from seatwork.questions.slips import Mistake, slip
-from seatwork.questions.wrong_trig import over, whole_tangent
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
@@ -65,12 +65,7 @@ class NoseTravel(NumberQuestion):
     def drawing(self) -> Drawing:
         """Return the cone at full travel, the travel as a question mark."""
         return cone_picture(
-            {
-                "mouth": self.said("diameter"),
-                "nose": self.said("nose_diameter"),
-                "angle": self.said("included_angle"),
-                "travel": "?",
-            },
+            self.labels(mouth="diameter", nose="nose_diameter", angle="included_angle", travel="?"),
             "nose",
         )
 
@@ -81,9 +76,7 @@ class NoseTravel(NumberQuestion):
         yield slip("M10", self.seat().apex_depth, "the nose left out; the cone starts at its width")
         yield slip("M10", (self.diameter - nose / 2) / (2 * slope), "half the nose taken off only")
         yield slip("M10", (self.diameter + nose) / (2 * slope), "the nose added; it is taken off")
-        yield slip("M01", over(half, whole_tangent(self.included_angle)))
-        yield slip("M02", 2 * self.value())
-        yield slip("M04", half * slope)
+        yield from height_slips(half, self.included_angle)
 
     def worked(self) -> str:
         """Return the answer worked out."""

@@ -57,13 +57,7 @@ class ScrewLength(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the screw in guard and frame; where its length runs is the question."""
-        return screw_picture(
-            {
-                "thickness": self.said("thickness"),
-                "engagement": self.said("engagement"),
-                "height": self.said("height"),
-            },
-        )
+        return screw_picture(self.labels("thickness", "engagement", "height"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

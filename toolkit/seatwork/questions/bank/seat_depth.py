@@ -7,17 +7,16 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, seat_picture
-from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.question import Tolerance
 from seatwork.questions.real_sizes import INCH, WRONG_STANDARD, flat_head
+from seatwork.questions.seat_question import SeatQuestion, height_slips
 from seatwork.questions.slips import Mistake, slip
-from seatwork.questions.wrong_trig import half_sine, over, radian_tangent, whole_tangent
-from seatwork.seats import Countersink
+from seatwork.questions.wrong_trig import half_sine, over, radian_tangent
 from seatwork.seats.cones import half_tangent
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SeatDepth(NumberQuestion):
+class SeatDepth(SeatQuestion):
     """Asks how deep a cone is, from the face to the edge of the hole."""
 
     id = "seat-depth"
@@ -36,10 +35,6 @@ class SeatDepth(NumberQuestion):
         "The angle at its bottom is half the included angle. Which ratio holds both sides?",
     )
 
-    diameter: float
-    hole_diameter: float
-    included_angle: float
-
     @classmethod
     def propose(cls, rng: Random) -> Self:
         """Draw a flat head's seat, up to .012 in larger than the head."""
@@ -50,29 +45,15 @@ class SeatDepth(NumberQuestion):
             included_angle=pick(rng, (82.0, 82.0, 100.0)),
         )
 
-    def seat(self) -> Countersink:
-        """Return the seat asked about."""
-        return Countersink(
-            diameter=self.diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.included_angle,
-        )
-
     def value(self) -> float:
         """Return the depth [mm]."""
         return self.seat().depth
 
-    def drawing(self) -> Drawing:
-        """Return the seat in section, the size asked for as a question mark."""
-        return seat_picture(self.seat(), self.system, "depth")
-
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         angle, half_width = self.included_angle, (self.diameter - self.hole_diameter) / 2
-        yield slip("M01", over(half_width, whole_tangent(angle)))
-        yield slip("M02", 2 * self.value())
+        yield from height_slips(half_width, angle)
         yield slip("M03", self.seat().apex_depth)
-        yield slip("M04", half_width * half_tangent(angle))
         yield slip("M09", half_width * half_tangent(angle), twin_of="M04")
         yield slip("M08", half_width / half_sine(angle))
         yield slip("M05", half_width / half_sine(angle), twin_of="M08")

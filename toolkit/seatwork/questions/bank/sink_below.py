@@ -56,14 +56,7 @@ class SinkBelow(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the head below the face, the new depth as a question mark."""
-        return cone_picture(
-            {
-                "below": self.said("below"),
-                "angle": self.said("included_angle"),
-                "depth": "?",
-            },
-            head=True,
-        )
+        return cone_picture(self.labels("below", angle="included_angle", depth="?"), head=True)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -8,15 +8,15 @@ from typing import ClassVar, Self
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.pictures import Drawing, cone_picture
-from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.question import Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.seat_question import SeatQuestion, height_slips
 from seatwork.questions.slips import Mistake, slip
-from seatwork.questions.wrong_trig import half_sine, over, whole_tangent
-from seatwork.seats import Countersink
+from seatwork.questions.wrong_trig import half_sine
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SpotDepth(NumberQuestion):
+class SpotDepth(SeatQuestion):
     """Asks how deep the point of a spotting drill goes for a mouth of that diameter."""
 
     id = "spot-depth"
@@ -36,10 +36,6 @@ class SpotDepth(NumberQuestion):
         "One side is a triangle with half the mouth along the face.",
     )
 
-    diameter: float
-    hole_diameter: float
-    included_angle: float
-
     @classmethod
     def propose(cls, rng: Random) -> Self:
         """Draw a clearance hole and a mouth .030 to .060 in wider."""
@@ -50,14 +46,6 @@ class SpotDepth(NumberQuestion):
             included_angle=pick(rng, (82.0, 100.0, 120.0)),
         )
 
-    def seat(self) -> Countersink:
-        """Return the cone as it will be once the hole is drilled."""
-        return Countersink(
-            diameter=self.diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.included_angle,
-        )
-
     def value(self) -> float:
         """Return the depth of the point [mm]."""
         return self.seat().apex_depth
@@ -65,22 +53,15 @@ class SpotDepth(NumberQuestion):
     def drawing(self) -> Drawing:
         """Return the cone in solid metal, its depth as a question mark."""
         return cone_picture(
-            {
-                "mouth": self.said("diameter"),
-                "later": self.said("hole_diameter"),
-                "angle": self.said("included_angle"),
-                "depth": "?",
-            },
+            self.labels(mouth="diameter", later="hole_diameter", angle="included_angle", depth="?"),
             "spot",
         )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         seat, half = self.seat(), self.diameter / 2
-        yield slip("M01", over(half, whole_tangent(self.included_angle)))
-        yield slip("M02", 2 * self.value(), "the whole mouth; one side of the cone has half of it")
+        yield from height_slips(half, self.included_angle)
         yield slip("M48", seat.depth, "the hole taken off; it is not drilled yet")
-        yield slip("M04", half * seat.tangent)
         yield slip("M09", half * seat.tangent, twin_of="M04")
         yield slip("M08", half / half_sine(self.included_angle))
 

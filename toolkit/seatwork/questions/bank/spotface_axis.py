@@ -56,14 +56,7 @@ class SpotfaceAxis(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the pad, its depth at the axis as a question mark."""
-        return pad_picture(
-            {
-                "slope": self.said("slope"),
-                "diameter": self.said("diameter"),
-                "hole": self.said("hole_diameter"),
-                "axis": "?",
-            }
-        )
+        return pad_picture(self.labels("slope", "diameter", hole="hole_diameter", axis="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

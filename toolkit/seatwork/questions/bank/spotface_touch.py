@@ -65,13 +65,7 @@ class SpotfaceTouch(NumberQuestion):
     def drawing(self) -> Drawing:
         """Return the pad, the travel as a question mark."""
         return pad_picture(
-            {
-                "slope": self.said("slope"),
-                "diameter": self.said("diameter"),
-                "hole": self.said("hole_diameter"),
-                "scale": self.said("scale"),
-                "touch": "?",
-            }
+            self.labels("slope", "diameter", hole="hole_diameter", scale="scale", touch="?")
         )
 
     def mistakes(self) -> Iterable[Mistake]:

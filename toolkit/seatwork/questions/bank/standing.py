@@ -11,8 +11,8 @@ from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.seat_question import height_slips
 from seatwork.questions.slips import Mistake, slip
-from seatwork.questions.wrong_trig import over, whole_tangent
 from seatwork.seats.cones import half_tangent
 
 STATES = (("proud", "proud"), ("flush", "flush"), ("below", "below flush"))
@@ -62,14 +62,8 @@ class Standing(NumberQuestion):
     @property
     def parts(self) -> tuple[Part, ...]:
         """Which way, then how far."""
-        right, other = (
-            ("proud", "below")
-            if self.diameter < self.sharp_diameter
-            else (
-                "below",
-                "proud",
-            )
-        )
+        is_proud = self.diameter < self.sharp_diameter
+        right, other = ("proud", "below") if is_proud else ("below", "proud")
         which = ChoicePart(
             prompt="How does the head lie?",
             options=STATES,
@@ -80,11 +74,9 @@ class Standing(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        off, slope = abs(self.sharp_diameter - self.diameter), half_tangent(self.included_angle)
+        off = abs(self.sharp_diameter - self.diameter)
         yield slip("M14", off)
-        yield slip("M02", off / slope)
-        yield slip("M04", off / 2 * slope)
-        yield slip("M01", over(off / 2, whole_tangent(self.included_angle)))
+        yield from height_slips(off / 2, self.included_angle)
 
     def worked(self) -> str:
         """Return the answer worked out."""

@@ -78,15 +78,8 @@ class ThreadChamfer(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return the chamfer in section, its depth as a question mark."""
-        return chamfer_picture(
-            {
-                "thread": self.said("major"),
-                "hole": self.said("tap_drill"),
-                "mouth": f"thread + {self.said('over')}",
-                "angle": self.said("included_angle"),
-                "depth": "?",
-            }
-        )
+        sizes = self.labels(thread="major", hole="tap_drill", angle="included_angle", depth="?")
+        return chamfer_picture({"mouth": f"thread + {self.said('over')}"} | sizes)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

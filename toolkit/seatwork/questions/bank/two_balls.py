@@ -87,15 +87,7 @@ class TwoBalls(NumberQuestion):
 
     def drawing(self) -> Drawing:
         """Return both balls in the seat, its angle as a question mark."""
-        return ball_picture(
-            {
-                "small": self.said("small"),
-                "small_top": self.said("small_top"),
-                "large": self.said("large"),
-                "large_top": self.said("large_top"),
-                "angle": "?",
-            },
-        )
+        return ball_picture(self.labels("small", "small_top", "large", "large_top", angle="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -56,13 +56,7 @@ class WasherDepth(NumberQuestion):
     def drawing(self) -> Drawing:
         """Return screw and washer in the bore, its depth as a question mark."""
         return bore_picture(
-            {
-                "height": self.said("height"),
-                "washer": self.said("washer"),
-                "below": self.said("below"),
-                "depth": "?",
-            },
-            parts=("screw", "washer"),
+            self.labels("height", "washer", "below", depth="?"), parts=("screw", "washer")
         )
 
     def mistakes(self) -> Iterable[Mistake]:

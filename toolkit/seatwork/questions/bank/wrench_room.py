@@ -65,12 +65,12 @@ class WrenchRoom(NumberQuestion):
     def drawing(self) -> Drawing:
         """Return screw, washer and wrench socket in the bore, its diameter as a question mark."""
         return bore_picture(
-            {
-                "head": self.said("across_corners"),
-                "washer_wide": self.said("washer_diameter"),
-                "wrench": self.said("wrench_diameter"),
-                "bore": "?",
-            },
+            self.labels(
+                head="across_corners",
+                washer_wide="washer_diameter",
+                wrench="wrench_diameter",
+                bore="?",
+            ),
             parts=("screw", "washer", "wrench"),
         )
 

@@ -10,10 +10,11 @@ from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
 from seatwork.questions.pictures import Drawing, head_picture
-from seatwork.questions.question import NumberQuestion, Tolerance
+from seatwork.questions.question import Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.seat_question import SeatQuestion
 from seatwork.questions.slips import Mistake, slip
-from seatwork.seats import Countersink, Head, fit
+from seatwork.seats import Head, fit
 from seatwork.seats.cones import half_tangent
 
 PLACES = {
@@ -24,7 +25,7 @@ PLACES = {
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class WrongAngle(NumberQuestion):
+class WrongAngle(SeatQuestion):
     """Asks where a head touches a seat of another angle, and how far it stands proud."""
 
     id = "wrong-angle"
@@ -52,9 +53,6 @@ class WrongAngle(NumberQuestion):
 
     head_diameter: float
     head_angle: float
-    diameter: float
-    hole_diameter: float
-    included_angle: float
 
     @classmethod
     def propose(cls, rng: Random) -> Self:
@@ -75,14 +73,6 @@ class WrongAngle(NumberQuestion):
     def head(self) -> Head:
         """Return the head."""
         return Head(sharp_diameter=self.head_diameter, included_angle=self.head_angle)
-
-    def seat(self) -> Countersink:
-        """Return the seat."""
-        return Countersink(
-            diameter=self.diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.included_angle,
-        )
 
     def value(self) -> float:
         """Return how far the head stands proud [mm]."""

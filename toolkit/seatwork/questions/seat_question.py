@@ -1,0 +1,61 @@
+"""What questions about one countersink share: its sizes, its drawing, the slips of its cone."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import ClassVar
+
+from seatwork.questions.pictures import Drawing, seat_picture
+from seatwork.questions.question import NumberQuestion
+from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.wrong_trig import over, whole_tangent
+from seatwork.seats import Countersink
+from seatwork.seats.cones import half_tangent
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SeatQuestion(NumberQuestion):
+    """A question about one countersink.
+
+    Parameters
+    ----------
+    diameter : float
+        Diameter at the face [mm].
+    hole_diameter : float
+        Diameter of the hole [mm].
+    included_angle : float
+        Included angle [deg].
+    """
+
+    marked: ClassVar[str] = "depth"
+    """The size that is a question mark on the drawing."""
+
+    diameter: float
+    hole_diameter: float
+    included_angle: float
+
+    def seat(self) -> Countersink:
+        """Return the seat asked about."""
+        return Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=self.included_angle,
+        )
+
+    def drawing(self) -> Drawing | None:
+        """Return the seat in section, the size asked for as a question mark."""
+        return seat_picture(self.seat(), self.system, self.marked)
+
+
+def height_slips(side: float, included_angle: float) -> Iterator[Mistake]:
+    """Yield the slips of a height worked from one side of a cone.
+
+    Parameters
+    ----------
+    side : float
+        What one side takes along the face [mm]; its height is that over the tangent.
+    included_angle : float
+        Included angle of the cone [deg].
+    """
+    yield slip("M01", over(side, whole_tangent(included_angle)))
+    yield slip("M02", 2 * side / half_tangent(included_angle))
+    yield slip("M04", side * half_tangent(included_angle))
