@@ -21,6 +21,13 @@ STATES: dict[str, dict[str, dict]] = {
         "opened": {"opened": True},
         "flat": {"part": "hopper plate, #10 flat head screw", "opened": True},
     },
+    "gaging": {
+        "balls": {"shown": True},
+        "screw": {"shown": True, "way": "the screw and an indicator"},
+        "ball": {"shown": True, "way": "one ball"},
+        "head": {"shown": True, "way": "head gage, on the screw itself"},
+        "crank": {"shown": True, "job": "crank, M6 socket flat head"},
+    },
     "slips": {
         "opened": {"opened": True},
         "travel": {"opened": True, "pick": "quill travel from the nose"},

@@ -55,6 +55,11 @@ BENCHES = {
     "edges": Walk(opens_with="read in two ways"),
     "counterbore": Walk(opens_with="How will you tighten it?", typed="2 in"),
     "spotface": Walk(opens_with="What happens to it", press=("Tighten it",)),
+    "gaging": Walk(
+        opens_with="Will you pass this seat?",
+        press=("Ask a second gage",),
+        typed="9 in",
+    ),
     "depth": Walk(opens_with="the stop has not moved", press=("Cut number 2",)),
 }
 

@@ -9,6 +9,8 @@ from seatwork.errors import SeatworkError
 SLACK = 1e-9
 """How far beyond its range a value may lie by rounding, in its own unit."""
 
+Needs = str | tuple[str, str]
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Number:
@@ -32,8 +34,9 @@ class Number:
         Steps per Page key [-].
     folded : bool
         Out of sight until asked for.
-    needs : str, optional
-        Name of the switch that must be on for this control to show.
+    needs : str or (str, str), optional
+        Name of the switch that must be on for this control to show, or of a choice and what must
+        be chosen there.
     redraws : bool
         Whether a new value needs a new picture, not a move.
     """
@@ -48,7 +51,7 @@ class Number:
     size: int = 1
     page: int = 10
     folded: bool = False
-    needs: str | None = None
+    needs: Needs | None = None
     redraws: bool = False
 
     @property
@@ -128,7 +131,7 @@ class Choice:
     options: tuple[str, ...]
     start: str
     folded: bool = False
-    needs: str | None = None
+    needs: Needs | None = None
     redraws: bool = False
 
     def read(self, given: object, system: str) -> str:
@@ -171,7 +174,7 @@ class Switch:
     back: str | None = None
     start: bool = False
     folded: bool = False
-    needs: str | None = None
+    needs: Needs | None = None
     redraws: bool = False
 
     def read(self, given: object, system: str) -> bool:
@@ -215,7 +218,7 @@ class TextLine:
     longest: int
     rows: int = 1
     folded: bool = False
-    needs: str | None = None
+    needs: Needs | None = None
     redraws: bool = False
 
     def read(self, given: object, system: str) -> str:

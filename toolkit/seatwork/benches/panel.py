@@ -79,8 +79,14 @@ class Panel:
                 part.now = part.told
 
     def _seen(self, control: Control) -> bool:
-        wanted = control.needs is None or bool(self._bench.values[control.needs])
-        return wanted and (self._unfolded or not control.folded)
+        return self._wanted(control) and (self._unfolded or not control.folded)
+
+    def _wanted(self, control: Control) -> bool:
+        """Tell whether what a control needs is set, and wanted itself."""
+        if control.needs is None:
+            return True
+        name, value = (control.needs, True) if isinstance(control.needs, str) else control.needs
+        return bool(self._bench.values[name] == value) and self._wanted(self._controls[name])
 
     def _sorted(self, folded: bool) -> list[Any]:
         wanted = (c for c in self._bench.controls if c.folded is folded and not _turns(c))
