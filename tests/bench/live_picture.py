@@ -149,6 +149,7 @@ BENCHES = {
     "flush": ours("benches.flush()"),
     "counterbore": ours("benches.counterbore()"),
     "spotface": ours("benches.spotface(shown=True, depth=1.0)"),
+    "gaging": ours("benches.gaging(shown=True)"),
     "chatter": ours("benches.chatter(shown=True, on_map=True)"),
 }
 HEAVY = {"chatter", "spotface"}
