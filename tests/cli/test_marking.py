@@ -90,3 +90,19 @@ def test_the_slips_of_a_class_are_counted(tmp_path: Path) -> None:
     done = seatwork(tmp_path, "slips", "cones", "--learners")
     assert "(L01 L05 L07 L12)" in done.stdout
     assert "To ask: L09 c1." in done.stdout
+
+
+def test_screen_and_paper_are_marked_in_one_go(tmp_path: Path) -> None:
+    """Answer files of a folder and a CSV typed from paper stand in one table of marks."""
+    course, sheet = examples.make_course(tmp_path / "course"), sheets.load("cones")
+    hand_out(course, sheet, examples.CLASS)
+    typed = examples.answer(course, sheet).read_text(encoding="utf-8").splitlines()
+    paper = [line for line in typed if not line.startswith("L07")]
+    (tmp_path / "typed.csv").write_text("\n".join(paper), encoding="utf-8")
+    file = AnswerFile(learner="L07", sheet="cones", form=1)
+    file.changed("c1", parts=(".1",)).save(tmp_path / "in")
+    done = seatwork(tmp_path, "mark", "cones", "in", "typed.csv")
+    assert "12 files, 12 marked" in done.stdout
+    with (course / "cones-marks.csv").open(encoding="utf-8") as marks:
+        learners = [row["learner"] for row in csv.DictReader(marks)]
+    assert sorted(learners) == list(examples.CLASS)

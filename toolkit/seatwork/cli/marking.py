@@ -1,5 +1,6 @@
 """``seatwork hand-out``, ``mark``, ``check``, ``why``, ``slips``, ``override``, ``roster``."""
 
+from collections.abc import Iterable
 from datetime import date
 from pathlib import Path
 from random import SystemRandom
@@ -17,8 +18,11 @@ from seatwork.marking import (
     results,
     roster,
     sheets,
+    submissions,
+    typed_back,
 )
 from seatwork.marking.marker import Marked
+from seatwork.marking.submissions import Submission
 
 Course = Annotated[Path, typer.Option(help="The instructor's folder.")]
 HERE = Path("course")
@@ -71,15 +75,17 @@ def _print(
 
 def mark(
     sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
-    answers: Annotated[Path, typer.Argument(help="Folder of answer files, or a CSV typed back.")],
+    answers: Annotated[
+        list[Path], typer.Argument(help="Folders of answer files, CSVs typed back from paper.")
+    ],
     course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
     day: Annotated[str, typer.Option(help="Day of marking; today if not given.")] = "",
     feedback: Annotated[bool, typer.Option("--feedback", help="Write feedback.")] = False,
     language: Annotated[str, typer.Option(help="Language of verdicts: en or es.")] = "en",
 ) -> None:
-    """Mark what was handed in; nothing in it is run.
+    """Mark what was handed in, all of a sheet in one go; nothing in it is run.
 
-    Example: seatwork mark cones handed_in --course course --feedback
+    Example: seatwork mark cones handed_in typed.csv --course course --feedback
     """
     plan, key = sheets.load(sheet), course.read_key(course_folder)
     marked = _mark(plan, answers, course_folder)
@@ -93,19 +99,24 @@ def mark(
         typer.echo(f"  changed: {who}, {question}: {old} before, {new} now")
 
 
-def _mark(plan: sheets.Sheet, answers: Path, folder: Path) -> list[Marked]:
+def _mark(plan: sheets.Sheet, answers: list[Path], folder: Path) -> list[Marked]:
     from rich.progress import Progress
 
-    from seatwork.marking import typed_back
-
-    if answers.is_file():
-        typed = typed_back.read(answers, plan, handed.read(folder))
-        return marker.Marker(folder, plan).mark(typed)
-    if not answers.is_dir():
-        raise SeatworkError(str(answers), "there is no such folder", "name the folder handed in")
+    given = [one for place in answers for one in _submissions(plan, place, folder)]
     with Progress(transient=True) as progress:
-        bar = progress.add_task("marking", total=None)
-        return marker.mark(folder, plan, answers, lambda done: progress.update(bar, completed=done))
+        bar = progress.add_task("marking", total=len(given))
+        return marker.Marker(folder, plan).mark(
+            given, lambda done: progress.update(bar, completed=done)
+        )
+
+
+def _submissions(plan: sheets.Sheet, place: Path, folder: Path) -> Iterable[Submission]:
+    """Read a folder of answer files, or a CSV typed back from paper."""
+    if place.is_file():
+        return typed_back.read(place, plan, handed.read(folder))
+    if not place.is_dir():
+        raise SeatworkError(str(place), "there is no such folder", "name the folder handed in")
+    return submissions.collect(place)
 
 
 def _feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
