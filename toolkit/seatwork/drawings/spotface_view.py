@@ -112,7 +112,7 @@ class SpotfaceView:
         bent = part.shown and bool(bolt.tilt)
         side = "; heavy line: its stretched side" if bent else f", on the {pad.face}"
         self._second.set_text("bolt {}, grip {}".format(*sizes) + side)
-        high = "its crown runs across" if bolt.tilt is None else "high side at the right"
+        high = "its crown runs up and down" if bolt.tilt is None else "high side at the right"
         lines = [_rough(part, system), (f"{percent(pad.share)} clean", high), _faced(part, system)]
         for names, said in zip(self._names, lines, strict=True):
             for text, line in zip(names, said, strict=True):
