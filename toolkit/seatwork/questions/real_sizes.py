@@ -6,6 +6,8 @@ from random import Random
 
 from seatwork import hardware
 from seatwork.questions.draws import pick
+from seatwork.seats import Countersink
+from seatwork.seats.gaging import ball_range
 
 FLAT_HEADS = ("#10", "1/4", "5/16", "3/8", "7/16", "1/2")
 ALL_FLAT_HEADS = ("#6", "#8", "#10", "1/4", "5/16", "3/8", "7/16", "1/2", "5/8", "3/4")
@@ -39,6 +41,14 @@ class FlatHead:
     edge_diameter: float
     height: float
     hole_diameter: float
+
+    def seat(self, included_angle: float) -> Countersink:
+        """Return a seat of this head's sharp diameter on its hole, with any angle [deg]."""
+        return Countersink(
+            diameter=self.sharp_diameter,
+            hole_diameter=self.hole_diameter,
+            included_angle=included_angle,
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,6 +89,23 @@ def socket_cap(rng: Random) -> CapScrew:
 def hex_cap(rng: Random) -> CapScrew:
     """Return an inch hex cap screw."""
     return _cap_screw(pick(rng, HEX_CAPS), "hex cap screw", "across_corners")
+
+
+def balls(seat: Countersink, spare: float = 0.0, largest: int = 39) -> list[float]:
+    """Return the gage balls, from 1/4 in by 32nds, that touch the cone of a seat [mm].
+
+    Parameters
+    ----------
+    seat : Countersink
+        The seat.
+    spare : float
+        Part of a ball's size that it must keep from both ends of the cone [-].
+    largest : int
+        Size of the largest ball [1/32 in].
+    """
+    least, greatest = ball_range(seat)
+    sizes = (count / 32 * INCH for count in range(8, largest + 1))
+    return [ball for ball in sizes if (1 + spare) * least < ball < (1 - spare) * greatest]
 
 
 @cache

@@ -9,14 +9,11 @@ from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.real_sizes import balls, flat_head
 from seatwork.questions.seat_question import SeatQuestion
 from seatwork.questions.slips import Mistake, slip
 from seatwork.questions.wrong_trig import half_sine
-from seatwork.seats import Countersink
-from seatwork.seats.gaging import ball_range, ball_top
-
-BALLS = tuple(count / 32 for count in range(8, 31))
+from seatwork.seats.gaging import ball_top
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,16 +48,12 @@ class GageBall(SeatQuestion):
     def propose(cls, rng: Random) -> Self:
         """Draw a flat head's seat and a ball that touches its cone."""
         head, angle = flat_head(rng), pick(rng, (82.0, 82.0, 100.0))
-        seat = Countersink(
-            diameter=head.sharp_diameter, hole_diameter=head.hole_diameter, included_angle=angle
-        )
-        least, greatest = ball_range(seat)
-        fitting = [ball for ball in BALLS if 1.02 * least < ball * INCH < 0.98 * greatest]
+        seat = head.seat(angle)
         return cls(
             diameter=seat.diameter,
             hole_diameter=seat.hole_diameter,
             included_angle=angle,
-            ball=pick(rng, fitting) * INCH,
+            ball=pick(rng, balls(seat, 0.02, 30)),
         )
 
     def value(self) -> float:

@@ -45,9 +45,7 @@ class SeatDiameter(NumberQuestion):
     def propose(cls, rng: Random) -> Self:
         """Draw a hole for a flat head and a depth near that of its seat."""
         head, angle = flat_head(rng), pick(rng, (82.0, 82.0, 100.0))
-        seat = Countersink(
-            diameter=head.sharp_diameter, hole_diameter=head.hole_diameter, included_angle=angle
-        )
+        seat = head.seat(angle)
         return cls(
             depth=seat.depth + step_between(rng, 0, 0.012, 0.001) * INCH,
             hole_diameter=head.hole_diameter,

@@ -11,7 +11,6 @@ from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
-from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
 
@@ -44,9 +43,7 @@ class SinkBelow(NumberQuestion):
     def propose(cls, rng: Random) -> Self:
         """Draw a flush seat and an amount of .008 to .020 in."""
         head, angle = flat_head(rng), pick(rng, (82.0, 82.0, 100.0))
-        seat = Countersink(
-            diameter=head.sharp_diameter, hole_diameter=head.hole_diameter, included_angle=angle
-        )
+        seat = head.seat(angle)
         below = step_between(rng, 0.008, 0.020, 0.001) * INCH
         return cls(depth=seat.depth, below=below, included_angle=angle)
 

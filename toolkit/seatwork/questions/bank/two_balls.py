@@ -10,12 +10,9 @@ from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import INCH, flat_head
+from seatwork.questions.real_sizes import balls, flat_head
 from seatwork.questions.slips import Mistake, slip
-from seatwork.seats import Countersink
-from seatwork.seats.gaging import angle_from_two_balls, ball_range, ball_top
-
-BALLS = tuple(count / 32 for count in range(8, 40))
+from seatwork.seats.gaging import angle_from_two_balls, ball_top
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,11 +50,8 @@ class TwoBalls(NumberQuestion):
     def propose(cls, rng: Random) -> Self:
         """Draw a seat of 82°, 100° or 120° and two balls that touch its cone."""
         head, angle = flat_head(rng), pick(rng, (82.0, 100.0, 120.0))
-        seat = Countersink(
-            diameter=head.sharp_diameter, hole_diameter=head.hole_diameter, included_angle=angle
-        )
-        least, greatest = ball_range(seat)
-        fitting = [ball * INCH for ball in BALLS if least < ball * INCH < greatest]
+        seat = head.seat(angle)
+        fitting = balls(seat)
         half = len(fitting) // 2
         small, large = pick(rng, fitting[:half]), pick(rng, fitting[half:])
         return cls(
