@@ -7,7 +7,15 @@ from random import Random
 import pytest
 from matplotlib.backends.backend_agg import RendererAgg
 from matplotlib.text import Text
-from seatwork.drawings import asked_balls, asked_bores, asked_castings, asked_cones, asked_edges
+from seatwork.drawings import (
+    asked_balls,
+    asked_bores,
+    asked_castings,
+    asked_cones,
+    asked_edges,
+    asked_heads,
+)
+from seatwork.drawings.asked_notes import note_on_leader
 from seatwork.drawings.asked_screws import SCREW, screw_in_frame
 from seatwork.questions import all_types
 
@@ -36,7 +44,7 @@ def test_labels_stay_on_the_page_and_apart(name, faults):
 
 def test_most_sketches_are_here():
     """The sketches are found by their page, lower than that of a bench."""
-    assert len(SKETCHED) >= 22
+    assert len(SKETCHED) >= 34
 
 
 @pytest.mark.parametrize(
@@ -46,6 +54,9 @@ def test_most_sketches_are_here():
         (asked_edges.broken_edge, asked_edges.EDGE),
         (asked_edges.thread_chamfer, asked_edges.CHAMFER),
         (asked_bores.screw_in_bore, asked_bores.BORES),
+        (asked_bores.pilot_in_hole, asked_bores.PILOT),
+        (asked_heads.head_over_seat, asked_heads.HEADS),
+        (asked_heads.seat_beside_axis, asked_heads.BESIDE),
         (asked_cones.cone_cut, asked_cones.CONE),
         (screw_in_frame, SCREW),
         (asked_castings.sloped_pad, asked_castings.PAD),
@@ -68,6 +79,14 @@ def test_balls_show_one_or_two():
     assert "included angle to be found" in two.text
     one = asked_balls.gage_balls({"ball": "9 mm", "top": "?"})
     assert "top of the ball above the face to be found" in one.text
+
+
+def test_a_note_is_lettered_with_its_signs():
+    """The note stands beside its leader, run by run, and whole in the text."""
+    drawing = note_on_leader("4X ⌀.266 THRU ⌵ ⌀.507 X 82°")
+    runs = [text.get_text() for text in drawing.figure.axes[0].texts if text.get_text()]
+    assert runs == ["4X", ".266 THRU", ".507 X 82°"]
+    assert drawing.text.endswith("Its note: 4X ⌀.266 THRU ⌵ ⌀.507 X 82°")
 
 
 def test_a_sketch_loads_no_pyplot():

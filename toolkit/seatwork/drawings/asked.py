@@ -30,7 +30,7 @@ class Asked:
     names : mapping of str to str
         What each size of this sketch is called.
     labels : mapping of str to str
-        The sizes to show, as they are said; "?" for the one asked for.
+        The sizes to show, as they are said; "?" for the one asked for, or in its label.
     """
 
     title: str
@@ -50,7 +50,7 @@ class Asked:
     def text(self) -> str:
         """All sizes in one sentence."""
         said = (
-            f"{self.names[name]} {'to be found' if label == ASKED else label}"
+            f"{self.names[name]} {label.replace(ASKED, 'to be found')}"
             for name, label in self.labels.items()
         )
         listed = "; ".join(said)
@@ -70,13 +70,21 @@ class Page:
         self.shown = shown
         self.sketch = Sketch({}, Look())
 
-    def across(self, name: str, ends: tuple[float, float], level: float, start: float) -> None:
+    def across(
+        self,
+        name: str,
+        ends: tuple[float, float],
+        level: float,
+        start: float,
+        *,
+        sign: str = "⌀ ",
+    ) -> None:
         """Dimension a width above or below the part, from `start` out to `level`."""
         if name not in self.shown:
             return
         for x in ends:
             self.sketch.work.extension((x, start), (x, level))
-        self.inside(name, ends, level, 20.0 if level > start else -20.0)
+        self.inside(name, ends, level, 20.0 if level > start else -20.0, sign=sign)
 
     def inside(
         self, name: str, ends: tuple[float, float], level: float, above: float, *, sign: str = "⌀ "
@@ -104,12 +112,12 @@ class Page:
             name, (x + (GAP if right else -GAP), (low + high) / 2), "left" if right else "right"
         )
 
-    def say(self, name: str, place: Point, align: str, sign: str = "") -> None:
-        """Write the label of a size, its sign before it, on paper of its own."""
+    def say(self, name: str, place: Point, align: str, sign: str = "", after: str = "") -> None:
+        """Write the label of a size, words before and after it, on paper of its own."""
         looks: dict[str, Any] = {"facecolor": self.sketch.colors.paper, "linewidth": 0, "pad": 1.5}
-        asked = self.shown.labels[name] == ASKED
+        asked = ASKED in self.shown.labels[name]
         weight: dict[str, Any] = {"fontweight": "bold", "fontsize": 24.0} if asked else {}
-        words = f"{'' if asked else sign}{self.shown.labels[name]}"
+        words = f"{sign}{self.shown.labels[name]}{after}"
         self.sketch.write(*place, words, ha=align, bbox=looks, **weight)
 
     def angle(self, name: str, place: Point, tip: Point) -> None:
@@ -117,7 +125,7 @@ class Page:
         if name not in self.shown:
             return
         self.sketch.work.leader((place[0] + 8.0, place[1]), tip)
-        weight = "bold" if self.shown.labels[name] == ASKED else "normal"
+        weight = "bold" if ASKED in self.shown.labels[name] else "normal"
         words = f"{self.shown.labels[name]} included"
         self.sketch.write(*place, words, ha="right", fontweight=weight)
 

@@ -26,6 +26,7 @@ BORES = {
     "engagement": "reach into the frame",
     "length": "length under the head",
 }
+PILOT = {"hole": "hole", "pilot": "pilot"}
 
 
 def screw_in_bore(labels: Mapping[str, str], parts: Collection[str] = ("screw",)) -> Drawing:
@@ -58,6 +59,37 @@ def screw_in_bore(labels: Mapping[str, str], parts: Collection[str] = ("screw",)
     page.sketch.center((AXIS, FACE + 40.0), (AXIS, DEEP - 20.0))
     _widths(page)
     _heights(page, seat)
+    return page.finish()
+
+
+def pilot_in_hole(labels: Mapping[str, str]) -> Drawing:
+    """Draw a counterbore tool, its pilot in the hole that guides it, in section.
+
+    Parameters
+    ----------
+    labels : mapping of str to str
+        Sizes to show by the names of ``PILOT``, as they are said; "?" for the one asked for.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no size of that name.
+    """
+    title = "A counterbore tool with its pilot in the hole, in section"
+    page = Page(Asked(title=title, names=PILOT, labels=labels))
+    face, low = 230.0, 110.0
+    for side in (-1.0, 1.0):
+        outer, hole = AXIS + side * HALF, AXIS + side * HOLE
+        page.sketch.metal([(outer, face), (hole, face), (hole, low), (outer, low)])
+        page.sketch.edge([(outer, face), (hole, face), (hole, low), (outer, low)])
+        page.sketch.thin([(outer, face), (outer, low)])
+    tool = [(WRENCH, 360.0), (WRENCH, face + 22.0), (SHANK, face + 22.0), (SHANK, low + 30.0)]
+    page.sketch.steel(
+        [*((AXIS + x, y) for x, y in tool), *((AXIS - x, y) for x, y in reversed(tool))]
+    )
+    page.sketch.center((AXIS, 385.0), (AXIS, 70.0))
+    page.across("hole", (AXIS - HOLE, AXIS + HOLE), 55.0, low)
+    page.inside("pilot", (AXIS - SHANK, AXIS + SHANK), face - 40.0, 0.0)
     return page.finish()
 
 

@@ -21,6 +21,7 @@ CONE = {
     "angle": "included angle",
     "depth": "depth of the cone",
     "travel": "travel from the face",
+    "error": "deeper than it should be, dashed, by",
     "below": "top of the head below the face",
 }
 
@@ -55,7 +56,8 @@ def cone_cut(labels: Mapping[str, str], shape: str = "seat", *, head: bool = Fal
     if head:
         _head(page, floor)
     page.sketch.center((AXIS, FACE + 30.0), (AXIS, UNDER - 22.0))
-    page.across("mouth", (AXIS - MOUTH, AXIS + MOUTH), 385.0, FACE)
+    mouth = MOUTH + (20.0 if "error" in labels else 0.0)
+    page.across("mouth", (AXIS - mouth, AXIS + mouth), 385.0, FACE)
     page.inside("hole", (AXIS - narrow, AXIS + narrow), UNDER + 18.0, 24.0)
     page.across("nose", (AXIS - narrow, AXIS + narrow), UNDER + 30.0, floor)
     page.inside("later", (AXIS - 78.0, AXIS + 78.0), UNDER + 12.0, 0.0)
@@ -63,6 +65,7 @@ def cone_cut(labels: Mapping[str, str], shape: str = "seat", *, head: bool = Fal
     starts = (AXIS + narrow, AXIS + HALF)
     for name in ("depth", "travel"):
         page.down(name, (floor, FACE), AXIS + HALF + 45.0, *starts)
+    _deeper(page, floor)
     page.down("below", (FACE - 42.0, FACE), AXIS - HALF - 45.0, AXIS - 128.0, AXIS - HALF)
     return page.finish()
 
@@ -91,6 +94,18 @@ def _plate(page: Page, shape: str, floor: float) -> None:
             sketch.hidden([(x, FACE - (MOUTH - 78.0) / SLOPE), (x, UNDER)])
     sketch.edge([corners[3], *cone, corners[0]], [cone[0], cone[3]])
     sketch.thin(corners[:2], corners[2:])
+
+
+def _deeper(page: Page, floor: float) -> None:
+    """Show the same cone cut a little deeper, dashed, and by how much."""
+    if "error" not in page.shown:
+        return
+    wider, deeper = 20.0, 20.0 / SLOPE
+    for side in (-1.0, 1.0):
+        narrow = AXIS + side * SHAPES["seat"]
+        page.sketch.hidden([(AXIS + side * (MOUTH + wider), FACE), (narrow, floor - deeper)])
+    start = AXIS + SHAPES["seat"]
+    page.down("error", (floor - deeper, floor), AXIS + HALF + 45.0, start, start)
 
 
 def _head(page: Page, floor: float) -> None:

@@ -98,3 +98,31 @@ def chamfer_picture(labels: Mapping[str, str]) -> Drawing:
     from seatwork.drawings.asked_edges import thread_chamfer
 
     return thread_chamfer(labels)
+
+
+def flat_head_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return a flat head over its seat; labels as in `asked_heads.head_over_seat`."""
+    from seatwork.drawings.asked_heads import head_over_seat
+
+    return head_over_seat(labels)
+
+
+def beside_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return a seat beside its axis; labels as in `asked_heads.seat_beside_axis`."""
+    from seatwork.drawings.asked_heads import seat_beside_axis
+
+    return seat_beside_axis(labels)
+
+
+def note_picture(note: str) -> Drawing:
+    """Return a countersunk hole from above with its note on a leader."""
+    from seatwork.drawings.asked_notes import note_on_leader
+
+    return note_on_leader(note)
+
+
+def pilot_picture(labels: Mapping[str, str]) -> Drawing:
+    """Return a piloted counterbore in a hole; labels as in `asked_bores.pilot_in_hole`."""
+    from seatwork.drawings.asked_bores import pilot_in_hole
+
+    return pilot_in_hole(labels)

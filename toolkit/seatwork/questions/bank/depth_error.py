@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
+from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -49,6 +50,10 @@ class DepthError(NumberQuestion):
     def value(self) -> float:
         """Return the growth of the diameter [mm]."""
         return diameter_error(depth_error=self.error, included_angle=self.included_angle)
+
+    def drawing(self) -> Drawing:
+        """Return the cone, and the same cone deeper, its growth as a question mark."""
+        return cone_picture({"mouth": "+ ?"} | self.labels("error", angle="included_angle"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

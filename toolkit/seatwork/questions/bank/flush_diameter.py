@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import ALL_FLAT_HEADS, flat_head_of
 from seatwork.questions.slips import Mistake, slip
@@ -52,6 +53,14 @@ class FlushDiameter(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the seat [mm]."""
         return self.sharp_diameter
+
+    def drawing(self) -> Drawing:
+        """Return the head over its seat, the seat as a question mark."""
+        return flat_head_picture(
+            self.labels(
+                sharp="sharp_diameter", edge="edge_diameter", hole="hole_diameter", mouth="?"
+            )
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -63,6 +64,13 @@ class LeastHead(NumberQuestion):
     def value(self) -> float:
         """Return the greatest diameter of the seat [mm]."""
         return self.least_sharp + 2 * half_tangent(self.included_angle) * self.below
+
+    def drawing(self) -> Drawing:
+        """Return a head of the box over its seat, the seat as a question mark."""
+        return flat_head_picture(
+            {"sharp": f"{self.said('least_sharp')} to {self.said('greatest_sharp')}"}
+            | self.labels("below", angle="included_angle", mouth="?")
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -8,6 +8,7 @@ from typing import ClassVar, Self
 from seatwork.questions.draws import step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import Part
+from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -58,6 +59,13 @@ class LotOfHeads(NumberQuestion):
             diameter=head.sharp_diameter - above,
             least_sharp=head.sharp_diameter - above - below,
             included_angle=82.0,
+        )
+
+    def drawing(self) -> Drawing:
+        """Return a head of the box over its seat."""
+        return flat_head_picture(
+            {"sharp": f"{self.said('least_sharp')} to {self.said('greatest_sharp')}"}
+            | self.labels(mouth="diameter", angle="included_angle")
         )
 
     def rise(self, difference: float) -> float:

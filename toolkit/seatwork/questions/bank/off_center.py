@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
+from seatwork.questions.pictures import Drawing, beside_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -47,6 +48,10 @@ class OffCenter(NumberQuestion):
     def value(self) -> float:
         """Return how far the head stands proud [mm]."""
         return self.offset / half_tangent(self.included_angle)
+
+    def drawing(self) -> Drawing:
+        """Return the seat beside the axis of its hole."""
+        return beside_picture(self.labels("offset", angle="included_angle"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -59,6 +60,10 @@ class OversizeHole(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the new seat [mm]."""
         return self.diameter + self.drilled - self.hole_diameter
+
+    def drawing(self) -> Drawing:
+        """Return the seat on the oversize hole, its diameter as a question mark."""
+        return cone_picture(self.labels(hole="drilled", angle="included_angle", mouth="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

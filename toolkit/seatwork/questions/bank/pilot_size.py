@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
+from seatwork.questions.pictures import Drawing, pilot_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, SOCKET_CAPS, hole, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -54,6 +55,10 @@ class PilotSize(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the pilot [mm]."""
         return self.hole_diameter - self.clearance
+
+    def drawing(self) -> Drawing:
+        """Return the tool over its hole, the pilot as a question mark."""
+        return pilot_picture(self.labels(hole="hole_diameter", pilot="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

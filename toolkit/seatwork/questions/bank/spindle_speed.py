@@ -10,6 +10,7 @@ from typing import ClassVar, Self
 from seatwork import cutting
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH, SPINDLE_SPEED, SURFACE_SPEED
+from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -70,6 +71,10 @@ class SpindleSpeed(NumberQuestion):
     def allowed(self, value: float) -> Decimal:
         """Return 5 % of the speed, whole [rev/min]."""
         return Decimal(round(value / SHARE))
+
+    def drawing(self) -> Drawing:
+        """Return the seat that is cut."""
+        return cone_picture(self.labels(mouth="diameter", hole="hole_diameter"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

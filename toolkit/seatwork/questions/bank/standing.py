@@ -9,6 +9,7 @@ from seatwork.questions.catalogue import SLIPS
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
+from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.seat_question import height_slips
@@ -71,6 +72,12 @@ class Standing(NumberQuestion):
             wrong={other: ("M15", SLIPS["M15"]), "flush": ("M17", "any seat taken to fit")},
         )
         return which, self.number(self.value(), self.mistakes, "By how much?")
+
+    def drawing(self) -> Drawing:
+        """Return the head over its seat; which way it lies is the question."""
+        return flat_head_picture(
+            self.labels(sharp="sharp_diameter", mouth="diameter", angle="included_angle")
+        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
