@@ -9,10 +9,10 @@ from seatwork.drawings.word_plates import plate
 from seatwork.shop import glossary as words
 from seatwork.shop.glossary import Glossary, Term
 
-SCALE = 0.75
+SCALE = 0.7
 """Size of a drawing on screen, as a share of its own: several stand on one page [-]."""
 
-COLORS = 24
+COLORS = 16
 """Colors that flat line work needs."""
 
 PRINTED = 2.45
