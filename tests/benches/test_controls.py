@@ -51,3 +51,12 @@ def test_every_kind_reads_and_tells_its_own(kind, text, system, says):
     """What a person types comes back as a screen reader should say it, unit included."""
     sort = KINDS[kind]
     assert sort.both(sort.read(text, system), system) == says
+
+
+@pytest.mark.parametrize("kind", sorted(KINDS))
+def test_what_stands_in_a_box_can_be_typed_again(kind) -> None:
+    """The text of every box is read back as the value it shows, in both systems."""
+    sort = KINDS[kind]
+    for system in ("inch", "metric"):
+        shown = sort.boxed(sort.read("12", system), system)
+        assert sort.boxed(sort.read(shown, system), system) == shown

@@ -53,7 +53,7 @@ class Chatter(Bench[Plunge]):
         _picture("cures", "What helps?"),
         Number(
             name="speed",
-            label="Spindle speed",
+            label="Spindle speed, rev/min",
             kind="spindle",
             low=100,
             high=3000,
@@ -88,7 +88,7 @@ class Chatter(Bench[Plunge]):
         ),
         Number(
             name="other_speed",
-            label="Speed beside it",
+            label="Speed beside it, rev/min",
             kind="spindle",
             low=100,
             high=3000,

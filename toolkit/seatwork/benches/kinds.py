@@ -1,7 +1,7 @@
 """What a number on a bench can be: how it is read, shown and stepped, through ``units`` only."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import cache
 
@@ -23,6 +23,8 @@ class Kind:
         Decimal places of one step, inch and metric [-].
     wrap : callable
         Value to what an error shows in the reader's units.
+    box : callable, optional
+        Value and system to what stands in the box that it is typed into; `show` if not given.
     """
 
     read: Callable[[str, str], float]
@@ -30,6 +32,11 @@ class Kind:
     both: Callable[[float, str], str]
     places: tuple[int, int]
     wrap: Callable[[float], object]
+    box: Callable[[float, str], str] | None = None
+
+    def boxed(self, value: float, system: str) -> str:
+        """Return what stands in the box for a value; it can be typed again as it stands."""
+        return (self.box or self.show)(value, system)
 
     def at(self, step: int, size: int, system: str) -> float:
         """Return the value of a whole step, `size` last places apart."""
@@ -91,7 +98,10 @@ KINDS = {
         places=(4, 3),
         wrap=units.show_feed,
     ),
-    "spindle": _plain(units.show_spindle, lambda text: float(units.number(text)), 0),
+    "spindle": replace(
+        _plain(units.show_spindle, lambda text: float(units.number(text)), 0),
+        box=lambda value, system: units.show_number(value, 0),
+    ),
     "count": _plain(
         lambda value: units.show_number(value, 0), lambda text: float(units.number(text)), 0
     ),

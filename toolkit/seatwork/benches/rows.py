@@ -61,7 +61,7 @@ class ControlRow(anywidget.AnyWidget):
         sort = self.number.sort
         self.told = {
             "step": self.number.step(value, self._system),
-            "text": sort.show(value, self._system),
+            "text": sort.boxed(value, self._system),
             "value": sort.both(value, self._system),
             "asked": asked,
             "trouble": trouble,
