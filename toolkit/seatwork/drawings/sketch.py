@@ -11,7 +11,6 @@ from matplotlib.patches import Polygon
 from seatwork.drawings.linework import Linework, Point, Points, joined, linework_patches
 from seatwork.drawings.scene import Look
 from seatwork.drawings.style import CENTER_DASHES, FONT, HIDDEN_DASHES, POINTS, page, style
-from seatwork.errors import SeatworkError
 
 HEIGHT = 430.0
 """Height of the page [page units]."""
@@ -128,16 +127,7 @@ class Sketch:
             self.work.leader((x + side, y + rise), tip)
 
     def finish(self) -> None:
-        """Put the thin lines on, and see that every word has found its place.
-
-        Raises
-        ------
-        SeatworkError
-            If a word was given that this drawing does not show.
-        """
+        """Put the thin lines on."""
         paths = (self.work.lines, self.work.heads)
         for patch, path in zip(linework_patches(self.axes, self.style), paths, strict=True):
             patch.set_path(path)
-        for term in self.words:
-            if term not in self.shown:
-                raise SeatworkError(term, "this drawing does not show it", "name another drawing")

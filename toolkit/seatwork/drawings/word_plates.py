@@ -34,19 +34,21 @@ def plate(name: str, words: Mapping[str, tuple[str, str]], look: Look | None = N
     name : str
         Which one.
     words : mapping of str to (str, str)
-        For each term on it, by its English word: the bold line and the line below.
+        For each term on it, by its English word: the bold line and the line below. A term
+        that the plate does not show is left out.
     look : Look, optional
         Palette and size.
 
     Raises
     ------
     SeatworkError
-        If there is no such plate, or it does not show one of the terms.
+        If there is no such plate.
     """
     if name not in PLATES:
         raise SeatworkError(name, "no drawing has that name", f"take one of {', '.join(PLATES)}")
     sketch = Sketch(words, look or Look())
     shows = PLATES[name](sketch)
     sketch.finish()
-    said = ", ".join(f"{first} ({second})" for first, second in words.values())
+    named = [words[term] for term in words if term in sketch.shown]
+    said = ", ".join(f"{first} ({second})" for first, second in named)
     return Drawing(sketch.figure, f"{shows} Named on it: {said}.")
