@@ -86,7 +86,7 @@ def test_the_slips_of_a_class_are_counted(tmp_path: Path) -> None:
     done = seatwork(tmp_path, "slips", "cones")
     assert done.stdout.startswith("M01: 4 learners, question c1: the whole included angle")
     assert "L01" not in done.stdout
-    assert done.stdout.endswith("5 known slips; wrong for no known reason: 1.\n")
+    assert done.stdout.endswith("Known slips: 5. Wrong for no known reason: 1.\n")
     done = seatwork(tmp_path, "slips", "cones", "--learners")
     assert "(L01 L05 L07 L12)" in done.stdout
     assert "To ask: L09 c1." in done.stdout

@@ -10,15 +10,20 @@ from seatwork.questions.parts import NumberPart
 
 LETTERS = "abcdefgh"
 PICTURE = 0.8
+WIDE, BOX = 5.6, 0.52
+"""How wide a picture is set, and how much of a page a box to write in takes [in]."""
 
 
 def learner_sheet(path: Path, sheet: Sheet, handout: Handout, paper: str = "letter") -> None:
-    """Write one learner's worksheet: numbers, drawings, boxes to write in.
+    """Write one learner's worksheet as a PDF, see `on_paper`."""
+    on_paper(sheet, handout, paper).save(path)
+
+
+def on_paper(sheet: Sheet, handout: Handout, paper: str = "letter") -> Pages:
+    """Set one learner's worksheet: numbers, drawings, boxes to write in.
 
     Parameters
     ----------
-    path : Path
-        The PDF.
     sheet : Sheet
         The worksheet.
     handout : Handout
@@ -33,22 +38,30 @@ def learner_sheet(path: Path, sheet: Sheet, handout: Handout, paper: str = "lett
     pages.text("Write the number in the box, with its unit if it is another than printed.")
     for item in sheet.items:
         _question(pages, item.id, item.points, handout)
-    pages.save(path)
+    return pages
 
 
 def _question(pages: Pages, name: str, points: float, handout: Handout) -> None:
     question = handout.questions[name]
     drawing = question.drawing()
+    picture = drawing.png(PICTURE) if drawing else b""
+    high = WIDE * _steepness(picture) if picture else 0.0
     pages.space(0.25)
-    pages.keep_together(3.9 if drawing else 1.6)
+    pages.keep_together(0.6 + pages.high(question.ask()) + high + BOX * len(question.parts))
     pages.text(f"{name}    ({points:g} points)", bold=True)
     pages.text(question.ask())
-    if drawing is not None:
-        pages.picture(drawing.png(PICTURE), height=2.4)
+    if picture:
+        pages.picture(picture, height=high)
     pages.space(0.08)
     for number, part in enumerate(question.parts):
         label = name if len(question.parts) == 1 else f"{name}{LETTERS[number]}"
         pages.box(label, part.unit if isinstance(part, NumberPart) else "")
+
+
+def _steepness(png: bytes) -> float:
+    """Return height over width of a picture, from the head of its PNG file."""
+    wide, high = (int.from_bytes(png[place : place + 4], "big") for place in (16, 20))
+    return high / wide
 
 
 def answer_key(

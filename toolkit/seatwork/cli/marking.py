@@ -214,7 +214,7 @@ def slips(
     for row in rows:
         typer.echo(f"{row}" + (f" ({' '.join(row.learners)})" if learners else ""))
     unknown = [f"{one['learner']} {one['question']}" for one in found["unknown"]]
-    typer.echo(f"{len(rows)} known slips; wrong for no known reason: {len(unknown)}.")
+    typer.echo(f"Known slips: {len(rows)}. Wrong for no known reason: {len(unknown)}.")
     if learners and unknown:
         typer.echo(f"To ask: {', '.join(unknown)}.")
 
