@@ -118,3 +118,8 @@ def test_typing_on_ends_an_old_verdict() -> None:
     form._checked_at -= 60
     form.boxes[0].value = ".3 in"
     assert form.verdict.value == ""
+
+
+def test_an_empty_box_says_the_unit_in_words() -> None:
+    """A box for a length in inches says "in inches", not "in in"."""
+    assert Form(model_sheet("cones").ask("c1")).boxes[0].placeholder == "in inches"

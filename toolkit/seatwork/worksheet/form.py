@@ -7,7 +7,7 @@ from typing import Any
 
 import ipywidgets as widgets
 
-from seatwork.questions.parts import ChoicePart, NumberPart, Part
+from seatwork.questions.parts import UNIT_WORDS, ChoicePart, NumberPart, Part
 from seatwork.shop import wording
 from seatwork.worksheet.entry import Entry
 
@@ -161,7 +161,8 @@ def _box(part: Part, label: str, text: str) -> Any:
         return widgets.RadioButtons(
             options=words, value=chosen, description=label, layout=widgets.Layout(width="auto")
         )
-    hint = f"in {part.unit}" if isinstance(part, NumberPart) and part.unit else ""
+    asked = part.unit if isinstance(part, NumberPart) else ""
+    hint = f"in {UNIT_WORDS.get(asked, asked)}" if asked else ""
     return widgets.Text(value=text, description=label, placeholder=hint, layout=WIDE)
 
 
