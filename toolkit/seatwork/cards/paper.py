@@ -10,8 +10,8 @@ from seatwork.questions.parts import NumberPart
 
 LETTERS = "abcdefgh"
 PICTURE = 0.8
-WIDE, BOX = 5.6, 0.52
-"""How wide a picture is set, and how much of a page a box to write in takes [in]."""
+WIDE, HIGH, BOX = 5.6, 2.4, 0.52
+"""Most that a picture is wide and high, and what a box to write in takes of a page [in]."""
 
 
 def learner_sheet(path: Path, sheet: Sheet, handout: Handout, paper: str = "letter") -> None:
@@ -45,10 +45,10 @@ def _question(pages: Pages, name: str, points: float, handout: Handout) -> None:
     question = handout.questions[name]
     drawing = question.drawing()
     picture = drawing.png(PICTURE) if drawing else b""
-    high = WIDE * _steepness(picture) if picture else 0.0
+    high = min(WIDE * _steepness(picture), HIGH) if picture else 0.0
     pages.space(0.25)
     pages.keep_together(0.6 + pages.high(question.ask()) + high + BOX * len(question.parts))
-    pages.text(f"{name}    ({points:g} points)", bold=True)
+    pages.text(f"{name}    ({points:g} point{'s' if points != 1 else ''})", bold=True)
     pages.text(question.ask())
     if picture:
         pages.picture(picture, height=high)
