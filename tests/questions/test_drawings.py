@@ -8,7 +8,7 @@ from seatwork.drawings.asked import Asked
 from seatwork.drawings.asked_castings import PAD, sloped_pad
 from seatwork.drawings.lettered import lettered_seat
 from seatwork.errors import SeatworkError
-from seatwork.questions import Question, all_types
+from seatwork.questions import Question, all_types, judge
 from seatwork.questions.parts import NumberPart
 from seatwork.seats import Countersink
 
@@ -96,6 +96,16 @@ def test_every_letter_stands_once_on_the_seat(seed: int) -> None:
         assert re.search(rf"\b{letter} (from|straight|across|along)", seen[0])
     for name in ("diameter", "depth", "width"):
         assert name not in seen[0]
+
+
+def test_a_size_is_picked_by_its_letter_alone() -> None:
+    """Upper or lower case will do; the name in the question, typed again, is no answer."""
+    part = all_types()["which-size"].draw(Random(1)).parts[0]
+    letter = str(part.answer)
+    assert judge(part, letter).is_right
+    assert judge(part, f" {letter.lower()})").is_right
+    for word in ("depth", "diameter", "hole", "apex", "slant"):
+        assert judge(part, word).kind == "unreadable"
 
 
 def test_a_letter_left_out_is_refused() -> None:

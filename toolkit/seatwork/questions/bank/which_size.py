@@ -80,12 +80,14 @@ class WhichSize(Question):
     def parts(self) -> tuple[Part, ...]:
         """The letters."""
         right = next(word for word, text in SIZES.items() if text == self.wanted)
+        letters = self.letters
         wrong = {
-            word: (CODES.get(frozenset((word, right)), "M44"), f"that is the {text}")
+            letters[word]: (CODES.get(frozenset((word, right)), "M44"), f"that is the {text}")
             for word, text in SIZES.items()
             if word != right
         }
-        return (ChoicePart(options=tuple(self.letters.items()), right=right, wrong=wrong),)
+        options = tuple((letter, letter) for letter in letters.values())
+        return (ChoicePart(options=options, right=letters[right], wrong=wrong),)
 
     def worked(self) -> str:
         """Return every letter with its size."""
