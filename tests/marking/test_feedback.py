@@ -4,6 +4,7 @@ import gettext
 from collections.abc import Callable
 from html.parser import HTMLParser
 from pathlib import Path
+from random import Random
 from string import Formatter
 
 import pytest
@@ -12,6 +13,8 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet, handed, languages, mark
 from seatwork.marking.feedback import feedback, page
 from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
+from seatwork.questions import all_types
+from seatwork.questions.catalogue import SLIPS
 from seatwork.shop.wording import defaults
 
 EVIL = "<script>alert(1)</script>"
@@ -69,6 +72,17 @@ def test_the_spanish_catalog_is_compiled_and_whole() -> None:
 
 def _names(text: str) -> set[str | None]:
     return {name for _, name, _, _ in Formatter().parse(text)}
+
+
+def test_every_slip_has_a_spanish_sentence() -> None:
+    """Whatever slip a verdict names, in the catalogue or by a type alone, it is said in Spanish."""
+    say = languages.saying("es")
+    kinds = all_types().values()
+    drawn = {
+        slip.sentence for kind in kinds for n in range(6) for slip in kind.draw(Random(n)).slips
+    }
+    assert len(drawn) > 100
+    assert [one for one in {*SLIPS.values(), *drawn} if say(one) == one] == []
 
 
 def test_the_compiled_catalog_is_that_of_the_source() -> None:

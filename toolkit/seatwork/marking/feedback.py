@@ -1,10 +1,11 @@
 """Feedback for one learner: verdicts in plain words, as data and as a page without scripts."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from html import escape
 
 from seatwork.marking.handed import HandedOut
+from seatwork.marking.languages import saying
 from seatwork.marking.marker import Marked
 from seatwork.marking.scoring import Scored
 from seatwork.marking.sheets import Sheet
@@ -61,7 +62,7 @@ def feedback(
         language=language,
         heading=f"{sheet.title}: {file.learner}",
         total=_total(sheet, marked, words),
-        entries=tuple(_entry(sheet, form, item, words) for item in marked.scored),
+        entries=tuple(_entry(sheet, form, item, words, saying(language)) for item in marked.scored),
     )
 
 
@@ -71,7 +72,13 @@ def _total(sheet: Sheet, marked: Marked, words: Mapping[str, str]) -> str:
     return words["marking.total"].format(points=f"{marked.points:g}", of=f"{sheet.points:g}")
 
 
-def _entry(sheet: Sheet, form: HandedOut, item: Scored, words: Mapping[str, str]) -> Entry:
+def _entry(
+    sheet: Sheet,
+    form: HandedOut,
+    item: Scored,
+    words: Mapping[str, str],
+    say: Callable[[str], str],
+) -> Entry:
     question = form.question(sheet.item(item.id))
     parts = question.parts
     lines = []
@@ -79,7 +86,7 @@ def _entry(sheet: Sheet, form: HandedOut, item: Scored, words: Mapping[str, str]
         label = f"({LETTERS[number]}) " if len(parts) > 1 else ""
         typed = item.typed[number] if number < len(item.typed) else ""
         said = f"“{typed}”. " if typed.strip() else ""
-        lines.append(label + said + tell(verdict, part, words))
+        lines.append(label + said + tell(verdict, part, words, say))
     right = all(verdict.is_right for verdict in item.verdicts)
     points = "?" if item.points is None else f"{item.points:g}"
     return Entry(

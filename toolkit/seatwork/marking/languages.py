@@ -1,7 +1,7 @@
 """Verdicts and terms in other languages: gettext catalogs, English where a text is missing."""
 
 import gettext
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
@@ -44,8 +44,26 @@ def words_in(language: str) -> Mapping[str, str]:
     """
     if language == "en":
         return wording()
+    said = saying(language)
+    return {name: said(text) for name, text in defaults().items()}
+
+
+def saying(language: str) -> Callable[[str], str]:
+    """Return what says a text of this room, such as a slip's sentence, in a language.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no catalog of that language.
+
+    Examples
+    --------
+    >>> saying("es")("rounded too early")
+    'redondeado demasiado pronto'
+    """
     if language not in languages():
         known = ", ".join(languages())
         raise SeatworkError(language, "there is no catalog of that language", f"known are {known}")
-    catalog = gettext.translation(DOMAIN, CATALOGS, [language])
-    return {name: catalog.gettext(text) for name, text in defaults().items()}
+    if language == "en":
+        return str
+    return gettext.translation(DOMAIN, CATALOGS, [language]).gettext

@@ -1,6 +1,6 @@
 """Verdicts in plain words."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
 from seatwork.questions.measures import Measure
 from seatwork.questions.parts import ChoicePart, NumberPart, Part
@@ -8,7 +8,9 @@ from seatwork.questions.slips import Slip
 from seatwork.questions.verdicts import OTHER, Verdict
 
 
-def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
+def tell(
+    verdict: Verdict, part: Part, words: Mapping[str, str], say: Callable[[str], str] = str
+) -> str:
     """Return a verdict as one or two sentences.
 
     Parameters
@@ -19,6 +21,8 @@ def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
         What was asked.
     words : mapping
         The wording in force, see ``seatwork.shop.wording``.
+    say : callable
+        Says a slip's sentence in the reader's language, see ``languages.saying``.
     """
     kind = verdict.kind
     if kind == "right":
@@ -31,11 +35,11 @@ def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
         return words["marking.unreadable"].format(fault=verdict.fault)
     if kind == "slip":
         slip = verdict.slips[0]
-        told = words["marking.matches"].format(slip=slip.sentence) + f" [{slip.code}]"
-        return told + _twins(slip, part, words)
+        told = words["marking.matches"].format(slip=say(slip.sentence)) + f" [{slip.code}]"
+        return told + _twins(slip, part, words, say)
     if kind == "several slips":
         return words["marking.several"].format(
-            slips="; ".join(f"{slip.sentence} [{slip.code}]" for slip in verdict.slips)
+            slips="; ".join(f"{say(slip.sentence)} [{slip.code}]" for slip in verdict.slips)
         )
     if kind == "other unit" and isinstance(part, NumberPart):
         other = part.measure.unit[OTHER[part.system]]
@@ -45,11 +49,12 @@ def tell(verdict: Verdict, part: Part, words: Mapping[str, str]) -> str:
     return words[{"blank": "marking.not_answered"}.get(kind, "marking.wrong")]
 
 
-def _twins(slip: Slip, part: Part, words: Mapping[str, str]) -> str:
+def _twins(slip: Slip, part: Part, words: Mapping[str, str], say: Callable[[str], str]) -> str:
     """Name what else always gives that number; the drawing tells them apart."""
     twins = part.twins(slip) if isinstance(part, NumberPart) else ()
     return "".join(
-        " " + words["marking.twin"].format(slip=twin.sentence) + f" [{twin.code}]" for twin in twins
+        " " + words["marking.twin"].format(slip=say(twin.sentence)) + f" [{twin.code}]"
+        for twin in twins
     )
 
 
