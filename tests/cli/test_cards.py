@@ -62,6 +62,17 @@ def test_a_part_keeps_its_good_rows(tmp_path: Path, capsys: pytest.CaptureFixtur
     assert "row 3" in capsys.readouterr().err
 
 
+def test_a_file_that_names_metal_and_machine_needs_no_options(tmp_path: Path) -> None:
+    """The columns say both; a lone note is asked for what it lacks."""
+    notes = tmp_path / "lid.csv"
+    row = f'lid,"{NOTE}",6061 aluminum,bench drill press'
+    notes.write_text(f"feature,note,material,machine\n{row}\n", encoding="utf-8")
+    card(str(notes), tmp_path / "lid.pdf")
+    assert (tmp_path / "lid.pdf").read_bytes().startswith(b"%PDF")
+    with pytest.raises(SeatworkError, match="needs --material"):
+        card(NOTE, tmp_path / "note.pdf")
+
+
 def test_sheets_are_printed_by_name(tmp_path: Path) -> None:
     """A wall chart comes as a PDF, an unknown name as a sentence with the names there are."""
     print_sheet("counterbores", tmp_path / "wall.pdf", paper="a4")

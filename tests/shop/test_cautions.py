@@ -51,6 +51,18 @@ def test_an_instructor_s_file_stands_over_the_package_s(tmp_path: Path) -> None:
     assert closing(tmp_path) == closing()
 
 
+def test_boxes_that_are_not_reworded_stay(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """One box of one's own leaves the others; in a workbook it holds without being named."""
+    (tmp_path / "shop").mkdir()
+    (tmp_path / "workbook.toml").write_text("format = 1\n", encoding="utf-8")
+    own = '[before]\ntitle = "First"\nhazard = "Chips."\ndo = ["Glasses on."]\nsource = "ours"\n'
+    (tmp_path / "shop" / "cautions.toml").write_text(own, encoding="utf-8")
+    everywhere = cautions()
+    monkeypatch.chdir(tmp_path)
+    assert [box.title for box in cautions("before", "belt")] == ["First", "Changing the belt step"]
+    assert len(cautions()) == len(everywhere)
+
+
 @pytest.mark.parametrize(
     "text",
     ["[before]\ntitle = 1", "[before", "[before]\ntitle='a'\nhazard='b'\ndo=[]\nsource='c'\nx=1"],

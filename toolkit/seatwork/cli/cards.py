@@ -23,8 +23,8 @@ Out = Annotated[Path, typer.Argument(help="The PDF to write (or .svg, one file a
 def card(
     note: Annotated[str, typer.Argument(help="A print note, or a CSV or text file of notes.")],
     out: Out,
-    material: Annotated[str, typer.Option(help="As in the shop's materials.csv.")],
-    machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")],
+    material: Annotated[str, typer.Option(help="As in the shop's materials.csv.")] = "",
+    machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")] = "",
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
     edge: Annotated[str | None, typer.Option(help="Hole center to the nearest edge.")] = None,
@@ -47,12 +47,25 @@ def card(
     plan = make(
         notes.read(note),
         screw=screw,
-        material=material,
-        machine=machine,
+        material=said(material, "--material", note),
+        machine=said(machine, "--machine", note),
         thickness=None if thickness is None else units.length(thickness),
         edge=None if edge is None else units.length(edge),
     )
     keep(job_card(plan, paper=paper, date=when, name=name), out, replace=replace)
+
+
+def said(text: str, option: str, what: str) -> str:
+    """Return what was given with an option.
+
+    Raises
+    ------
+    SeatworkError
+        If nothing was given.
+    """
+    if not text:
+        raise SeatworkError(what, f"that needs {option}", f"add {option} and what it is")
+    return text
 
 
 def _part(

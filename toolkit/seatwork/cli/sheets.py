@@ -9,7 +9,7 @@ import typer
 
 from seatwork import notes, units
 from seatwork.cards import Pages, charts, coupons, formulas, gages, glossary, profile, station
-from seatwork.cli.cards import Day, Paper, Replace, keep
+from seatwork.cli.cards import Day, Paper, Replace, keep, said
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make
 
@@ -50,7 +50,7 @@ def print_sheet(
     elif kind == "coupons":
         pages = coupons.coupon_set(paper=paper, date=when)
     elif kind == "station-sign":
-        pages = station.station_sign(_said(machine, "--machine", kind), paper=paper)
+        pages = station.station_sign(said(machine, "--machine", kind), paper=paper)
     elif kind == "seat-profile":
         pages = profile.seat_profile(
             _plan(kind, note, material, machine, screw, thickness), paper=paper
@@ -67,15 +67,9 @@ def _plan(
     kind: str, note: str, material: str, machine: str, screw: str | None, thickness: str | None
 ) -> Plan:
     return make(
-        notes.read(_said(note, "--note", kind)),
+        notes.read(said(note, "--note", kind)),
         screw=screw,
-        material=_said(material, "--material", kind),
-        machine=_said(machine, "--machine", kind),
+        material=said(material, "--material", kind),
+        machine=said(machine, "--machine", kind),
         thickness=None if thickness is None else units.length(thickness),
     )
-
-
-def _said(text: str, option: str, kind: str) -> str:
-    if not text:
-        raise SeatworkError(kind, f"that sheet needs {option}", f"add {option} and what it is")
-    return text

@@ -2,12 +2,14 @@
 
 import tomllib
 from dataclasses import dataclass
-from functools import cache
+from functools import lru_cache
 from importlib.resources import files
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
+from seatwork.shop.folder import find
 
+FILE = "cautions.toml"
 FIELDS = {"title", "hazard", "do", "number", "source"}
 
 
@@ -45,7 +47,8 @@ def cautions(*operations: str, folder: Path | None = None) -> tuple[Caution, ...
     *operations : str
         Names as in ``cautions.toml``: before, belt, drill_press, mill, lathe, counterbore ...
     folder : Path, optional
-        A workbook folder whose ``shop/cautions.toml`` stands over the package's own.
+        A workbook folder; looked for from the working folder upward if not given. A box in its
+        ``shop/cautions.toml`` stands over the package's own of the same name.
 
     Raises
     ------
@@ -57,7 +60,7 @@ def cautions(*operations: str, folder: Path | None = None) -> tuple[Caution, ...
     >>> [box.title for box in cautions("before", "mill")]
     ['Before any cut', 'On the mill']
     """
-    boxes = _read(_file(folder))
+    boxes = {box: found for file in _files(folder) for box, found in _read(*file).items()}
     names = operations or tuple(boxes)
     for name in names:
         if name not in boxes:
@@ -67,27 +70,30 @@ def cautions(*operations: str, folder: Path | None = None) -> tuple[Caution, ...
 
 def closing(folder: Path | None = None) -> str:
     """Return the sentence that ends every box: software clears nobody."""
-    return str(_parsed(_file(folder)).get("closing", _parsed(_file(None))["closing"]))
+    said = [_parsed(*file).get("closing") for file in _files(folder)]
+    return str([one for one in said if one][-1])
 
 
-def _file(folder: Path | None) -> Path:
-    own = folder / "shop" / "cautions.toml" if folder else None
-    return (
-        own if own and own.is_file() else Path(str(files(__package__))) / "defaults/cautions.toml"
-    )
+def _files(folder: Path | None) -> list[tuple[Path, int]]:
+    """List the package's file and then the workbook's own, each with when it was written."""
+    package = Path(str(files(__package__))) / "defaults" / FILE
+    place = folder or find()
+    own = place / "shop" / FILE if place else None
+    there = [package, own] if own and own.is_file() else [package]
+    return [(path, path.stat().st_mtime_ns) for path in there]
 
 
-@cache
-def _parsed(path: Path) -> dict[str, object]:
+@lru_cache(maxsize=8)
+def _parsed(path: Path, _written: int) -> dict[str, object]:
     try:
         return tomllib.loads(path.read_text(encoding="utf-8"))
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise SeatworkError(path.name, f"it cannot be read: {error}", "mend that line") from error
 
 
-@cache
-def _read(path: Path) -> dict[str, Caution]:
-    tables = {k: v for k, v in _parsed(path).items() if k != "closing"}
+@lru_cache(maxsize=8)
+def _read(path: Path, written: int) -> dict[str, Caution]:
+    tables = {k: v for k, v in _parsed(path, written).items() if k != "closing"}
     return {name: _caution(path.name, name, table) for name, table in tables.items()}
 
 
