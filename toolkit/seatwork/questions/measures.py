@@ -156,3 +156,14 @@ FREQUENCY = _plain("frequency", "Hz", 0, "hz", "hertz", "1/s")
 def unit_step(measure: Measure, system: str) -> Decimal:
     """Return one unit in the last place asked for."""
     return Decimal(1).scaleb(-measure.places[system])
+
+
+def lengths(*names: str) -> dict[str, Measure]:
+    """Return sizes that are all lengths, by their names.
+
+    Examples
+    --------
+    >>> lengths("diameter", "depth")["depth"] is LENGTH
+    True
+    """
+    return dict.fromkeys(names, LENGTH)

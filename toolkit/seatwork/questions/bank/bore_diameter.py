@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
-from seatwork.questions.measures import LENGTH
+from seatwork.questions.measures import LENGTH, lengths
 from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
@@ -22,12 +22,7 @@ class BoreDiameter(NumberQuestion):
     difficulty = 1
     measure = LENGTH
     accepted = Tolerance("0.003", "0.08", "A caliper in a bore holds about .003 in.")
-    sizes: ClassVar = {
-        "head_diameter": LENGTH,
-        "diameter": LENGTH,
-        "clearance": LENGTH,
-        "hole_diameter": LENGTH,
-    }
+    sizes: ClassVar = lengths("head_diameter", "diameter", "clearance", "hole_diameter")
     asked = (
         "A {size} socket head cap screw, thread diameter {diameter}, has a head of "
         "{head_diameter} at most and goes through a hole of {hole_diameter}. The counterbore is "

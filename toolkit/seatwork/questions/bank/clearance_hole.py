@@ -7,7 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork import hardware
 from seatwork.questions.draws import pick
-from seatwork.questions.measures import LENGTH
+from seatwork.questions.measures import LENGTH, lengths
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import hole
 from seatwork.questions.slips import Mistake, slip
@@ -27,13 +27,7 @@ class ClearanceHole(NumberQuestion):
     accepted = Tolerance(
         "0.001", "0.025", "A listed size is read off exactly; .001 in is rounding."
     )
-    sizes: ClassVar = {
-        "diameter": LENGTH,
-        "tap_drill": LENGTH,
-        "close": LENGTH,
-        "normal": LENGTH,
-        "loose": LENGTH,
-    }
+    sizes: ClassVar = lengths("diameter", "tap_drill", "close", "normal", "loose")
     asked = (
         "The list for a {size} screw, thread diameter {diameter}: tap drill {tap_drill}; clearance "
         "holes by ASME B18.2.8 close {close}, normal {normal}, loose {loose}. The screw must pass "

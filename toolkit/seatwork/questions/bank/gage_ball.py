@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
-from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import balls, flat_head
@@ -25,12 +25,7 @@ class GageBall(SeatQuestion):
     difficulty = 3
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "A depth micrometer over a ball holds about .001 in.")
-    sizes: ClassVar = {
-        "diameter": LENGTH,
-        "hole_diameter": LENGTH,
-        "included_angle": ANGLE,
-        "ball": LENGTH,
-    }
+    sizes: ClassVar = lengths("diameter", "hole_diameter", "ball") | {"included_angle": ANGLE}
     asked = (
         "A seat measures {diameter} at the face on a hole of {hole_diameter}, {included_angle} "
         "included angle. A gage ball of {ball} diameter is laid in. How high does the top of the "

@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.draws import step_between
-from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
@@ -25,12 +25,7 @@ class LeastHead(NumberQuestion):
     accepted = Tolerance(
         "0.001", "0.025", "Diameters and the amount allowed are stated to .001 in."
     )
-    sizes: ClassVar = {
-        "least_sharp": LENGTH,
-        "greatest_sharp": LENGTH,
-        "below": LENGTH,
-        "included_angle": ANGLE,
-    }
+    sizes: ClassVar = lengths("least_sharp", "greatest_sharp", "below") | {"included_angle": ANGLE}
     asked = (
         "The heads in a box of {size} flat head screws measure {least_sharp} to {greatest_sharp} "
         "across their theoretical sharp diameter. No head may lie more than {below} below the "

@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
@@ -23,12 +23,7 @@ class OversizeHole(NumberQuestion):
     difficulty = 3
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "Diameters are stated to .001 in.")
-    sizes: ClassVar = {
-        "diameter": LENGTH,
-        "hole_diameter": LENGTH,
-        "drilled": LENGTH,
-        "included_angle": ANGLE,
-    }
+    sizes: ClassVar = lengths("diameter", "hole_diameter", "drilled") | {"included_angle": ANGLE}
     asked = (
         "The stop was set so that a cutter of {included_angle}, touched off with its lips on "
         "the edge of a hole of {hole_diameter}, gives a seat of {diameter}. The next hole "

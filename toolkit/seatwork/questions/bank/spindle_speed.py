@@ -9,7 +9,7 @@ from typing import ClassVar, Self
 
 from seatwork import cutting
 from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import LENGTH, SPINDLE_SPEED, SURFACE_SPEED
+from seatwork.questions.measures import SPINDLE_SPEED, SURFACE_SPEED, lengths
 from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import flat_head
@@ -29,11 +29,7 @@ class SpindleSpeed(NumberQuestion):
     difficulty = 2
     measure = SPINDLE_SPEED
     accepted = Tolerance("5", "5", "5 %: the short formula with 4 is 4.7 % high, and good enough.")
-    sizes: ClassVar = {
-        "surface_speed": SURFACE_SPEED,
-        "diameter": LENGTH,
-        "hole_diameter": LENGTH,
-    }
+    sizes: ClassVar = lengths("diameter", "hole_diameter") | {"surface_speed": SURFACE_SPEED}
     asked = (
         "A part of {material} is drilled at {surface_speed}. A seat of {diameter} at the face is "
         "countersunk on a hole of {hole_diameter}. This shop turns countersinks at half the "

@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
@@ -23,12 +23,7 @@ class SpotfaceTouch(NumberQuestion):
     difficulty = 3
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
-    sizes: ClassVar = {
-        "diameter": LENGTH,
-        "hole_diameter": LENGTH,
-        "slope": ANGLE,
-        "scale": LENGTH,
-    }
+    sizes: ClassVar = lengths("diameter", "hole_diameter", "scale") | {"slope": ANGLE}
     asked = (
         "A cast pad with a draft of {slope} is spotfaced to {diameter} round a hole of "
         "{hole_diameter}. The cutter first touches the high side. The cut must be whole all round "

@@ -7,7 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork import hardware
 from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import ANGLE, LENGTH
+from seatwork.questions.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.pictures import Drawing, chamfer_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
@@ -28,12 +28,7 @@ class ThreadChamfer(NumberQuestion):
     difficulty = 2
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
-    sizes: ClassVar = {
-        "major": LENGTH,
-        "tap_drill": LENGTH,
-        "over": LENGTH,
-        "included_angle": ANGLE,
-    }
+    sizes: ClassVar = lengths("major", "tap_drill", "over") | {"included_angle": ANGLE}
     asked = (
         "A hole for a {thread} thread, major diameter {major}, is drilled {tap_drill} and gets a "
         "chamfer of {included_angle} included angle, {over} larger in diameter than the thread, "

@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import LENGTH
+from seatwork.questions.measures import LENGTH, lengths
 from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
@@ -22,12 +22,7 @@ class WrenchRoom(NumberQuestion):
     difficulty = 2
     measure = LENGTH
     accepted = Tolerance("0.003", "0.08", "A caliper in a bore holds about .003 in.")
-    sizes: ClassVar = {
-        "across_corners": LENGTH,
-        "washer_diameter": LENGTH,
-        "wrench_diameter": LENGTH,
-        "clearance": LENGTH,
-    }
+    sizes: ClassVar = lengths("across_corners", "washer_diameter", "wrench_diameter", "clearance")
     asked = (
         "A {size} hex cap screw, {across_corners} across corners, lies in a counterbore on a "
         "washer of {washer_diameter} outside diameter. It is tightened with a wrench socket that "
