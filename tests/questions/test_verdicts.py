@@ -77,6 +77,25 @@ def test_a_chain_goes_on_from_the_learners_own_step() -> None:
     assert kinds == ["blank", "right", "unreadable", "blank"]
 
 
+def test_a_slip_after_a_rounded_step_is_found() -> None:
+    """The cone down to its point from .524: .524 / 2 / .8693 = .3014, worked by hand.
+
+    From the diameter not rounded, .52439, it would be .3016, which nobody types as .301.
+    """
+    chain = WholePart(
+        size="1/4",
+        sharp_diameter=12.8778,
+        below=0.254,
+        hole_diameter=7.1374,
+        included_angle=82.0,
+        surface_speed=27.432,
+        feed=0.0508,
+    )
+    verdicts = judge_all(chain, [".524", ".301", "", ""])
+    assert verdicts[0].kind == "right"
+    assert [slip.code for slip in verdicts[1].slips] == ["M03"]
+
+
 def test_a_chain_takes_any_nonsense_forward() -> None:
     """Steps that no seat can have do not break the ones after."""
     chain = WholePart.draw(Random(3))
