@@ -38,9 +38,9 @@ def test_the_shop_lists_are_package_data() -> None:
 
 
 def test_a_workbook_gets_the_files_of_its_shop() -> None:
-    """House rules and wording are among what a workbook gets, as UTF-8 text."""
+    """House rules, wording and glossary are among what a workbook gets, as UTF-8 text."""
     given = dict(originals())
-    assert {"shop/house_rules.toml", "shop/wording.toml"} <= set(given)
+    assert {"shop/house_rules.toml", "shop/wording.toml", "shop/glossary.toml"} <= set(given)
     assert "format = 1" in given["shop/house_rules.toml"].decode()
 
 

@@ -8,7 +8,7 @@ from seatwork.shop import house_rules
 from seatwork.shop.folder import package_text
 
 PACKAGE = Path(seatwork.__file__).resolve().parent
-WORDING = "wording.toml"
+WORDING, GLOSSARY = "wording.toml", "glossary.toml"
 
 
 def source(package: Path = PACKAGE) -> Path:
@@ -55,5 +55,5 @@ def _shop_files() -> dict[str, str]:
     lists = sorted(shop_defaults().glob("*.csv"))
     return {
         house_rules.FILE: house_rules.template(),
-        WORDING: package_text(WORDING),
+        **{name: package_text(name) for name in (WORDING, GLOSSARY)},
     } | {path.name: path.read_text(encoding="utf-8") for path in lists}
