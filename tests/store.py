@@ -7,8 +7,8 @@ Also draws the picture of the README.
 
 import sys
 from pathlib import Path
+from runpy import run_path
 
-import contents
 import nbformat
 from nbconvert.preprocessors import ExecutePreprocessor
 from seatwork import opening, seats, units
@@ -19,6 +19,7 @@ from seatwork.opening.server import drop_views
 
 KERNEL = {"name": "python3", "display_name": "Python 3", "language": "python"}
 HOME = opening.source()
+stale = run_path(str(Path(__file__).with_name("contents.py")))["stale"]
 
 
 def everything() -> list[Path]:
@@ -36,8 +37,8 @@ def store(path: Path) -> None:
     clean(notebook)
     drop_views(model={"type": "notebook", "content": notebook})
     nbformat.write(notebook, path)
-    for stale, text in contents.stale():
-        if stale == path.resolve():
+    for place, text in stale():
+        if place == path.resolve():
             path.write_text(text, encoding="utf-8")
 
 

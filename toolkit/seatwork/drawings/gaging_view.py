@@ -207,7 +207,8 @@ class GagingView:
                 start = window.spot(reach, height) if height else (window.right, window.face)
                 work.extension(start, (x, start[1]))
             low, high = sorted(window.spot(0.0, height)[1] for height in part.heights)
-            work.dimension((x, low), (x, high))
+            if high > low:
+                work.dimension((x, low), (x, high))
             self._reading.set(x=x + LABEL, y=(low + high) / 2 - 9.0, ha="left", text=part.reading)
         self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)
