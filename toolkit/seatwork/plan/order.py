@@ -94,7 +94,7 @@ class Cutting:
 def drilling(order: Order, *, diameter: float, name: str, why: str) -> Operation:
     """Return the drilling of a hole with a twist drill."""
     size = order.show(Length(diameter))
-    tool = f"drill {name} ({size})" if name else f"drill under {size} and ream or bore to size"
+    tool = f"drill {name}, {size}" if name else f"drill under {size} and ream or bore to size"
     return operation(
         order,
         Cutting(operation="drill", diameter=diameter, hole_diameter=0.0),
