@@ -87,3 +87,12 @@ def test_a_sheet_handed_out_to_nobody_is_told(course: Path, tmp_path: Path) -> N
         from_paper("angles", course)
     with pytest.raises(SeatworkError, match="handed out to nobody"):
         from_paper("cones", tmp_path / "elsewhere")
+
+
+def test_an_answer_that_cannot_be_saved_is_told(course: Path) -> None:
+    """Where the disk refuses, the form says so, and what was typed stays in its box."""
+    (course / "from_paper").write_text("in the way", encoding="utf-8")
+    form = from_paper("cones", course)
+    form.asked["c1"].boxes[0].value = ".2"
+    assert "it was not saved" in form.saved.value
+    assert form.asked["c1"].boxes[0].value == ".2"

@@ -5,6 +5,7 @@ from typing import Any
 
 import ipywidgets as widgets
 
+from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST, reopen
 from seatwork.marking.handed import HandedOut, Record
@@ -12,6 +13,7 @@ from seatwork.marking.sheets import Item
 from seatwork.marking.telling import tell
 from seatwork.questions import Question, judge_all
 from seatwork.shop import wording
+from seatwork.units import explain
 from seatwork.worksheet.form import LETTERS, FormView, button, status
 
 
@@ -71,11 +73,14 @@ class PaperForm:
         self.who.value = names[(names.index(self.who.value) + 1) % len(names)]
 
     def keep(self, name: str, parts: tuple[str, ...]) -> None:
-        """Save the answer to one question."""
-        self.folder.mkdir(parents=True, exist_ok=True)
+        """Save the answer to one question, or say why it was not saved."""
         self.file = self.file.changed(name, parts=parts)
-        self.file.save(self.folder)
-        self._say()
+        try:
+            self.file.save(self.folder)
+        except SeatworkError as error:
+            self.saved.value = status([explain(error)])
+        else:
+            self._say()
 
     def _say(self) -> None:
         done = sum(any(self.file.of(name).parts) for name in self.asked)
