@@ -154,6 +154,7 @@ def test_a_walk_through_the_bench(name, lab, page):
 
     page.get_by_role("button", name="Metric first").click()
     assert "mm" in changed(page, before) or name == "angles"
+    rest(page)
     page.locator(BOX).first.fill(walk.typed)
     page.locator(BOX).first.press("Enter")
     page.locator(TROUBLE).first.filter(has_text=walk.fault).wait_for()
