@@ -107,8 +107,8 @@ def test_the_table_itself_has_no_circle() -> None:
 
 
 def test_formulas_know_no_tables_units_or_each_other() -> None:
-    """``seats`` and ``cutting`` may import the error alone."""
-    assert ROOMS["seats"].below == ROOMS["cutting"].below == {"errors"}
+    """``seats`` and ``cutting`` may import the error and the refusals alone."""
+    assert ROOMS["seats"].below == ROOMS["cutting"].below == {"errors", "checks"}
 
 
 @pytest.mark.parametrize(

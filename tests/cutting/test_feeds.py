@@ -34,5 +34,5 @@ def test_lips_come_whole(flutes: float) -> None:
 def test_no_time_without_motion(name: str) -> None:
     """A cut that does not turn, feed or travel is refused."""
     cut = {"travel": 5.0, "spindle_speed": 300.0, "feed": 0.1}
-    with pytest.raises(SeatworkError, match="is not above zero"):
+    with pytest.raises(SeatworkError, match=r"must be (a number )?above zero"):
         cutting.time_in_cut(**{**cut, name: 0.0})

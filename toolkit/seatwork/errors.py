@@ -2,12 +2,15 @@
 
 from collections.abc import Callable
 
+LONGEST = 300
+"""Letters of a value that a sentence shows."""
+
 
 class Length(float):
     """A length [mm] inside an error, so that it can be shown in the reader's units."""
 
     def __str__(self) -> str:
-        return f"{float(self):.4g} mm"
+        return f"{float(f'{float(self):.4g}'):g} mm"
 
 
 class Angle(float):
@@ -58,7 +61,30 @@ class SeatworkError(ValueError):
 
     def sentence(self, show: Callable[[object], str]) -> str:
         """Tell the fault with every value written by `show`."""
-        sizes = {name: show(size) for name, size in self.sizes.items()}
+        sizes = {name: plainly(size, show) for name, size in self.sizes.items()}
         fault = self.fault.format(**sizes) if sizes else self.fault
         remedy = self.remedy.format(**sizes) if sizes else self.remedy
-        return f"{show(self.value)}: {fault}; {remedy}."
+        return f"{plainly(self.value, show)}: {fault}; {remedy}."
+
+
+def plainly(value: object, show: Callable[[object], str] = str) -> str:
+    r"""Write a value so that a sentence can hold it: one line, printable, not endless.
+
+    Parameters
+    ----------
+    value : object
+        Anything at all, also what cannot be written.
+    show : callable
+        Writes the value.
+
+    Examples
+    --------
+    >>> plainly("two\nlines"), plainly("x" * 1000)[-40:]
+    ('two lines', 'xxxxxxxxxxxxxxx ... (1,000 letters long)')
+    """
+    try:
+        text = show(value)
+    except Exception:
+        return f"a value of the kind {type(value).__name__}"
+    text = "".join(letter if letter.isprintable() else " " for letter in text)
+    return text if len(text) <= LONGEST else f"{text[:LONGEST]} ... ({len(text):,} letters long)"

@@ -6,7 +6,7 @@ A drill works from solid, so its chisel edge pushes; a seat cutter has none.
 from dataclasses import dataclass
 from math import pi
 
-from seatwork.cutting.refusals import positive
+from seatwork import checks
 
 _MM_PER_IN = 25.4
 _N_PER_LBF = 4.4482216152605
@@ -86,10 +86,10 @@ def handbook_drilling(
     ----------
     Machinery's Handbook, 31st ed., pp. 1152-1153 (checks PWR-01 to PWR-11).
     """
-    positive(material_factor, "material factor")
-    positive(diameter, "drill diameter", "mm")
-    positive(feed, "feed", "mm/rev")
-    positive(spindle_speed, "spindle speed", "rev/min")
+    checks.quantity(material_factor, "material factor")
+    checks.length(diameter, "drill diameter")
+    checks.quantity(feed, "feed", "mm/rev")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
     inch = diameter / _MM_PER_IN
     worn = material_factor * wear_factor
     cut = worn * feed_factor(feed)
@@ -164,10 +164,10 @@ def maker_drilling(
     ----------
     Tungaloy technical reference L068 (check PWR-15).
     """
-    positive(material_factor, "material factor")
-    positive(diameter, "drill diameter", "mm")
-    positive(feed, "feed", "mm/rev")
-    positive(spindle_speed, "spindle speed", "rev/min")
+    checks.quantity(material_factor, "material factor")
+    checks.length(diameter, "drill diameter")
+    checks.quantity(feed, "feed", "mm/rev")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
     rise: float = feed**0.85
     area = material_factor * diameter**2
     return DrillLoad(

@@ -1,6 +1,6 @@
 """Feeds: per tooth, per turn, per minute, and the time a cut takes."""
 
-from seatwork.cutting.refusals import not_below, positive
+from seatwork import checks
 from seatwork.errors import SeatworkError
 
 
@@ -29,7 +29,7 @@ def feed_per_turn(*, feed_per_tooth: float, flutes: int) -> float:
     >>> feed_per_turn(feed_per_tooth=0.05, flutes=3)
     0.15
     """
-    positive(feed_per_tooth, "feed per tooth", "mm")
+    checks.length(feed_per_tooth, "feed per tooth")
     _whole_flutes(flutes)
     return feed_per_tooth * flutes
 
@@ -47,7 +47,7 @@ def feed_per_tooth(*, feed: float, flutes: int) -> float:
     >>> feed_per_tooth(feed=0.15, flutes=3)
     0.05
     """
-    positive(feed, "feed", "mm/rev")
+    checks.quantity(feed, "feed", "mm/rev")
     _whole_flutes(flutes)
     return feed / flutes
 
@@ -81,8 +81,8 @@ def feed_rate(*, spindle_speed: float, feed: float) -> float:
     ----------
     Worked example of 270 mm/min at a tool maker's page (check SPD-05).
     """
-    positive(spindle_speed, "spindle speed", "rev/min")
-    positive(feed, "feed", "mm/rev")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    checks.quantity(feed, "feed", "mm/rev")
     return spindle_speed * feed
 
 
@@ -121,8 +121,8 @@ def time_in_cut(
     ----------
     Worked example of 11.3 s at a tool maker's page (check SPD-06).
     """
-    positive(travel, "travel", "mm")
-    not_below(dwell_turns, 0, "dwell", "rev")
+    checks.length(travel, "travel")
+    checks.not_below(dwell_turns, 0, "dwell", "rev")
     rate = feed_rate(spindle_speed=spindle_speed, feed=feed)
     return 60 * (travel / rate + dwell_turns / spindle_speed)
 

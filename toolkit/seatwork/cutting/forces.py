@@ -5,7 +5,7 @@ Pressures are MPa (N/mm2), lengths millimetres, torque N m, thrust N, power W.
 
 from math import pi, radians, sin
 
-from seatwork.cutting.refusals import cone_of_cut, cutter_angle, positive
+from seatwork import checks
 
 
 def torque(
@@ -48,9 +48,9 @@ def torque(
     ----------
     Force along the lip summed from hole to rim (check G3).
     """
-    positive(tangential_coefficient, "specific cutting force", "MPa")
-    positive(feed, "feed", "mm/rev")
-    cone_of_cut(diameter, hole_diameter)
+    checks.quantity(tangential_coefficient, "specific cutting force", "MPa")
+    checks.quantity(feed, "feed", "mm/rev")
+    checks.cone_of_cut(diameter, hole_diameter)
     return tangential_coefficient * feed * (diameter**2 - hole_diameter**2) / 8000
 
 
@@ -99,10 +99,10 @@ def thrust(
     ----------
     Axial part of the normal force, Kn f (D-d) sin(a)/2 with a half the included angle.
     """
-    positive(normal_coefficient, "normal coefficient", "MPa")
-    positive(feed, "feed", "mm/rev")
-    cone_of_cut(diameter, hole_diameter)
-    cutter_angle(included_angle)
+    checks.quantity(normal_coefficient, "normal coefficient", "MPa")
+    checks.quantity(feed, "feed", "mm/rev")
+    checks.cone_of_cut(diameter, hole_diameter)
+    checks.cutter_angle(included_angle)
     half = radians(included_angle / 2)
     return normal_coefficient * feed * (diameter - hole_diameter) * sin(half) / 2
 
@@ -132,8 +132,8 @@ def power(*, torque: float, spindle_speed: float) -> float:
     >>> power(torque=2.5933, spindle_speed=300.0)
     81.5
     """
-    positive(torque, "torque", "N m")
-    positive(spindle_speed, "spindle speed", "rev/min")
+    checks.quantity(torque, "torque", "N m")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
     return 2 * pi * spindle_speed * torque / 60
 
 
@@ -166,7 +166,7 @@ def removal_rate(
     >>> removal_rate(feed=0.1, spindle_speed=300.0, diameter=12.0, hole_diameter=6.0)
     2544.7
     """
-    positive(feed, "feed", "mm/rev")
-    positive(spindle_speed, "spindle speed", "rev/min")
-    cone_of_cut(diameter, hole_diameter)
+    checks.quantity(feed, "feed", "mm/rev")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    checks.cone_of_cut(diameter, hole_diameter)
     return pi / 4 * (diameter**2 - hole_diameter**2) * feed * spindle_speed

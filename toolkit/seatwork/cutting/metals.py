@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from math import radians, tan
 
-from seatwork.cutting.refusals import positive
+from seatwork import checks
 from seatwork.errors import Angle, SeatworkError
 
 
@@ -60,7 +60,7 @@ def shear_plane(*, shear_stress: float, friction_angle: float, rake: float) -> C
     ----------
     Merchant 1945, shear-plane model (check K1).
     """
-    positive(shear_stress, "shear stress", "MPa")
+    checks.quantity(shear_stress, "shear stress", "MPa")
     pull = friction_angle - rake
     if not 0 < pull < 90:
         raise SeatworkError(
@@ -107,8 +107,8 @@ def specific_force(
     ----------
     Kienzle 1952, with the usual 1 % per degree for rake (check K3).
     """
-    positive(main_value, "specific cutting force", "MPa")
-    positive(chip_thickness, "chip thickness", "mm")
+    checks.quantity(main_value, "specific cutting force", "MPa")
+    checks.length(chip_thickness, "chip thickness")
     if not 0 <= exponent < 1:
         raise SeatworkError(
             f"{exponent:g}", "the exponent lies from 0 to below 1", "steels have about 0.25"

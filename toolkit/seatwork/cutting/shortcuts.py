@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from math import pi
 from types import MappingProxyType
 
-from seatwork.cutting.refusals import positive
+from seatwork import checks
 from seatwork.cutting.speeds import spindle_speed
 from seatwork.errors import SeatworkError
 
@@ -165,7 +165,7 @@ def operation_speed(*, drill_speed: float, ratio: float, cap: float | None = Non
     >>> operation_speed(drill_speed=611.0, ratio=0.5, cap=300.0)
     300.0
     """
-    positive(drill_speed, "drill speed", "rev/min")
+    checks.quantity(drill_speed, "drill speed", "rev/min")
     if not 0 < ratio <= 1:
         raise SeatworkError(
             f"{ratio:g}",
@@ -174,5 +174,5 @@ def operation_speed(*, drill_speed: float, ratio: float, cap: float | None = Non
         )
     if cap is None:
         return drill_speed * ratio
-    positive(cap, "speed cap", "rev/min")
+    checks.quantity(cap, "speed cap", "rev/min")
     return min(drill_speed * ratio, cap)

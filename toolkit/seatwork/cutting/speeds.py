@@ -7,7 +7,7 @@ constants live in `seatwork.cutting.shortcuts`.
 
 from math import pi
 
-from seatwork.cutting.refusals import cone_of_cut, positive
+from seatwork import checks
 
 
 def spindle_speed(*, cutting_speed: float, diameter: float) -> float:
@@ -43,8 +43,8 @@ def spindle_speed(*, cutting_speed: float, diameter: float) -> float:
     ----------
     n = 1000 v/(pi D); worked example of 663 rev/min at a tool maker's page (check SPD-03).
     """
-    positive(cutting_speed, "cutting speed", "m/min")
-    positive(diameter, "cutting diameter", "mm")
+    checks.quantity(cutting_speed, "cutting speed", "m/min")
+    checks.length(diameter, "cutting diameter")
     return 1000 * cutting_speed / (pi * diameter)
 
 
@@ -77,8 +77,8 @@ def cutting_speed(*, spindle_speed: float, diameter: float) -> float:
     ----------
     The inverse of `spindle_speed`.
     """
-    positive(spindle_speed, "spindle speed", "rev/min")
-    positive(diameter, "cutting diameter", "mm")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    checks.length(diameter, "cutting diameter")
     return pi * diameter * spindle_speed / 1000
 
 
@@ -112,5 +112,5 @@ def mean_diameter(*, diameter: float, hole_diameter: float) -> float:
     A drill maker's guide takes countersink speeds at this diameter
     (a tool maker's drill guide, p. 34; check SPD-20).
     """
-    cone_of_cut(diameter, hole_diameter)
+    checks.cone_of_cut(diameter, hole_diameter)
     return (diameter + hole_diameter) / 2

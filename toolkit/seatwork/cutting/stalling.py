@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from math import pi
 
-from seatwork.cutting.refusals import not_below, positive
+from seatwork import checks
 from seatwork.errors import SeatworkError
 
 
@@ -100,12 +100,12 @@ def stall(
     Defaults from memory: 1.3 for a worn tool and 0.8 for the drive as in Machinery's
     Handbook, 0.25 for steel as in Kienzle's tables.
     """
-    positive(plain_torque, "torque", "N m")
-    positive(chip_thickness, "chip thickness", "mm")
-    positive(motor_power, "motor power", "W")
-    positive(spindle_speed, "spindle speed", "rev/min")
-    positive(reference_thickness, "reference thickness", "mm")
-    not_below(wear_factor, 1, "wear factor")
+    checks.quantity(plain_torque, "torque", "N m")
+    checks.length(chip_thickness, "chip thickness")
+    checks.quantity(motor_power, "motor power", "W")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    checks.length(reference_thickness, "reference thickness")
+    checks.not_below(wear_factor, 1, "wear factor")
     if not 0 < efficiency <= 1:
         raise SeatworkError(
             f"{efficiency:g}",

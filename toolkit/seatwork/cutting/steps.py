@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import inf
 
-from seatwork.cutting.refusals import positive
+from seatwork import checks
 from seatwork.errors import SeatworkError
 
 # Bring the wanted speed down no step for a rounding of the last digit.
@@ -32,7 +32,7 @@ class SpeedRange:
     fastest: float
 
     def __post_init__(self) -> None:
-        positive(self.slowest, "slowest spindle speed", "rev/min")
+        checks.quantity(self.slowest, "slowest spindle speed", "rev/min")
         if not self.slowest <= self.fastest < inf:
             raise SeatworkError(
                 f"{self.slowest:g} to {self.fastest:g} rev/min",
@@ -127,7 +127,7 @@ def pick_step(
     ----------
     Next step down is the project's house rule; common practice, no source.
     """
-    positive(spindle_speed, "spindle speed", "rev/min")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
     allowed, limited_by = _allowed(spindle_speed, caps or {})
     slower, faster = _around(allowed, steps)
     if nearest and slower is not None and faster is not None:
@@ -145,7 +145,7 @@ def pick_step(
 
 def _allowed(wanted: float, caps: Mapping[str, float]) -> tuple[float, str | None]:
     for name, cap in caps.items():
-        positive(cap, name, "rev/min")
+        checks.quantity(cap, name, "rev/min")
     lower = [(cap, name) for name, cap in caps.items() if cap < wanted]
     return min(lower) if lower else (wanted, None)
 
@@ -160,7 +160,7 @@ def _around(
     if not len(steps):
         raise SeatworkError("no steps", "the machine has no spindle speed", "list its speeds")
     for speed in steps:
-        positive(speed, "spindle speed", "rev/min")
+        checks.quantity(speed, "spindle speed", "rev/min")
     slower = [speed for speed in steps if speed <= allowed * _SAME]
     faster = [speed for speed in steps if speed > allowed * _SAME]
     return max(slower, default=None), min(faster, default=None)
@@ -210,9 +210,9 @@ def pulley_steps(
             "a belt position needs a pulley on each shaft",
             "list as many motor pulleys as spindle pulleys",
         )
-    positive(motor_speed, "motor speed", "rev/min")
+    checks.quantity(motor_speed, "motor speed", "rev/min")
     for diameter in (*motor_pulleys, *spindle_pulleys):
-        positive(diameter, "pulley diameter", "mm")
+        checks.length(diameter, "pulley diameter")
     pairs = zip(motor_pulleys, spindle_pulleys, strict=True)
     return tuple(sorted(motor_speed * driver / driven for driver, driven in pairs))
 
@@ -242,7 +242,7 @@ def geared_steps(*, steps: Sequence[float], ratio: float) -> tuple[float, ...]:
     >>> geared_steps(steps=(660.0, 1115.0), ratio=0.125)
     (82.5, 139.375, 660.0, 1115.0)
     """
-    positive(ratio, "gear ratio")
+    checks.quantity(ratio, "gear ratio")
     for speed in steps:
-        positive(speed, "spindle speed", "rev/min")
+        checks.quantity(speed, "spindle speed", "rev/min")
     return tuple(sorted({*steps, *(speed * ratio for speed in steps)}))

@@ -13,8 +13,8 @@ area is found by halving.
 from dataclasses import dataclass
 from math import acos, pi, sqrt
 
+from seatwork import checks
 from seatwork.errors import SeatworkError
-from seatwork.seats import checks
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

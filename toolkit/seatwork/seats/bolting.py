@@ -22,8 +22,8 @@ are left out; nothing here says that a joint is good. Design codes decide that.
 from dataclasses import dataclass
 from math import atan, degrees, pi, radians
 
+from seatwork import checks
 from seatwork.errors import Angle, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.bearing import Bearing, bearing_pressure, washer_bearing
 
 __all__ = [

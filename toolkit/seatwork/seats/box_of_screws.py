@@ -23,8 +23,8 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from itertools import product
 
+from seatwork import checks
 from seatwork.errors import Angle, Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import Countersink, half_tangent
 from seatwork.seats.heads import Head, fit
 from seatwork.seats.touching_off import Limits

@@ -19,8 +19,8 @@ from dataclasses import dataclass
 from math import exp, lgamma, log, sqrt
 from statistics import fmean, stdev
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 
 FEW = 25
 """Samples under this are called too few (common practice, no source: 25 to 50 are asked for)."""

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from math import ceil
 from typing import TYPE_CHECKING
 
+from seatwork import checks
 from seatwork.errors import SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.surfaces import Surface
 
 if TYPE_CHECKING:

@@ -16,8 +16,8 @@ from dataclasses import dataclass
 from math import radians, sin
 from typing import Literal
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import Countersink
 
 ANGLE = 60.0

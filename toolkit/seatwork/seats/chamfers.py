@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from math import radians, sin
 from typing import Self
 
-from seatwork.seats import checks
+from seatwork import checks
 from seatwork.seats.cones import Countersink, half_tangent
 
 

@@ -23,8 +23,8 @@ from functools import cached_property
 from math import atan2, degrees
 from typing import TYPE_CHECKING, Literal
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.castings import GRID, Casting
 from seatwork.seats.spotfaces import Spotface
 from seatwork.seats.surfaces import Round, Surface, Tilted

@@ -11,7 +11,7 @@ c / sin(A/2) less the coat on the face.
 
 from math import radians, sin
 
-from seatwork.seats import checks
+from seatwork import checks
 from seatwork.seats.cones import half_tangent
 
 

@@ -19,7 +19,7 @@ from dataclasses import dataclass
 from math import atan, degrees, pi, radians, sin, tan
 from typing import Self
 
-from seatwork.seats import checks
+from seatwork import checks
 
 
 def half_tangent(included_angle: float) -> float:

@@ -12,8 +12,8 @@ face.
 from dataclasses import dataclass
 from math import cbrt, sqrt
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.counterbores import Counterbore
 
 STEPS = (3.0, 6.0, 10.0, 18.0, 30.0, 50.0, 80.0, 120.0)

@@ -12,7 +12,7 @@ centers are R - e apart, so the lift is (R - e) - sqrt((R - e)² - x²).
 from dataclasses import dataclass
 from math import pi, sqrt
 
-from seatwork.seats import checks
+from seatwork import checks
 from seatwork.seats.chamfers import Chamfer
 
 

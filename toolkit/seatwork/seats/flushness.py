@@ -13,8 +13,8 @@ and look (``simulate_heads``), or take the corners (``box_of_screws``).
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import half_tangent
 from seatwork.seats.stack import Term
 from seatwork.seats.touching_off import Limits

@@ -22,8 +22,8 @@ from dataclasses import dataclass
 from math import radians, sin
 from typing import Literal
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import Countersink, half_tangent
 
 FLUSH = 0.005

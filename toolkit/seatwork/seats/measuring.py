@@ -18,8 +18,8 @@ from math import hypot
 from statistics import fmean
 from typing import Literal
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.heads import state_of
 
 STEP = 1e-4

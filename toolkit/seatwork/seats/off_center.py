@@ -18,8 +18,8 @@ is centered again or its body meets the wall of the hole, and the error hides.
 
 from dataclasses import dataclass
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import Countersink
 from seatwork.seats.heads import Head, fit
 

@@ -16,7 +16,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from seatwork.seats import checks
+from seatwork import checks
 from seatwork.seats.counterbores import Counterbore
 
 SAME_SIZE = 0.05

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from math import radians, sin
 from typing import TYPE_CHECKING
 
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import Countersink, half_tangent
 from seatwork.seats.surfaces import Surface
 

@@ -12,8 +12,8 @@ thickness t for the cone, the largest seat is D = d + 2 T k t.
 
 from dataclasses import dataclass
 
+from seatwork import checks
 from seatwork.errors import SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import Countersink, half_tangent
 
 

@@ -14,8 +14,8 @@ the farthest place lies one sagitta lower, p - sqrt(p² - D²/4), here written a
 from dataclasses import dataclass
 from math import pi, radians, sqrt, tan
 
+from seatwork import checks
 from seatwork.errors import Angle, SeatworkError
-from seatwork.seats import checks
 
 STEEPEST = 80.0
 """Greatest tilt taken [deg]; no cutter stands on a steeper face."""

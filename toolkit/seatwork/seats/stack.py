@@ -15,8 +15,8 @@ from dataclasses import dataclass
 from math import hypot
 from typing import TYPE_CHECKING, Literal
 
+from seatwork import checks
 from seatwork.errors import SeatworkError
-from seatwork.seats import checks
 
 if TYPE_CHECKING:
     import numpy as np

@@ -29,8 +29,8 @@ from dataclasses import dataclass
 from math import cos, radians, sqrt, tan
 from typing import TYPE_CHECKING, Protocol
 
+from seatwork import checks
 from seatwork.errors import Angle, Length, SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.spotfaces import STEEPEST
 
 if TYPE_CHECKING:

@@ -16,8 +16,8 @@ plays no part.
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from seatwork import checks
 from seatwork.errors import SeatworkError
-from seatwork.seats import checks
 from seatwork.seats.cones import Countersink, half_tangent
 
 TouchOff = Literal["face", "hole edge"]

@@ -11,7 +11,7 @@ socket.
 
 from dataclasses import dataclass
 
-from seatwork.seats import checks
+from seatwork import checks
 from seatwork.seats.counterbores import Counterbore
 
 

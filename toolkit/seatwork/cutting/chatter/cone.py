@@ -5,11 +5,11 @@ from math import pi, sin
 
 import numpy as np
 
+from seatwork import checks
 from seatwork.cutting.chatter.loop import Floats
 from seatwork.cutting.chatter.marks import marks_per_turn
 from seatwork.cutting.chatter.parts import NOTE
 from seatwork.cutting.chatter.tracing import Trace
-from seatwork.cutting.refusals import not_below
 from seatwork.errors import SeatworkError
 
 
@@ -108,7 +108,7 @@ def ring(
     >>> ring(frequency=-27.0, spindle_speed=300.0, height=0.04).marks
     6.4
     """
-    not_below(height, 0, "height of the marks", "mm")
+    checks.not_below(height, 0, "height of the marks", "mm")
     marks = marks_per_turn(frequency=frequency, spindle_speed=spindle_speed, direction="lateral")
     angle = np.linspace(0, 360, points)
     wave = height / 2 * np.cos(marks * angle * pi / 180)

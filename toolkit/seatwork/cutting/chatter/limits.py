@@ -5,11 +5,11 @@ from math import pi, sin, sqrt
 
 import numpy as np
 
+from seatwork import checks
 from seatwork.cutting.chatter.crossings import find_crossings
 from seatwork.cutting.chatter.loop import Floats, Loop, regenerative_loop
 from seatwork.cutting.chatter.parts import NOTE, Cut, Cutter, Machine
 from seatwork.cutting.chatter.whirl import Whirl, whirl
-from seatwork.cutting.refusals import positive
 from seatwork.errors import SeatworkError
 
 
@@ -124,8 +124,8 @@ def width_limit(
     ----------
     D-subdivision of the regenerative delay equation: Tlusty, Tobias, Stepan 1989 (checks T4, A1).
     """
-    positive(spindle_speed, "spindle speed", "rev/min")
-    positive(widest, "widest cut", "mm")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    checks.length(widest, "widest cut")
     model = loop_of(machine, cutter, cut, np.array([float(spindle_speed)]))
     found = find_crossings(model, widest / 1000)
     if not len(found.width):
@@ -259,7 +259,7 @@ def chatter_band(
     Derived for this project and checked against a scan over delays (checks P2, P4).
     """
     _axial(machine)
-    positive(surface_speed, "surface speed", "m/min")
+    checks.quantity(surface_speed, "surface speed", "m/min")
     k, zeta, gain = machine.stiffness, machine.damping_ratio, _gain(cutter, cut)
     rub = gain / cut.normal_coefficient * cut.process_damping
     a = rub * machine.angular_frequency / (2 * (surface_speed / 60) * k)

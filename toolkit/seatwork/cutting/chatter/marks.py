@@ -2,8 +2,8 @@
 
 from math import inf
 
+from seatwork import checks
 from seatwork.cutting.chatter.parts import Direction
-from seatwork.cutting.refusals import positive
 from seatwork.errors import SeatworkError
 
 
@@ -74,7 +74,7 @@ def frequency_from_marks(
     (283.3,)
     """
     turns = _turns_per_second(spindle_speed)
-    positive(marks, "number of marks")
+    checks.quantity(marks, "number of marks")
     _known(direction, 0.0)
     if direction == "axial":
         return (marks * turns,)
@@ -82,7 +82,7 @@ def frequency_from_marks(
 
 
 def _turns_per_second(spindle_speed: float) -> float:
-    positive(spindle_speed, "spindle speed", "rev/min")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
     return spindle_speed / 60
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from math import cos, inf, pi, radians, sin
 from typing import Literal
 
-from seatwork.cutting.refusals import cutter_angle, not_below, positive
+from seatwork import checks
 from seatwork.errors import Length, SeatworkError
 
 NOTE = "illustration, not a prediction for your machine"
@@ -49,8 +49,8 @@ class Machine:
     direction: Direction = "axial"
 
     def __post_init__(self) -> None:
-        positive(self.stiffness, "stiffness", "N/m")
-        positive(self.natural_frequency, "natural frequency", "Hz")
+        checks.quantity(self.stiffness, "stiffness", "N/m")
+        checks.quantity(self.natural_frequency, "natural frequency", "Hz")
         if not 0 < self.damping_ratio < 1:
             raise SeatworkError(
                 f"{self.damping_ratio:g}",
@@ -111,8 +111,8 @@ class Cutter:
             raise SeatworkError(
                 f"{self.flutes} flutes", "a cutter has a whole number of lips", "give 1 or more"
             )
-        cutter_angle(self.included_angle)
-        not_below(self.runout, 0, "runout", "mm")
+        checks.cutter_angle(self.included_angle)
+        checks.not_below(self.runout, 0, "runout", "mm")
         if self.spacing is not None:
             object.__setattr__(self, "spacing", tuple(float(angle) for angle in self.spacing))
             self._check_spacing(self.spacing)
@@ -178,7 +178,7 @@ class Cutter:
         >>> Cutter(flutes=6, included_angle=82.0, runout=0.05).in_cut(0.06).flutes
         1
         """
-        positive(feed, "feed", "mm/rev")
+        checks.quantity(feed, "feed", "mm/rev")
         missed = self.runout / (feed * sin(self.half_angle))
         kept = [place for place in self.places if place == 0 or 1 - place > missed]
         ahead = [b - a for a, b in zip(kept, [*kept[1:], 1.0], strict=True)]
@@ -224,11 +224,11 @@ class Cut:
     friction: float = 0.3
 
     def __post_init__(self) -> None:
-        positive(self.normal_coefficient, "normal coefficient", "N/m2")
-        positive(self.tangential_coefficient, "tangential coefficient", "N/m2")
-        positive(self.mean_diameter, "mean diameter", "mm")
-        not_below(self.process_damping, 0, "process damping", "N/m")
-        not_below(self.friction, 0, "friction")
+        checks.quantity(self.normal_coefficient, "normal coefficient", "N/m2")
+        checks.quantity(self.tangential_coefficient, "tangential coefficient", "N/m2")
+        checks.length(self.mean_diameter, "mean diameter")
+        checks.not_below(self.process_damping, 0, "process damping", "N/m")
+        checks.not_below(self.friction, 0, "friction")
 
 
 def land_damping(*, indentation: float, wear_land: float) -> float:
@@ -267,8 +267,8 @@ def land_damping(*, indentation: float, wear_land: float) -> float:
     Small waves pressed by a flat land, C = Ksp w2/2 (Wu; Chiou and Liang;
     recalled, not read again).
     """
-    positive(indentation, "indentation constant", "N/m3")
-    positive(wear_land, "wear land", "mm")
+    checks.quantity(indentation, "indentation constant", "N/m3")
+    checks.length(wear_land, "wear land")
     return indentation * (wear_land / 1000) ** 2 / 2
 
 
@@ -304,9 +304,9 @@ def land_over_wave(
     >>> land_over_wave(spindle_speed=300.0, **cut)
     0.421
     """
-    positive(wear_land, "wear land", "mm")
-    positive(spindle_speed, "spindle speed", "rev/min")
-    positive(mean_diameter, "mean diameter", "mm")
+    checks.length(wear_land, "wear land")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    checks.length(mean_diameter, "mean diameter")
     if not abs(frequency) < inf:
         raise SeatworkError(f"{frequency:g} Hz", "the frequency is no number", "give a frequency")
     return wear_land * abs(frequency) * 60 / (pi * mean_diameter * spindle_speed)
@@ -337,7 +337,7 @@ def lip_in_cut(*, diameter: float, hole_diameter: float, included_angle: float) 
     >>> lip_in_cut(diameter=12.0, hole_diameter=6.0, included_angle=82.0)
     4.57276
     """
-    cutter_angle(included_angle)
+    checks.cutter_angle(included_angle)
     if not 0 <= hole_diameter < diameter:
         raise SeatworkError(
             Length(diameter),
@@ -356,6 +356,6 @@ def depth_of_cut(*, width: float, included_angle: float) -> float:
     >>> depth_of_cut(width=4.57276, included_angle=82.0)
     3.45111
     """
-    positive(width, "width of cut", "mm")
-    cutter_angle(included_angle)
+    checks.length(width, "width of cut")
+    checks.cutter_angle(included_angle)
     return width * cos(radians(included_angle / 2))

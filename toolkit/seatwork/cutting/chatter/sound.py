@@ -6,10 +6,10 @@ from math import inf
 import numpy as np
 import numpy.typing as npt
 
+from seatwork import checks
 from seatwork.cutting.chatter.loop import Floats
 from seatwork.cutting.chatter.parts import NOTE
 from seatwork.cutting.chatter.tracing import Trace
-from seatwork.cutting.refusals import positive
 from seatwork.errors import SeatworkError
 
 RATE = 44100
@@ -74,8 +74,8 @@ def sound(*, trace: Trace, rate: int = RATE, full_scale: float = FULL_SCALE) -> 
     SeatworkError
         If a value is not above zero.
     """
-    positive(rate, "sample rate", "1/s")
-    positive(full_scale, "full scale velocity", "mm/s")
+    checks.quantity(rate, "sample rate", "1/s")
+    checks.quantity(full_scale, "full scale velocity", "mm/s")
     moments = np.arange(0, trace.time[-1], 1 / rate)
     velocity = np.interp(moments, trace.time, trace.velocity)
     return _faded(np.tanh(velocity / full_scale), rate, 1)
@@ -119,8 +119,8 @@ def tone(
     >>> tone(frequency=-57.0).pitch_factor
     4
     """
-    positive(duration, "duration", "s")
-    positive(rate, "sample rate", "1/s")
+    checks.quantity(duration, "duration", "s")
+    checks.quantity(rate, "sample rate", "1/s")
     if not 0 < abs(frequency) < inf or not abs(growth) < inf:
         raise SeatworkError(f"{frequency:g} Hz", "no such tone sounds", "give a frequency above 0")
     if not 0 < level <= 1:

@@ -11,10 +11,10 @@ from math import ceil, cos, exp, pi, sin, sqrt
 
 import numpy as np
 
+from seatwork import checks
 from seatwork.cutting.chatter.loop import Floats, Ints
 from seatwork.cutting.chatter.parts import NOTE, Cut, Cutter, Machine
 from seatwork.cutting.chatter.surfaces import Surface, shared_surface, turned_surface
-from seatwork.cutting.refusals import positive
 from seatwork.errors import SeatworkError
 
 STEPS_PER_WAVE = 120
@@ -68,7 +68,7 @@ class Trace:
 
     def swing(self, turns: float = 1.0) -> float:
         """Peak-to-peak displacement [mm] over the last `turns` [rev]."""
-        positive(turns, "number of turns")
+        checks.quantity(turns, "number of turns")
         start = self.time[-1] - 60 * turns / self.spindle_speed
         return float(np.ptp(self.displacement[self.time >= start]))
 
@@ -161,11 +161,11 @@ def _check(
             "a trace follows motion along the spindle only",
             "use width_limit and marks_per_turn for sideways chatter, or an axial machine",
         )
-    positive(spindle_speed, "spindle speed", "rev/min")
-    positive(width, "width of cut", "mm")
-    positive(feed, "feed", "mm/rev")
-    positive(duration, "duration", "s")
-    positive(cap, "cap", "mm")
+    checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    checks.length(width, "width of cut")
+    checks.quantity(feed, "feed", "mm/rev")
+    checks.quantity(duration, "duration", "s")
+    checks.length(cap, "cap")
 
 
 def _surface(
