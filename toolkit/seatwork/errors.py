@@ -1,6 +1,6 @@
 """The one error that people see: what was read, what is wrong, what would do."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 LONGEST = 300
 """Letters of a value that a sentence shows."""
@@ -88,3 +88,35 @@ def plainly(value: object, show: Callable[[object], str] = str) -> str:
         return f"a value of the kind {type(value).__name__}"
     text = "".join(letter if letter.isprintable() else " " for letter in text)
     return text if len(text) <= LONGEST else f"{text[:LONGEST]} ... ({len(text):,} letters long)"
+
+
+MOST_TOLD = 20
+
+
+class Faults(SeatworkError):
+    """Several faults of one file, each told on a line of its own.
+
+    Parameters
+    ----------
+    name : str
+        What they are found in.
+    faults : sequence of SeatworkError
+        At least two, in the order of the file.
+    """
+
+    def __init__(self, name: str, faults: Sequence[SeatworkError]) -> None:
+        remedy = "mend them, then give the command again"
+        super().__init__(name, f"there are {len(faults)} faults in it", remedy)
+        self.faults = tuple(faults)
+
+    def sentence(self, show: Callable[[object], str]) -> str:
+        """Tell the first faults, a line each, and how many more there are."""
+        told = [fault.sentence(show) for fault in self.faults[:MOST_TOLD]]
+        more = len(self.faults) - len(told)
+        rest = [f"{more} more like these."] if more else []
+        return "\n".join([super().sentence(show), *told, *rest])
+
+
+def together(name: str, faults: Sequence[SeatworkError]) -> SeatworkError:
+    """Return one error that tells all of `faults`; a single one stays as it is."""
+    return faults[0] if len(faults) == 1 else Faults(name, faults)
