@@ -7,16 +7,9 @@ from random import Random
 import pytest
 from matplotlib.backends.backend_agg import RendererAgg
 from matplotlib.text import Text
-from seatwork.drawings import (
-    asked_balls,
-    asked_bores,
-    asked_castings,
-    asked_cones,
-    asked_edges,
-    asked_heads,
-)
-from seatwork.drawings.asked_notes import note_on_leader
-from seatwork.drawings.asked_screws import SCREW, screw_in_frame
+from seatwork.drawings.sketches import balls, bores, castings, cones, edges, heads
+from seatwork.drawings.sketches.notes import note_on_leader
+from seatwork.drawings.sketches.screws import SCREW, screw_in_frame
 from seatwork.questions import all_types
 
 SKETCHED = sorted(
@@ -50,22 +43,22 @@ def test_most_sketches_are_here():
 @pytest.mark.parametrize(
     ("draw", "names"),
     [
-        (asked_castings.round_boss, asked_castings.BOSS),
-        (asked_edges.broken_edge, asked_edges.EDGE),
-        (asked_edges.thread_chamfer, asked_edges.CHAMFER),
-        (asked_bores.screw_in_bore, asked_bores.BORES),
-        (asked_bores.pilot_in_hole, asked_bores.PILOT),
-        (asked_heads.head_over_seat, asked_heads.HEADS),
-        (asked_heads.seat_beside_axis, asked_heads.BESIDE),
-        (asked_cones.cone_cut, asked_cones.CONE),
+        (castings.round_boss, castings.BOSS),
+        (edges.broken_edge, edges.EDGE),
+        (edges.thread_chamfer, edges.CHAMFER),
+        (bores.screw_in_bore, bores.BORES),
+        (bores.pilot_in_hole, bores.PILOT),
+        (heads.head_over_seat, heads.HEADS),
+        (heads.seat_beside_axis, heads.BESIDE),
+        (cones.cone_cut, cones.CONE),
         (screw_in_frame, SCREW),
-        (asked_castings.sloped_pad, asked_castings.PAD),
+        (castings.sloped_pad, castings.PAD),
     ],
 )
 def test_every_size_of_a_sketch_is_shown(draw, names):
     """A label given for any size stands on the page, and is told in the text."""
     for name in names:
-        needed = {"leg": "1.5 mm"} if draw is asked_edges.broken_edge else {}
+        needed = {"leg": "1.5 mm"} if draw is edges.broken_edge else {}
         drawing = draw({**needed, name: "4.25 mm"})
         page = [text.get_text() for text in drawing.figure.axes[0].texts]
         assert any("4.25 mm" in text for text in page), name
@@ -74,10 +67,10 @@ def test_every_size_of_a_sketch_is_shown(draw, names):
 
 def test_balls_show_one_or_two():
     """One ball is named ball, two are named small and large."""
-    two = asked_balls.gage_balls({"small": "6 mm", "large": "9 mm", "angle": "?"})
+    two = balls.gage_balls({"small": "6 mm", "large": "9 mm", "angle": "?"})
     assert two.text.startswith("Two gage balls, one after the other, in a seat, not to scale: ")
     assert "included angle to be found" in two.text
-    one = asked_balls.gage_balls({"ball": "9 mm", "top": "?"})
+    one = balls.gage_balls({"ball": "9 mm", "top": "?"})
     assert "top of the ball above the face to be found" in one.text
 
 
@@ -92,7 +85,7 @@ def test_a_note_is_lettered_with_its_signs():
 def test_a_sketch_loads_no_pyplot():
     """A question's drawing keeps no figure alive and loads no window."""
     code = (
-        "import sys; from seatwork.drawings.asked_castings import round_boss;"
+        "import sys; from seatwork.drawings.sketches.castings import round_boss;"
         "round_boss({'depth': '?'}).png(0.5); assert 'matplotlib.pyplot' not in sys.modules"
     )
     subprocess.run([sys.executable, "-c", code], check=True)

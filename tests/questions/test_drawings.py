@@ -4,22 +4,16 @@ import re
 from random import Random
 
 import pytest
-from seatwork.drawings.asked import Asked
-from seatwork.drawings.asked_castings import PAD, sloped_pad
-from seatwork.drawings.lettered import lettered_seat
+from seatwork.drawings.sketches.castings import PAD, sloped_pad
+from seatwork.drawings.sketches.lettered import lettered_seat
+from seatwork.drawings.sketches.page import Asked
 from seatwork.errors import SeatworkError
 from seatwork.questions import Question, all_types, judge
 from seatwork.questions.parts import NumberPart
 from seatwork.seats import Countersink
 
-# Questions of a list, a clock or a cure; a drawing has nothing to show there.
-WITHOUT = {"chatter-marks", "clearance-hole", "cutting-time", "quieter-cut", "speed-step"}
-# Drawn without a question mark: where the size asked for lies would give it away, or it is no
-# size of the part.
-NO_MARK = {
-    *("screw-length", "wrong-angle", "standing", "lot-of-heads", "off-center"),
-    *("spindle-speed", "read-note"),
-}
+WITHOUT = {name for name, kind in all_types().items() if kind.undrawn}
+NO_MARK = {name for name, kind in all_types().items() if kind.unmarked}
 DRAWN = sorted(set(all_types()) - WITHOUT)
 NUMBER = re.compile(r"\d*\.?\d+(?: in| mm|°)")
 
@@ -53,7 +47,7 @@ def given_away(question: Question, seen: str) -> list[str]:
 
 
 def test_types_without_a_drawing_are_known() -> None:
-    """Every type that has no drawing is listed here, and no other."""
+    """Every type that has no drawing says why, and no other."""
     assert {name for name in all_types() if drawn(name, 1)[0].drawing() is None} == WITHOUT
 
 

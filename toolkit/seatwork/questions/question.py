@@ -4,13 +4,14 @@ from abc import ABC, abstractmethod
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, fields, replace
 from decimal import Decimal
+from pathlib import Path
 from random import Random
 from typing import Any, ClassVar, Self
 
 from seatwork.errors import SeatworkError
 from seatwork.questions.measures import Measure
 from seatwork.questions.parts import NumberPart, Part
-from seatwork.questions.pictures import Drawing
+from seatwork.questions.pictures import Drawing, drawer
 from seatwork.questions.slips import Mistake, Slip
 
 CLEAR = 3  # tolerances between the right answer, every slip, and one another
@@ -46,11 +47,19 @@ class Question(ABC):
     id: ClassVar[str]
     goal: ClassVar[str]
     difficulty: ClassVar[int]
+    codes: ClassVar[tuple[str, ...]] = ()
+    """Codes of the course outline that it serves."""
     version: ClassVar[int] = 1
     is_chain: ClassVar[bool] = False
     sizes: ClassVar[dict[str, Measure]]
     asked: ClassVar[str]
     hints: ClassVar[tuple[str, ...]]
+    undrawn: ClassVar[str] = ""
+    """Why no drawing belongs to it; empty where one does."""
+    unmarked: ClassVar[str] = ""
+    """Why no question mark stands on its drawing; empty where one does."""
+    folder: ClassVar[Path | None] = None
+    """Folder of an instructor's own type; None for a type of the package."""
 
     system: str = "inch"
 
@@ -79,8 +88,9 @@ class Question(ABC):
         """Return the answer worked out step by step, shown after a try."""
 
     def drawing(self) -> Drawing | None:
-        """Return the drawing that belongs to the question, or None."""
-        return None
+        """Return the drawing found by the type's name; None if it has none, see `undrawn`."""
+        draw = drawer(self.id, self.folder)
+        return draw(self) if draw else None
 
     @classmethod
     def draw(cls, rng: Random) -> Self:

@@ -76,4 +76,6 @@ def load(path: Path) -> type[Question]:
         raise SeatworkError(str(path.name), "that is no Python file", "name it with .py")
     module = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(module)
-    return defined_in(module)
+    kind = defined_in(module)
+    kind.folder = path.parent
+    return kind

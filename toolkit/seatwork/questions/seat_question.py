@@ -1,10 +1,8 @@
-"""What questions about one countersink share: its sizes, its drawing, the slips of its cone."""
+"""What questions about one countersink share: its sizes, the slips of its cone."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import ClassVar
 
-from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion
 from seatwork.questions.slips import Mistake, slip
 from seatwork.questions.wrong_trig import over, whole_tangent
@@ -26,9 +24,6 @@ class SeatQuestion(NumberQuestion):
         Included angle [deg].
     """
 
-    marked: ClassVar[str] = "depth"
-    """The size that is a question mark on the drawing."""
-
     diameter: float
     hole_diameter: float
     included_angle: float
@@ -40,10 +35,6 @@ class SeatQuestion(NumberQuestion):
             hole_diameter=self.hole_diameter,
             included_angle=self.included_angle,
         )
-
-    def drawing(self) -> Drawing | None:
-        """Return the seat in section, the size asked for as a question mark."""
-        return seat_picture(self.seat(), self.system, self.marked)
 
 
 def height_slips(side: float, included_angle: float) -> Iterator[Mistake]:

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -22,6 +21,7 @@ class AngleFound(NumberQuestion):
     id = "angle-found"
     goal = "Find out which cutter left a seat."
     difficulty = 3
+    codes = ("S3", "G1")
     measure = ANGLE
     accepted = Tolerance("0.5", "0.5", "Sizes to .001 in tell an angle to half a degree.")
     sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "depth": LENGTH}
@@ -51,15 +51,6 @@ class AngleFound(NumberQuestion):
     def angle(self, depth: float) -> float:
         """Return the included angle of a seat of that depth [deg]."""
         return included_angle(diameter=self.diameter, hole_diameter=self.hole_diameter, depth=depth)
-
-    def drawing(self) -> Drawing:
-        """Return the seat in section, its angle as a question mark."""
-        seat = Countersink(
-            diameter=self.diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.value(),
-        )
-        return seat_picture(seat, self.system, "included_angle")
 
     def value(self) -> float:
         """Return the included angle [deg]."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class BoreDepth(NumberQuestion):
     id = "bore-depth"
     goal = "Set the depth of a counterbore so that the head lies below the face."
     difficulty = 1
+    codes = ("B1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = {"height": LENGTH, "diameter": LENGTH, "below": LENGTH}
@@ -51,10 +51,6 @@ class BoreDepth(NumberQuestion):
     def value(self) -> float:
         """Return the depth of the counterbore [mm]."""
         return self.height + self.below
-
-    def drawing(self) -> Drawing:
-        """Return the screw in its bore, the depth as a question mark."""
-        return bore_picture(self.labels("height", "below", thread="diameter", depth="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

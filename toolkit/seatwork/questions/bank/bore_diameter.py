@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import LENGTH, lengths
-from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class BoreDiameter(NumberQuestion):
     id = "bore-diameter"
     goal = "Size a counterbore from the head that goes into it."
     difficulty = 1
+    codes = ("B1",)
     measure = LENGTH
     accepted = Tolerance("0.003", "0.08", "A caliper in a bore holds about .003 in.")
     sizes: ClassVar = lengths("head_diameter", "diameter", "clearance", "hole_diameter")
@@ -54,10 +54,6 @@ class BoreDiameter(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the counterbore [mm]."""
         return self.head_diameter + self.clearance
-
-    def drawing(self) -> Drawing:
-        """Return the screw in its bore, the diameter as a question mark."""
-        return bore_picture(self.labels(head="head_diameter", hole="hole_diameter", bore="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -8,7 +8,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, boss_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class BossCleanUp(NumberQuestion):
     id = "boss-clean-up"
     goal = "Find the depth at which a flat on a round boss is whole."
     difficulty = 3
+    codes = ("F1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = {"boss_diameter": LENGTH, "diameter": LENGTH}
@@ -48,10 +48,6 @@ class BossCleanUp(NumberQuestion):
     def value(self) -> float:
         """Return the depth below the crown [mm]."""
         return _sagitta(self.boss_diameter / 2, self.diameter / 2) or 0.0
-
-    def drawing(self) -> Drawing:
-        """Return the boss, the depth of its flat as a question mark."""
-        return boss_picture(self.labels(boss="boss_diameter", diameter="diameter", depth="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class CapScrewLength(NumberQuestion):
     id = "cap-screw-length"
     goal = "Order a cap screw by its length under the head."
     difficulty = 2
+    codes = ("S2",)
     measure = LENGTH
     accepted = Tolerance("0.005", "0.1", "Screws come in steps of 1/8 in; .005 in is nothing.")
     sizes: ClassVar = {"thickness": LENGTH, "depth": LENGTH, "engagement": LENGTH}
@@ -54,12 +54,6 @@ class CapScrewLength(NumberQuestion):
     def value(self) -> float:
         """Return the length under the head [mm]."""
         return self.thickness - self.depth + self.engagement
-
-    def drawing(self) -> Drawing:
-        """Return the screw in the frame, its length as a question mark."""
-        return bore_picture(
-            self.labels("thickness", "depth", "engagement", length="?"), parts=("screw", "frame")
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

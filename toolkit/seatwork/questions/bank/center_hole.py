@@ -8,7 +8,6 @@ from typing import ClassVar, Self
 from seatwork import hardware
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -27,6 +26,7 @@ class CenterHole(NumberQuestion):
     version = 2
     goal = "Drill a center hole that carries a 60° lathe center."
     difficulty = 2
+    codes = ("C1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A tailstock quill is read to about .001 in.")
     sizes: ClassVar = {"mouth": LENGTH, "pilot": LENGTH, "included_angle": ANGLE}
@@ -67,10 +67,6 @@ class CenterHole(NumberQuestion):
     def value(self) -> float:
         """Return the depth of the cone [mm]."""
         return self.cone().depth
-
-    def drawing(self) -> Drawing:
-        """Return the seat in section, the size asked for as a question mark."""
-        return seat_picture(self.cone(), self.system, "depth")
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

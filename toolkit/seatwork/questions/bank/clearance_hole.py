@@ -23,6 +23,8 @@ class ClearanceHole(NumberQuestion):
     id = "clearance-hole"
     goal = "Take the clearance hole, not the tap drill, from the right column."
     difficulty = 1
+    codes = ("N2",)
+    undrawn = "a row of a table; no part to show"
     measure = LENGTH
     accepted = Tolerance(
         "0.001", "0.025", "A listed size is read off exactly; .001 in is rounding."

@@ -22,6 +22,8 @@ class CuttingTime(NumberQuestion):
     id = "cutting-time"
     goal = "Work out the time in the cut from speed and feed."
     difficulty = 2
+    codes = ("M2",)
+    undrawn = "a travel and a clock; no part to show"
     measure = SECONDS
     accepted = Tolerance("0.2", "0.2", "A stopwatch in the hand holds two tenths of a second.")
     sizes: ClassVar = {"travel": LENGTH, "feed": FEED, "speed": SPINDLE_SPEED}

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class DeepestBore(NumberQuestion):
     id = "deepest-bore"
     goal = "Keep the floor under a head thick enough."
     difficulty = 1
+    codes = ("B1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "Plate and floor are stated to .001 in.")
     sizes: ClassVar = {"thickness": LENGTH, "floor": LENGTH, "drill_point": LENGTH}
@@ -50,10 +50,6 @@ class DeepestBore(NumberQuestion):
     def value(self) -> float:
         """Return the greatest depth [mm]."""
         return self.thickness - self.floor
-
-    def drawing(self) -> Drawing:
-        """Return the empty bore, its depth as a question mark."""
-        return bore_picture(self.labels("thickness", "floor", depth="?"), parts=())
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -23,6 +22,7 @@ class DepthError(NumberQuestion):
     id = "depth-error"
     goal = "Know how an error of the stop shows in the diameter."
     difficulty = 2
+    codes = ("S5",)
     measure = FINE_LENGTH
     accepted = Tolerance("0.0002", "0.005", "Small differences are worked to .0001 in.")
     sizes: ClassVar = {"error": LENGTH, "included_angle": ANGLE}
@@ -50,10 +50,6 @@ class DepthError(NumberQuestion):
     def value(self) -> float:
         """Return the growth of the diameter [mm]."""
         return diameter_error(depth_error=self.error, included_angle=self.included_angle)
-
-    def drawing(self) -> Drawing:
-        """Return the cone, and the same cone deeper, its growth as a question mark."""
-        return cone_picture({"mouth": "+ ?"} | self.labels("error", angle="included_angle"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

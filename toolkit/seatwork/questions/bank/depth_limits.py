@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class DepthLimits(NumberQuestion):
     id = "depth-limits"
     goal = "Pair the limits of hole and seat so that the worst case comes out."
     difficulty = 3
+    codes = ("N2", "S5")
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "The limits themselves are stated to .001 in.")
     sizes: ClassVar = {
@@ -68,16 +68,6 @@ class DepthLimits(NumberQuestion):
     def value(self) -> float:
         """Return the greatest depth [mm]."""
         return self.depth(self.greatest_diameter, self.least_hole)
-
-    def drawing(self) -> Drawing:
-        """Return the seat with its limits, the depth as a question mark."""
-        return cone_picture(
-            {
-                "mouth": f"{self.said('least_diameter')} to {self.said('greatest_diameter')}",
-                "hole": f"{self.said('least_hole')} to {self.said('greatest_hole')}",
-            }
-            | self.labels(angle="included_angle", depth="?")
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, edge_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import FLAT_HEADS, INCH, hole
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class EdgeBreak(NumberQuestion):
     id = "edge-break"
     goal = "Read an edge-break note as limits on the mouth of a hole."
     difficulty = 2
+    codes = ("E1", "N1")
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "The note is written to .001 in.")
     sizes: ClassVar = {"hole_diameter": LENGTH, "least": LENGTH, "greatest": LENGTH}
@@ -48,11 +48,6 @@ class EdgeBreak(NumberQuestion):
     def value(self) -> float:
         """Return the widest mouth [mm]."""
         return self.hole_diameter + 2 * self.greatest
-
-    def drawing(self) -> Drawing:
-        """Return the broken edge, the mouth as a question mark."""
-        leg = f"{self.said('least')} to {self.said('greatest')}"
-        return edge_picture({"leg": leg, "hole": self.said("hole_diameter"), "mouth": "?"})
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

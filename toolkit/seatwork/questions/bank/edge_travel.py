@@ -21,6 +21,7 @@ class EdgeTravel(SeatQuestion):
     id = "edge-travel"
     goal = "Set the stop from the moment the lips touch the edge of the hole."
     difficulty = 2
+    codes = ("S4", "S5")
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "Touching off and a stop hold about .001 in each.")
     sizes: ClassVar = {

@@ -6,7 +6,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, shuffled
 from seatwork.questions.parts import LETTERS, OrderPart, Part
-from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import Question
 
 STEPS = {
@@ -53,6 +52,7 @@ class FirstCut(Question):
     version = 2
     goal = "Order the cuts on a sloped pad by the tool at hand."
     difficulty = 2
+    codes = ("F1", "H1")
     sizes: ClassVar = {}
     asked = (
         "A sloped cast pad gets a hole and a spotface. The tool at hand is a spotface cutter with "
@@ -94,10 +94,6 @@ class FirstCut(Question):
                 ),
             ),
         )
-
-    def drawing(self) -> Drawing:
-        """Return the pad before the work, hole and flat outlined."""
-        return pad_picture({}, cut=False)
 
     def worked(self) -> str:
         """Return the steps in order."""

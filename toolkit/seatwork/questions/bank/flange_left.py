@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class FlangeLeft(NumberQuestion):
     id = "flange-left"
     goal = "Find what a spotface leaves where a flange is thinnest."
     difficulty = 3
+    codes = ("F1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "Thickness and depth are stated to .001 in.")
     sizes: ClassVar = {"thickness": LENGTH, "diameter": LENGTH, "slope": ANGLE, "scale": LENGTH}
@@ -54,10 +54,6 @@ class FlangeLeft(NumberQuestion):
     def value(self) -> float:
         """Return what is left at the low side [mm]."""
         return self.thickness - self.scale
-
-    def drawing(self) -> Drawing:
-        """Return the flange, what is left of it as a question mark."""
-        return pad_picture(self.labels("slope", "diameter", "scale", "thickness", left="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

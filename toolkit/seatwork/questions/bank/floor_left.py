@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class FloorLeft(NumberQuestion):
     id = "floor-left"
     goal = "Check what a counterbore leaves of the plate."
     difficulty = 1
+    codes = ("B1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "Plate and depth are stated to .001 in.")
     sizes: ClassVar = {"thickness": LENGTH, "height": LENGTH, "below": LENGTH}
@@ -53,10 +53,6 @@ class FloorLeft(NumberQuestion):
     def value(self) -> float:
         """Return what is left [mm]."""
         return self.thickness - self.height - self.below
-
-    def drawing(self) -> Drawing:
-        """Return the screw in its bore, the plate left under it as a question mark."""
-        return bore_picture(self.labels("height", "below", "thickness", floor="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

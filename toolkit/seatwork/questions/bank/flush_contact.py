@@ -8,10 +8,8 @@ from seatwork.questions.catalogue import SLIPS
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
-from seatwork.questions.pictures import Drawing, head_picture
 from seatwork.questions.question import Question
 from seatwork.questions.real_sizes import flat_head
-from seatwork.seats import Countersink, Head
 
 PLACES = (
     ("cone", "all along the cone"),
@@ -31,6 +29,7 @@ class FlushContact(Question):
     id = "flush-contact"
     goal = "See that a flush head can be carried on a line."
     difficulty = 2
+    codes = ("S3", "S6")
     sizes: ClassVar = {
         "head_angle": ANGLE,
         "sharp_diameter": LENGTH,
@@ -79,16 +78,6 @@ class FlushContact(Question):
                 wrong={"yes": ("M17", flush)},
             ),
         )
-
-    def drawing(self) -> Drawing:
-        """Return the head above its seat."""
-        head = Head(sharp_diameter=self.sharp_diameter, included_angle=self.head_angle)
-        seat = Countersink(
-            diameter=self.sharp_diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.included_angle,
-        )
-        return head_picture(head, seat, self.system)
 
     def worked(self) -> str:
         """Return the answer worked out."""

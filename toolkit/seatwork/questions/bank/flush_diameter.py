@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import ALL_FLAT_HEADS, flat_head_of
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class FlushDiameter(NumberQuestion):
     id = "flush-diameter"
     goal = "Pick the diameter of the head that a flush seat is cut to."
     difficulty = 1
+    codes = ("S6",)
     measure = LENGTH
     accepted = Tolerance("0.003", "0.08", "A caliper across a seat's edge holds about .003 in.")
     sizes: ClassVar = {"sharp_diameter": LENGTH, "edge_diameter": LENGTH, "hole_diameter": LENGTH}
@@ -53,14 +53,6 @@ class FlushDiameter(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the seat [mm]."""
         return self.sharp_diameter
-
-    def drawing(self) -> Drawing:
-        """Return the head over its seat, the seat as a question mark."""
-        return flat_head_picture(
-            self.labels(
-                sharp="sharp_diameter", edge="edge_diameter", hole="hole_diameter", mouth="?"
-            )
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, LENGTH, lengths
-from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import balls, flat_head
 from seatwork.questions.seat_question import SeatQuestion
@@ -23,6 +22,7 @@ class GageBall(SeatQuestion):
     id = "gage-ball"
     goal = "Gage a seat with a ball and a depth micrometer."
     difficulty = 3
+    codes = ("G1",)
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "A depth micrometer over a ball holds about .001 in.")
     sizes: ClassVar = lengths("diameter", "hole_diameter", "ball") | {"included_angle": ANGLE}
@@ -58,14 +58,6 @@ class GageBall(SeatQuestion):
     def is_clear(self) -> bool:
         """Whether the ball stands above the face and the slips stand apart."""
         return self.value() > 1 and NumberQuestion.is_clear(self)
-
-    def drawing(self) -> Drawing:
-        """Return the ball in its seat, its top above the face as a question mark."""
-        return ball_picture(
-            self.labels(
-                mouth="diameter", hole="hole_diameter", angle="included_angle", ball="ball", top="?"
-            )
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import step_between
 from seatwork.questions.measures import ANGLE, LENGTH, lengths
-from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class LeastHead(NumberQuestion):
     id = "least-head"
     goal = "Let the least head of a box rule how large a seat may be."
     difficulty = 3
+    codes = ("S6",)
     measure = LENGTH
     accepted = Tolerance(
         "0.001", "0.025", "Diameters and the amount allowed are stated to .001 in."
@@ -59,13 +59,6 @@ class LeastHead(NumberQuestion):
     def value(self) -> float:
         """Return the greatest diameter of the seat [mm]."""
         return self.least_sharp + 2 * half_tangent(self.included_angle) * self.below
-
-    def drawing(self) -> Drawing:
-        """Return a head of the box over its seat, the seat as a question mark."""
-        return flat_head_picture(
-            {"sharp": f"{self.said('least_sharp')} to {self.said('greatest_sharp')}"}
-            | self.labels("below", angle="included_angle", mouth="?")
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

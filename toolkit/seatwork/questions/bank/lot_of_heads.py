@@ -8,7 +8,6 @@ from typing import ClassVar, Self
 from seatwork.questions.draws import step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import Part
-from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -22,6 +21,8 @@ class LotOfHeads(NumberQuestion):
     id = "lot-of-heads"
     goal = "Foresee the worst proud and the worst low head of a box."
     difficulty = 3
+    codes = ("S6",)
+    unmarked = "two amounts are asked for, one on each side of the face"
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "A depth micrometer over a head holds about .001 in.")
     sizes: ClassVar = {
@@ -59,13 +60,6 @@ class LotOfHeads(NumberQuestion):
             diameter=head.sharp_diameter - above,
             least_sharp=head.sharp_diameter - above - below,
             included_angle=82.0,
-        )
-
-    def drawing(self) -> Drawing:
-        """Return a head of the box over its seat."""
-        return flat_head_picture(
-            {"sharp": f"{self.said('least_sharp')} to {self.said('greatest_sharp')}"}
-            | self.labels(mouth="diameter", angle="included_angle")
         )
 
     def rise(self, difference: float) -> float:

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.seat_question import height_slips
@@ -23,6 +22,7 @@ class NoseTravel(NumberQuestion):
     id = "nose-travel"
     goal = "Set the stop from the moment the nose of the tool touches the face."
     difficulty = 2
+    codes = ("S4", "S5")
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "Touching off and a stop hold about .001 in each.")
     sizes: ClassVar = {"diameter": LENGTH, "nose_diameter": LENGTH, "included_angle": ANGLE}
@@ -61,13 +61,6 @@ class NoseTravel(NumberQuestion):
     def value(self) -> float:
         """Return the travel [mm]."""
         return self.seat().depth
-
-    def drawing(self) -> Drawing:
-        """Return the cone at full travel, the travel as a question mark."""
-        return cone_picture(
-            self.labels(mouth="diameter", nose="nose_diameter", angle="included_angle", travel="?"),
-            "nose",
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
-from seatwork.questions.pictures import Drawing, beside_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,8 @@ class OffCenter(NumberQuestion):
     id = "off-center"
     goal = "See that a seat beside its hole lifts a head held central."
     difficulty = 3
+    codes = ("S6",)
+    unmarked = "where it lies would give it away"
     measure = FINE_LENGTH
     accepted = Tolerance("0.0002", "0.005", "Small differences are worked to .0001 in.")
     sizes: ClassVar = {"offset": LENGTH, "included_angle": ANGLE}
@@ -48,10 +49,6 @@ class OffCenter(NumberQuestion):
     def value(self) -> float:
         """Return how far the head stands proud [mm]."""
         return self.offset / half_tangent(self.included_angle)
-
-    def drawing(self) -> Drawing:
-        """Return the seat beside the axis of its hole."""
-        return beside_picture(self.labels("offset", angle="included_angle"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

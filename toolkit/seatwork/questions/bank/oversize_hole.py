@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH, lengths
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class OversizeHole(NumberQuestion):
     id = "oversize-hole"
     goal = "Know which touch-off forgives an oversize hole."
     difficulty = 3
+    codes = ("S5",)
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "Diameters are stated to .001 in.")
     sizes: ClassVar = lengths("diameter", "hole_diameter", "drilled") | {"included_angle": ANGLE}
@@ -55,10 +55,6 @@ class OversizeHole(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the new seat [mm]."""
         return self.diameter + self.drilled - self.hole_diameter
-
-    def drawing(self) -> Drawing:
-        """Return the seat on the oversize hole, its diameter as a question mark."""
-        return cone_picture(self.labels(hole="drilled", angle="included_angle", mouth="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

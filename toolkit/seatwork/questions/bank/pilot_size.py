@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, pilot_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, SOCKET_CAPS, hole, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -22,6 +21,7 @@ class PilotSize(NumberQuestion):
     id = "pilot-size"
     goal = "Pick a pilot that turns freely in the hole and still guides."
     difficulty = 1
+    codes = ("B2",)
     measure = LENGTH
     accepted = Tolerance("0.0005", "0.0125", "A micrometer over a pilot holds .0005 in.")
     sizes: ClassVar = {"hole_diameter": LENGTH, "diameter": LENGTH, "clearance": LENGTH}
@@ -55,10 +55,6 @@ class PilotSize(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the pilot [mm]."""
         return self.hole_diameter - self.clearance
-
-    def drawing(self) -> Drawing:
-        """Return the tool over its hole, the pilot as a question mark."""
-        return pilot_picture(self.labels(hole="hole_diameter", pilot="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -31,6 +31,8 @@ class QuieterCut(Question):
     id = "quieter-cut"
     goal = "Do the right thing first when a countersink sings."
     difficulty = 1
+    codes = ("M3", "T1", "H1")
+    undrawn = "a cure to be chosen; no part to show"
     sizes: ClassVar = {"speed": SPINDLE_SPEED}
     asked = (
         "A {flutes}-flute countersink sings at {speed} in the {machine}. Part clamped, quill "

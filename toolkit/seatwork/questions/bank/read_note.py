@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, COUNT, LENGTH, Measure
 from seatwork.questions.parts import NumberPart, Part
-from seatwork.questions.pictures import Drawing, note_picture
 from seatwork.questions.question import Question, Tolerance
 from seatwork.questions.real_sizes import flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -25,6 +24,8 @@ class ReadNote(Question):
     id = "read-note"
     goal = "Read a countersink note field by field."
     difficulty = 1
+    codes = ("N1",)
+    unmarked = "the note stands there as on the print"
     sizes: ClassVar = {
         "count": COUNT,
         "hole_diameter": LENGTH,
@@ -71,10 +72,6 @@ class ReadNote(Question):
         """Return the note with the unit of its print."""
         stated = {name: self.said(name) for name in self.sizes}
         return self.asked.format(unit_name=self.unit_name, **stated)
-
-    def drawing(self) -> Drawing:
-        """Return the note as it stands on the print."""
-        return note_picture(self.text().split(":  ")[1])
 
     @property
     def parts(self) -> tuple[Part, ...]:

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, screw_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,8 @@ class ScrewLength(NumberQuestion):
     id = "screw-length"
     goal = "Order a flat head screw by its overall length."
     difficulty = 1
+    codes = ("S2",)
+    unmarked = "from where to where its length runs is what is asked"
     measure = LENGTH
     accepted = Tolerance("0.005", "0.1", "Screws come in steps of 1/8 in; .005 in is nothing.")
     sizes: ClassVar = {"thickness": LENGTH, "engagement": LENGTH, "height": LENGTH}
@@ -54,10 +55,6 @@ class ScrewLength(NumberQuestion):
     def value(self) -> float:
         """Return the length [mm]."""
         return self.thickness + self.engagement
-
-    def drawing(self) -> Drawing:
-        """Return the screw in guard and frame; where its length runs is the question."""
-        return screw_picture(self.labels("thickness", "engagement", "height"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

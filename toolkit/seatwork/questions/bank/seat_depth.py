@@ -22,6 +22,7 @@ class SeatDepth(SeatQuestion):
     id = "seat-depth"
     goal = "Set a depth stop for a countersink from the diameters on the print."
     difficulty = 2
+    codes = ("S4",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}

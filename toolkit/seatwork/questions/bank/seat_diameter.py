@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, seat_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, WRONG_STANDARD, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -23,6 +22,7 @@ class SeatDiameter(NumberQuestion):
     id = "seat-diameter"
     goal = "Foresee the diameter that a depth setting will cut."
     difficulty = 2
+    codes = ("S4", "S5")
     measure = LENGTH
     accepted = Tolerance("0.003", "0.08", "A caliper across a seat's edge holds about .003 in.")
     sizes: ClassVar = {"depth": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}
@@ -61,10 +61,6 @@ class SeatDiameter(NumberQuestion):
     def value(self) -> float:
         """Return the diameter at the face [mm]."""
         return self.seat().diameter
-
-    def drawing(self) -> Drawing:
-        """Return the seat in section, the size asked for as a question mark."""
-        return seat_picture(self.seat(), self.system, "diameter")
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class SinkBelow(NumberQuestion):
     id = "sink-below"
     goal = "Set the stop deeper for a head that must lie below the face."
     difficulty = 2
+    codes = ("S5", "S6")
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "The stop is moved by steps of .001 in.")
     sizes: ClassVar = {"depth": LENGTH, "below": LENGTH, "included_angle": ANGLE}
@@ -50,10 +50,6 @@ class SinkBelow(NumberQuestion):
     def value(self) -> float:
         """Return the new depth [mm]."""
         return self.depth + self.below
-
-    def drawing(self) -> Drawing:
-        """Return the head below the face, the new depth as a question mark."""
-        return cone_picture(self.labels("below", angle="included_angle", depth="?"), head=True)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -26,6 +26,8 @@ class SpeedStep(NumberQuestion):
     version = 2
     goal = "Set the next step down, never above a limit."
     difficulty = 1
+    codes = ("M2",)
+    undrawn = "the steps of a machine; no part to show"
     measure = SPINDLE_SPEED
     accepted = Tolerance("0.5", "0.5", "A step is one number on the plate; no other is near it.")
     sizes: ClassVar = {"wanted": SPINDLE_SPEED, "limit": SPINDLE_SPEED}

@@ -10,7 +10,6 @@ from typing import ClassVar, Self
 from seatwork import cutting
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import SPINDLE_SPEED, SURFACE_SPEED, lengths
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -27,6 +26,8 @@ class SpindleSpeed(NumberQuestion):
     id = "spindle-speed"
     goal = "Work out the spindle speed at the largest cutting diameter."
     difficulty = 2
+    codes = ("M1",)
+    unmarked = "a speed is no size of the part"
     measure = SPINDLE_SPEED
     accepted = Tolerance("5", "5", "5 %: the short formula with 4 is 4.7 % high, and good enough.")
     sizes: ClassVar = lengths("diameter", "hole_diameter") | {"surface_speed": SURFACE_SPEED}
@@ -67,10 +68,6 @@ class SpindleSpeed(NumberQuestion):
     def allowed(self, value: float) -> Decimal:
         """Return 5 % of the speed, whole [rev/min]."""
         return Decimal(round(value / SHARE))
-
-    def drawing(self) -> Drawing:
-        """Return the seat that is cut."""
-        return cone_picture(self.labels(mouth="diameter", hole="hole_diameter"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

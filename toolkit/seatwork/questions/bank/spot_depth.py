@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.seat_question import SeatQuestion, height_slips
@@ -22,6 +21,7 @@ class SpotDepth(SeatQuestion):
     id = "spot-depth"
     goal = "Spot solid metal so that the chamfer is there before the hole is drilled."
     difficulty = 2
+    codes = ("E1", "T1")
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}
@@ -49,13 +49,6 @@ class SpotDepth(SeatQuestion):
     def value(self) -> float:
         """Return the depth of the point [mm]."""
         return self.seat().apex_depth
-
-    def drawing(self) -> Drawing:
-        """Return the cone in solid metal, its depth as a question mark."""
-        return cone_picture(
-            self.labels(mouth="diameter", later="hole_diameter", angle="included_angle", depth="?"),
-            "spot",
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class SpotfaceAxis(NumberQuestion):
     id = "spotface-axis"
     goal = "Say from where the depth of a spotface on a draft face is measured."
     difficulty = 3
+    codes = ("F1", "N1")
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "slope": ANGLE}
@@ -53,10 +53,6 @@ class SpotfaceAxis(NumberQuestion):
     def value(self) -> float:
         """Return the depth at the axis [mm]."""
         return self.diameter / 2 * half_tangent(2 * self.slope)
-
-    def drawing(self) -> Drawing:
-        """Return the pad, its depth at the axis as a question mark."""
-        return pad_picture(self.labels("slope", "diameter", hole="hole_diameter", axis="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH, lengths
-from seatwork.questions.pictures import Drawing, pad_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -21,6 +20,7 @@ class SpotfaceTouch(NumberQuestion):
     id = "spotface-touch"
     goal = "Set the stop from the first touch on a rough pad."
     difficulty = 3
+    codes = ("F1", "S5")
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = lengths("diameter", "hole_diameter", "scale") | {"slope": ANGLE}
@@ -56,12 +56,6 @@ class SpotfaceTouch(NumberQuestion):
     def value(self) -> float:
         """Return the travel [mm]."""
         return self.diameter * half_tangent(2 * self.slope) + self.scale
-
-    def drawing(self) -> Drawing:
-        """Return the pad, the travel as a question mark."""
-        return pad_picture(
-            self.labels("slope", "diameter", hole="hole_diameter", scale="scale", touch="?")
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

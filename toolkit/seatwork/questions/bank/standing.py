@@ -9,7 +9,6 @@ from seatwork.questions.catalogue import SLIPS
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
-from seatwork.questions.pictures import Drawing, flat_head_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.seat_question import height_slips
@@ -26,6 +25,8 @@ class Standing(NumberQuestion):
     id = "standing"
     goal = "Tell from two diameters whether a head is proud or below, and how far."
     difficulty = 2
+    codes = ("S6",)
+    unmarked = "whether it stands proud is what is asked"
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "A depth micrometer over a head holds about .001 in.")
     sizes: ClassVar = {"sharp_diameter": LENGTH, "diameter": LENGTH, "included_angle": ANGLE}
@@ -72,12 +73,6 @@ class Standing(NumberQuestion):
             wrong={other: ("M15", SLIPS["M15"]), "flush": ("M17", "any seat taken to fit")},
         )
         return which, self.number(self.value(), self.mistakes, "By how much?")
-
-    def drawing(self) -> Drawing:
-        """Return the head over its seat; which way it lies is the question."""
-        return flat_head_picture(
-            self.labels(sharp="sharp_diameter", mouth="diameter", angle="included_angle")
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -24,6 +23,7 @@ class StopBand(NumberQuestion):
     version = 2
     goal = "Turn the tolerance on a diameter into one on the depth stop."
     difficulty = 3
+    codes = ("S5", "N2")
     measure = FINE_LENGTH
     accepted = Tolerance("0.0002", "0.005", "Small differences are worked to .0001 in.")
     sizes: ClassVar = {"tolerance_of_diameter": LENGTH, "included_angle": ANGLE}
@@ -52,13 +52,6 @@ class StopBand(NumberQuestion):
         """Return the band of the stop, either way [mm]."""
         return touching_off.stop_band(
             diameter_tolerance=self.tolerance_of_diameter, included_angle=self.included_angle
-        )
-
-    def drawing(self) -> Drawing:
-        """Return the seat, what its depth may be off as a question mark."""
-        return cone_picture(
-            {"mouth": f"± {self.said('tolerance_of_diameter')}", "depth": "± ?"}
-            | self.labels(angle="included_angle")
         )
 
     def mistakes(self) -> Iterable[Mistake]:

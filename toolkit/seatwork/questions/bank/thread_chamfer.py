@@ -8,7 +8,6 @@ from typing import ClassVar, Self
 from seatwork import hardware
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH, lengths
-from seatwork.questions.pictures import Drawing, chamfer_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH
 from seatwork.questions.slips import Mistake, slip
@@ -26,6 +25,7 @@ class ThreadChamfer(NumberQuestion):
     version = 2
     goal = "Cut the chamfer of a tapped hole: the countersink cut most often in any shop."
     difficulty = 2
+    codes = ("E1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = lengths("major", "tap_drill", "over") | {"included_angle": ANGLE}
@@ -70,11 +70,6 @@ class ThreadChamfer(NumberQuestion):
     def value(self) -> float:
         """Return the depth of the chamfer [mm]."""
         return self.seat().depth
-
-    def drawing(self) -> Drawing:
-        """Return the chamfer in section, its depth as a question mark."""
-        sizes = self.labels(thread="major", hole="tap_drill", angle="included_angle", depth="?")
-        return chamfer_picture({"mouth": f"thread + {self.said('over')}"} | sizes)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -8,7 +8,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick
 from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
-from seatwork.questions.pictures import Drawing, ball_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import balls, flat_head
 from seatwork.questions.slips import Mistake, slip
@@ -22,6 +21,7 @@ class TwoBalls(NumberQuestion):
     id = "two-balls"
     goal = "Gage the angle of a seat with two balls."
     difficulty = 3
+    codes = ("G1",)
     measure = ANGLE
     accepted = Tolerance("0.5", "0.5", ".001 in on the height of a ball is about half a degree.")
     sizes: ClassVar = {
@@ -78,10 +78,6 @@ class TwoBalls(NumberQuestion):
             small_top=self.small_top,
             large_top=self.large_top,
         )
-
-    def drawing(self) -> Drawing:
-        """Return both balls in the seat, its angle as a question mark."""
-        return ball_picture(self.labels("small", "small_top", "large", "large_top", angle="?"))
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

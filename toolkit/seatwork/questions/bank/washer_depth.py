@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH
-from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, socket_cap
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class WasherDepth(NumberQuestion):
     id = "washer-depth"
     goal = "Count everything that lies in a counterbore."
     difficulty = 1
+    codes = ("B1",)
     measure = LENGTH
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = {"height": LENGTH, "washer": LENGTH, "below": LENGTH}
@@ -52,12 +52,6 @@ class WasherDepth(NumberQuestion):
     def value(self) -> float:
         """Return the depth [mm]."""
         return self.height + self.washer + self.below
-
-    def drawing(self) -> Drawing:
-        """Return screw and washer in the bore, its depth as a question mark."""
-        return bore_picture(
-            self.labels("height", "washer", "below", depth="?"), parts=("screw", "washer")
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -7,10 +7,8 @@ from typing import ClassVar, Self
 from seatwork.questions.draws import pick, shuffled
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import LETTERS, ChoicePart, Part
-from seatwork.questions.pictures import Drawing, lettered_picture
 from seatwork.questions.question import Question
 from seatwork.questions.real_sizes import flat_head
-from seatwork.seats import Countersink
 
 SIZES = {
     "diameter": "diameter at the face",
@@ -34,6 +32,7 @@ class WhichSize(Question):
     version = 2
     goal = "Find each size of a seat on its drawing."
     difficulty = 1
+    codes = ("N1", "S4")
     sizes: ClassVar = {"diameter": LENGTH, "hole_diameter": LENGTH, "included_angle": ANGLE}
     asked = (
         "The drawing shows a seat of {included_angle}, cut to {diameter} at the face on a hole of "
@@ -66,15 +65,6 @@ class WhichSize(Question):
     def letters(self) -> dict[str, str]:
         """The letter of each size."""
         return dict(zip(self.order.split(","), LETTERS.upper(), strict=False))
-
-    def drawing(self) -> Drawing:
-        """Return the seat in section, a letter at each size."""
-        seat = Countersink(
-            diameter=self.diameter,
-            hole_diameter=self.hole_diameter,
-            included_angle=self.included_angle,
-        )
-        return lettered_picture(seat, self.letters)
 
     @property
     def parts(self) -> tuple[Part, ...]:

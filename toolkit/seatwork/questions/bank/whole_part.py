@@ -8,7 +8,6 @@ from seatwork import cutting
 from seatwork.questions.chain import ChainQuestion, Step
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, FEED, LENGTH, SECONDS, SPINDLE_SPEED, SURFACE_SPEED
-from seatwork.questions.pictures import Drawing, cone_picture
 from seatwork.questions.question import Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.slips import slip
@@ -29,6 +28,7 @@ class WholePart(ChainQuestion):
     id = "whole-part"
     goal = "Take a seat from the screw to the machine, one step from the other."
     difficulty = 3
+    codes = ("P1",)
     sizes: ClassVar = {
         "sharp_diameter": LENGTH,
         "below": LENGTH,
@@ -70,12 +70,6 @@ class WholePart(ChainQuestion):
             included_angle=82.0,
             surface_speed=pick(rng, (80.0, 90.0, 100.0, 110.0)) * FOOT,
             feed=pick(rng, (0.002, 0.003)) * INCH,
-        )
-
-    def drawing(self) -> Drawing:
-        """Return the head in its seat, the first two steps as question marks."""
-        return cone_picture(
-            self.labels("below", angle="included_angle", mouth="?", depth="?"), head=True
         )
 
     def depth(self, diameter: float) -> float:

@@ -7,7 +7,6 @@ from typing import ClassVar, Self
 
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import LENGTH, lengths
-from seatwork.questions.pictures import Drawing, bore_picture
 from seatwork.questions.question import NumberQuestion, Tolerance
 from seatwork.questions.real_sizes import INCH, hex_cap
 from seatwork.questions.slips import Mistake, slip
@@ -20,6 +19,7 @@ class WrenchRoom(NumberQuestion):
     id = "wrench-room"
     goal = "Make room for the wrench socket, not for the head alone."
     difficulty = 2
+    codes = ("B1",)
     measure = LENGTH
     accepted = Tolerance("0.003", "0.08", "A caliper in a bore holds about .003 in.")
     sizes: ClassVar = lengths("across_corners", "washer_diameter", "wrench_diameter", "clearance")
@@ -56,18 +56,6 @@ class WrenchRoom(NumberQuestion):
     def value(self) -> float:
         """Return the diameter of the counterbore [mm]."""
         return self.wrench_diameter + self.clearance
-
-    def drawing(self) -> Drawing:
-        """Return screw, washer and wrench socket in the bore, its diameter as a question mark."""
-        return bore_picture(
-            self.labels(
-                head="across_corners",
-                washer_wide="washer_diameter",
-                wrench="wrench_diameter",
-                bore="?",
-            ),
-            parts=("screw", "washer", "wrench"),
-        )
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

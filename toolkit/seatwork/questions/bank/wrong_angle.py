@@ -9,7 +9,6 @@ from seatwork.questions.catalogue import SLIPS
 from seatwork.questions.draws import pick, step_between
 from seatwork.questions.measures import ANGLE, LENGTH
 from seatwork.questions.parts import ChoicePart, Part
-from seatwork.questions.pictures import Drawing, head_picture
 from seatwork.questions.question import Tolerance
 from seatwork.questions.real_sizes import INCH, flat_head
 from seatwork.questions.seat_question import SeatQuestion
@@ -31,6 +30,8 @@ class WrongAngle(SeatQuestion):
     id = "wrong-angle"
     goal = "Say what happens when the cutter's angle is not the head's."
     difficulty = 3
+    codes = ("S3", "S6")
+    unmarked = "where it lies would give it away"
     measure = LENGTH
     accepted = Tolerance("0.001", "0.03", "A depth micrometer over a head holds about .001 in.")
     sizes: ClassVar = {
@@ -91,10 +92,6 @@ class WrongAngle(SeatQuestion):
         )
         ask = "How far does the head stand proud of the face?"
         return where, self.number(self.value(), self.mistakes, ask)
-
-    def drawing(self) -> Drawing:
-        """Return the head above its seat."""
-        return head_picture(self.head(), self.seat(), self.system)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""

@@ -2,8 +2,8 @@
 
 from collections.abc import Mapping
 
-from seatwork.drawings.asked import Asked, Page
 from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.page import Asked, Page
 
 AXIS, HALF, FACE, UNDER, HOLE = 640.0, 300.0, 170.0, 40.0, 78.0
 MOUTH, SLOPE = 150.0, 0.8693

@@ -2,8 +2,8 @@
 
 from collections.abc import Collection, Mapping
 
-from seatwork.drawings.asked import Asked, Page
 from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.page import Asked, Page
 
 AXIS, HALF, FACE, UNDER, DEEP = 640.0, 240.0, 340.0, 125.0, 45.0
 FLOOR, TOP, HEAD = 205.0, 312.0, 225.0

@@ -2,8 +2,8 @@
 
 from collections.abc import Mapping
 
-from seatwork.drawings.asked import Asked, Page
 from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.page import Asked, Page
 
 AXIS, FACE, UNDER, WALL, LEG, HALF = 640.0, 285.0, 70.0, 120.0, 52.0, 270.0
 WALLS, MOUTHS = (AXIS - WALL, AXIS + WALL), (AXIS - WALL - LEG, AXIS + WALL + LEG)

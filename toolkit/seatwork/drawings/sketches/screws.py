@@ -2,8 +2,8 @@
 
 from collections.abc import Mapping
 
-from seatwork.drawings.asked import Asked, Page
 from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.page import Asked, Page
 
 AXIS, HALF, FACE, JOINT, UNDER, END = 640.0, 260.0, 370.0, 235.0, 45.0, 110.0
 HEAD, SHANK, HOLE, NECK = 120.0, 50.0, 58.0, 290.0

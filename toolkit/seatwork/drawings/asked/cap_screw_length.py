@@ -1,0 +1,12 @@
+"""The screw in the frame, its length as a question mark."""
+
+from seatwork.drawings.asked import Stated
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.bores import screw_in_bore
+
+
+def draw(question: Stated) -> Drawing:
+    """Draw the screw in the frame, its length as a question mark."""
+    return screw_in_bore(
+        question.labels("thickness", "depth", "engagement", length="?"), parts=("screw", "frame")
+    )

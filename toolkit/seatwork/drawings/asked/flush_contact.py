@@ -1,0 +1,21 @@
+"""The head above its seat, not yet let down."""
+
+from typing import Any
+
+from seatwork.drawings.apart import head_over_seat
+from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.seat_view import SeatedHead
+from seatwork.seats import Countersink, Head
+
+
+def draw(question: Any) -> Drawing:
+    """Draw the head above its seat."""
+    part = SeatedHead(
+        head=Head(sharp_diameter=question.sharp_diameter, included_angle=question.head_angle),
+        seat=Countersink(
+            diameter=question.sharp_diameter,
+            hole_diameter=question.hole_diameter,
+            included_angle=question.included_angle,
+        ),
+    )
+    return head_over_seat(part, Look(system=question.system))

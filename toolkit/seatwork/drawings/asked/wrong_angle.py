@@ -1,0 +1,13 @@
+"""The head above its seat, not yet let down."""
+
+from typing import Any
+
+from seatwork.drawings.apart import head_over_seat
+from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.seat_view import SeatedHead
+
+
+def draw(question: Any) -> Drawing:
+    """Draw the head above its seat."""
+    part = SeatedHead(head=question.head(), seat=question.seat())
+    return head_over_seat(part, Look(system=question.system))
