@@ -5,7 +5,9 @@ import sys
 from pathlib import Path
 
 import pytest
-from seatwork.opening import doctor
+from seatwork.cli import program
+from seatwork.opening import doctor, trial
+from typer.testing import CliRunner
 
 
 def test_this_installation_is_well(tmp_path: Path) -> None:
@@ -65,3 +67,64 @@ def test_looking_leaves_nothing_behind(tmp_path: Path) -> None:
     """The trial file is taken away again."""
     assert doctor.write_access(tmp_path / "later" / "w").passed
     assert not list(tmp_path.iterdir())
+
+
+def test_a_trial_that_fails_is_told_and_the_others_still_run(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A lark that does not load fails the plan, with its own word; the drawing is made."""
+    broken(tmp_path, "lark", monkeypatch)
+    plan, drawing, *_ = doctor.trials(sys.executable)
+    assert (plan.name, plan.found) == ("makes a plan", "ImportError: no such part")
+    assert not plan.passed
+    assert drawing.passed
+
+
+def broken(folder: Path, library: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let a library that does not load stand before the real one, in new processes."""
+    said = "raise ImportError('no such part')\n"
+    (folder / f"{library}.py").write_text(said, encoding="utf-8")
+    monkeypatch.setenv("PYTHONPATH", str(folder))
+
+
+def test_a_library_that_ends_python_is_a_fault(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Where matplotlib brings Python down, what comes after it is not said to be well."""
+    (tmp_path / "matplotlib.py").write_text("import os\nos._exit(7)\n", encoding="utf-8")
+    monkeypatch.setenv("PYTHONPATH", str(tmp_path))
+    checks = {check.name: check for check in doctor.trials(sys.executable)}
+    assert checks["makes a plan"].passed
+    assert checks["makes a drawing"].found == "Python ended with 7"
+    assert not checks["makes a question"].passed
+
+
+def test_looking_that_fails_is_itself_the_fault() -> None:
+    """A part that cannot even be looked at is told in one line, not as a traceback."""
+
+    def look() -> doctor.Check:
+        raise AttributeError("no such thing\nand more")
+
+    check = doctor.looked("the page", look)
+    assert (check.name, check.found) == ("the page", "AttributeError: no such thing")
+    assert not check.passed
+
+
+@pytest.mark.parametrize(
+    ("library", "made"), [("lark", "a plan"), ("pint", "a length from pint"), ("pandas", "a table")]
+)
+def test_one_fault_is_enough_for_the_command(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, library: str, made: str
+) -> None:
+    """With one library that fails ``seatwork doctor`` ends with 1, and does not say all is well."""
+    broken(tmp_path, library, monkeypatch)
+    done = CliRunner().invoke(program.app, ["doctor", str(tmp_path)])
+    assert done.exit_code == 1
+    assert f"FAULT  makes {made}: ImportError: no such part" in done.output
+    assert "All is well" not in done.output
+
+
+@pytest.mark.parametrize("name", trial.TRIALS)
+def test_every_trial_passes_here(name: str) -> None:
+    """Each trial, run in this process, finds no fault."""
+    assert trial.TRIALS[name]() == ""

@@ -7,6 +7,7 @@ from html import escape
 from pathlib import Path
 from typing import Any
 
+from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
 
 LIVE_ONLY = "application/vnd.jupyter.widget-view+json"
@@ -90,6 +91,7 @@ def export(
 
 
 def _read(source: Path) -> Any:
+    put_off_grammars()
     import nbformat
 
     read: Any = nbformat.read

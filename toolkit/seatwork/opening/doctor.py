@@ -4,15 +4,19 @@ import json
 import subprocess
 import sys
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from importlib.metadata import PackageNotFoundError, version
 from importlib.util import find_spec
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from seatwork import __version__
+from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
+from seatwork.opening import trial
 from seatwork.opening.delivered import UNWRITABLE, write
+from seatwork.opening.trial import told
 
 LEAST_PYTHON = (3, 11)
 SERVER_SIDE = ("jupyterlab", "jupyter_server", "jupyterlab_widgets", "anywidget")
@@ -22,6 +26,7 @@ ASK_VERSIONS = (
     "import importlib.metadata as m, json, sys\n"
     "print(json.dumps({n: m.version(n) for n in sys.argv[1:]}))"
 )
+LONGEST = 180  # seconds for all trials
 # no seatwork is older than this [s since 1970]: 1 January 2026
 EARLIEST = 1_767_225_600
 REINSTALL = "install seatwork again in a fresh virtual environment"
@@ -59,14 +64,24 @@ def examine(folder: Path) -> Iterator[Check]:
     folder : Path
         Where the workbook is or would be made.
     """
+    put_off_grammars()
     yield python()
     yield from packages()
     yield from kernel()
-    yield page_parts()
-    yield prompt_server()
+    yield looked("parts in the page", page_parts)
+    yield looked("messages without delay", prompt_server)
+    yield looked("the server", server)
     yield write_access(folder)
     yield fonts()
     yield clock(time.time())
+
+
+def looked(name: str, look: Callable[[], Check]) -> Check:
+    """Look at something; if looking itself fails, that is the fault found."""
+    try:
+        return look()
+    except Exception as error:  # a library that does not even load
+        return Check(name=name, found=told(error), fix=REINSTALL)
 
 
 def python(found: tuple[int, ...] = sys.version_info[:3]) -> Check:
@@ -87,17 +102,23 @@ def packages() -> Iterator[Check]:
 
 def kernel() -> Iterator[Check]:
     """Look at the kernel ``python3``: it must be there and run this installation's seatwork."""
+    spec = looked("kernelspec python3", kernel_program)
+    yield spec
+    if spec.passed:
+        yield kernel_versions(spec.found)
+        yield from trials(spec.found)
+
+
+def kernel_program() -> Check:
+    """Look for the Python that runs the lessons."""
     from jupyter_client.kernelspec import KernelSpecManager, NoSuchKernel
 
     try:
         named = KernelSpecManager().get_kernel_spec("python3").argv[0]
     except NoSuchKernel:
-        yield Check(name="kernelspec python3", found="not found", fix=REINSTALL)
-        return
+        return Check(name="kernelspec python3", found="not found", fix=REINSTALL)
     # a bare name stands for the Python that starts the server
-    program = sys.executable if named in OWN_PYTHON else named
-    yield Check(name="kernelspec python3", found=program)
-    yield kernel_versions(program)
+    return Check(name="kernelspec python3", found=sys.executable if named in OWN_PYTHON else named)
 
 
 def kernel_versions(program: str) -> Check:
@@ -116,6 +137,23 @@ def kernel_versions(program: str) -> Check:
     same = found["seatwork"] == __version__
     fix = "" if same else f"this side is seatwork {__version__}: {REINSTALL}"
     return Check(name="packages (kernel)", found=told, fix=fix)
+
+
+def trials(program: str) -> Iterator[Check]:
+    """Let the kernel's Python make a plan, a drawing, a question and a bench."""
+    try:
+        with TemporaryDirectory() as empty:  # no workbook here: the package's own shop holds
+            done = subprocess.run(
+                [program, "-m", trial.__name__], capture_output=True, timeout=LONGEST, cwd=empty
+            )
+        ended = dict(map(json.loads, done.stdout.splitlines()))
+        last = done.stderr.decode(errors="replace").strip().splitlines()[-1:]
+        broken = last[0] if last else f"Python ended with {done.returncode}"
+    except (OSError, ValueError, subprocess.SubprocessError) as error:
+        ended, broken = {}, told(error)
+    for name in trial.TRIALS:
+        fault = ended.get(name, broken)
+        yield Check(name=f"makes {name}", found=fault or "done", fix=REINSTALL if fault else "")
 
 
 def page_parts() -> Check:
@@ -162,6 +200,13 @@ def prompt_server() -> Check:
         found="this jupyter_server has no place to switch them on; sliders will lag",
         fix="pip install 'jupyter_server>=2'",
     )
+
+
+def server() -> Check:
+    """Load the server, as ``open`` does."""
+    from jupyterlab import labapp
+
+    return Check(name="the server", found=f"{labapp.LabApp.name} loads")
 
 
 def write_access(folder: Path) -> Check:

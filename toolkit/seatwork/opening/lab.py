@@ -8,6 +8,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
 from seatwork.opening.delivered import write
 from seatwork.opening.workbook import START
@@ -116,6 +117,7 @@ def prepare(folder: Path, *, port: int | None = None, browser: bool = True) -> A
         write(folder / HOME / "settings" / f"{name}.json", json.dumps(settings, indent=1).encode())
     # the kernel of this very installation comes first, whoever owns the environment
     os.environ["JUPYTER_PREFER_ENV_PATH"] = "1"
+    put_off_grammars()
     from jupyterlab.labapp import LabApp
 
     token = secrets.token_hex(24)

@@ -1,0 +1,63 @@
+"""The quick tests: which they are, and which of them no longer are quick."""
+
+import time
+from collections.abc import Generator
+from pathlib import Path
+
+import pytest
+
+OTHERS = ("slow", "browser", "long", "bench")
+SPENT = "processor seconds"
+MOST = 2.0  # of processor time, for a quick test
+BEGUN = pytest.StashKey[float]()
+
+
+def only_quick(config: pytest.Config) -> bool:
+    """Tell whether the quick tests are asked for, and nothing else."""
+    return config.option.markexpr.strip() == "quick"
+
+
+def pytest_ignore_collect(collection_path: Path, config: pytest.Config) -> bool | None:
+    """Leave notebooks unread where only quick tests run: each cell of them wants a kernel."""
+    return True if only_quick(config) and collection_path.suffix == ".ipynb" else None
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Mark as quick what bears no other mark; a notebook's cells are slow."""
+    for item in items:
+        if item.path.suffix == ".ipynb":
+            item.add_marker("slow")
+        if not any(item.get_closest_marker(name) for name in OTHERS):
+            item.add_marker("quick")
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_protocol(item: pytest.Item) -> Generator[None, object, object]:
+    """Note the processor time of a quick test, its fixtures included."""
+    item.stash[BEGUN] = time.process_time()
+    return (yield)
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_makereport(
+    item: pytest.Item,
+) -> Generator[None, pytest.TestReport, pytest.TestReport]:
+    """Write the time so far into the report, which reaches whoever sums up."""
+    report = yield
+    if item.get_closest_marker("quick"):
+        report.user_properties.append((SPENT, time.process_time() - item.stash[BEGUN]))
+    return report
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Name the quick tests that took long; nothing fails by it."""
+    seen = [report for kind in ("passed", "failed") for report in terminalreporter.getreports(kind)]
+    spent = {
+        report.nodeid: seconds
+        for report in seen
+        for name, seconds in report.user_properties
+        if name == SPENT
+    }
+    late = [f"{name} ({seconds:.1f} s)" for name, seconds in spent.items() if seconds > MOST]
+    if late:
+        terminalreporter.write_line(f"Too slow for quick tests, mark them slow: {', '.join(late)}")
