@@ -9,7 +9,7 @@ from seatwork import opening
 from seatwork.errors import SeatworkError
 from seatwork.marking.coverage import Coverage, coverage
 from seatwork.questions import all_types
-from seatwork.shop.lists import list_text
+from seatwork.shop.lists.reading import list_text
 
 HOME = opening.source()
 OUTLINE = "code,competency\nA1,Cut a cone\nA2,Sing a song\n"

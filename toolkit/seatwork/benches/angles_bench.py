@@ -18,7 +18,7 @@ from seatwork.drawings.two_heads import CutOpen, FromAbove, Pair
 from seatwork.drawings.words import CONTACT_LABEL
 from seatwork.hardware import clearance_hole, drill, screw
 from seatwork.seats import Countersink, Fit, Head, fit
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 
 M6, QUARTER, TEN, SHEET = (
     "M6 socket flat 90° (hopper plate)",

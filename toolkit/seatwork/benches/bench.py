@@ -10,7 +10,7 @@ from seatwork.benches.controls import Control
 from seatwork.benches.measures import Measure, table
 from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.errors import SeatworkError
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 
 ResultT = TypeVar("ResultT")
 Values = Mapping[str, Any]

@@ -39,7 +39,7 @@ from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.tightening import Bolt, Ring
 from seatwork.hardware import wrench_socket
 from seatwork.seats.wrench_room import reached
-from seatwork.shop.house_rules import HouseRules, rules
+from seatwork.shop.house.house_rules import HouseRules, rules
 from seatwork.units import show_both
 
 BRINGING = {"screw", "way", "washer"}

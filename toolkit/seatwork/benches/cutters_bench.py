@@ -13,8 +13,8 @@ from seatwork.drawings.cutters_view import CuttersView
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing import Job, choose
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.choosing import Job, choose
+from seatwork.shop.shop import Shop
 
 NONE = "none yet"
 CONE_RULES = ("speeds.countersink_ratio", "speeds.countersink_cap")

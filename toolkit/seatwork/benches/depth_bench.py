@@ -16,11 +16,11 @@ from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware import clearance_hole, drill, screw
 from seatwork.hardware.clearance import ClearanceHole
-from seatwork.hardware.drills import Drill
+from seatwork.hardware.drill_list import Drill
 from seatwork.hardware.screws import Screw
 from seatwork.seats import Countersink, fit
 from seatwork.seats.touching_off import diameter_error, resharpened_nose
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both
 
 QUARTER, TEN, SHEET, M6 = (

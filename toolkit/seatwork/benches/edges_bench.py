@@ -13,7 +13,7 @@ from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.seats import Chamfer
 from seatwork.seats.rims import Rim, rim
 from seatwork.seats.surfaces import Flat, Round, Tilted
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_angle, show_both, show_length
 
 SIZED, INCH_CHAMFER, METRIC_CHAMFER, INCH_BREAK, METRIC_BREAK = (

@@ -22,7 +22,7 @@ from seatwork.seats.flushness import Box, simulate_heads
 from seatwork.seats.gaging import sharp_from_protrusion
 from seatwork.seats.heads import FLUSH
 from seatwork.seats.touching_off import Limits
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both, show_length
 
 BELOW, PROUD = "flush.greatest_below", "flush.greatest_proud"

@@ -7,8 +7,8 @@ import anywidget
 import traitlets
 
 from seatwork.benches.bench import Bench
-from seatwork.shop.cautions import cautions, closing
 from seatwork.shop.folder import find
+from seatwork.shop.house.cautions import cautions, closing
 
 HERE = Path(__file__).parent
 TITLES = {"sources": "Where the numbers come from", "cautions": "Before you cut"}

@@ -13,9 +13,9 @@ from seatwork.benches.speed_words import ladder, speed_sum
 from seatwork.cutting import SHORTCUTS, SPREAD
 from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.drawings.speeds_view import SpeedsView
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.spindles import RATIO_RULES, Spindle, spindle_for
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.spindles import RATIO_RULES, Spindle, spindle_for
+from seatwork.shop.lists.machines import ShopMachine
+from seatwork.shop.shop import Shop
 from seatwork.units import show_number
 
 EXACT = "exact"

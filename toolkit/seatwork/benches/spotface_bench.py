@@ -22,7 +22,7 @@ from seatwork.drawings.spotface_pad import percent
 from seatwork.drawings.spotface_view import Facing, SpotfaceView, stress
 from seatwork.hardware import screw
 from seatwork.seats.bolting import CAUTION
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both
 
 PROOF = 586.0

@@ -8,7 +8,7 @@ from pathlib import Path
 from seatwork.marking import sheets
 from seatwork.questions import all_types, own_types
 from seatwork.shop import find
-from seatwork.shop.lists import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
 
 OUTLINE, SERVES = "outline.csv", "coverage.csv"
 KINDS = ("lesson", "question")

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from seatwork import tables
 from seatwork.errors import Length, SeatworkError
-from seatwork.shop.house_rules import HouseRules
+from seatwork.shop.house.house_rules import HouseRules
 from seatwork.units import feed, length
 
 TABLE = "drill_feeds"

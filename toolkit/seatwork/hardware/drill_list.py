@@ -10,6 +10,7 @@ from seatwork import tables
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed, size_name, tidy
+from seatwork.tables.reading import Cell
 from seatwork.units import length
 
 WANTED = "a drill such as #7, H, 17/64 or 6.6 mm"
@@ -156,7 +157,8 @@ def _of_size(plain: str) -> Drill:
     """Return the drill of a size typed as a decimal."""
     is_inch = bool(re.match(r"0?\.\d", plain)) or plain.endswith(("in", '"', "inch"))
     if re.fullmatch(r"0\.\d+", plain) and f"{float(plain):g} mm" in _by_name():
-        raise SeatworkError(plain, "in or mm?", f"write {plain} in or {plain} mm")
+        both = (f"{plain} in", f"{plain} mm")
+        raise SeatworkError(plain, "in or mm?", f"write {both[0]} or {both[1]}", options=both)
     is_inch = is_inch and not plain.endswith("mm")
     size = length(plain, "inch" if is_inch else "metric")
     near = PRINTED if is_inch else 0.0005
@@ -189,7 +191,7 @@ def _by_name() -> dict[str, Drill]:
     return held
 
 
-def _drill(table: str, row: dict[str, tables.Cell], series: str) -> Drill:
+def _drill(table: str, row: dict[str, Cell], series: str) -> Drill:
     name = f"{row['size']} mm" if series == "metric" else str(row["size"])
     size = name if series in ("metric", "fraction") else f"{row['diameter_in']} in"
     return Drill(

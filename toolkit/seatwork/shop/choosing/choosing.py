@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from seatwork.cutting import Step
 from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink
-from seatwork.shop.fitting import Assembly, Round, Seat, assemblies, misfit
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.reasons import Reason, reasons
-from seatwork.shop.situation import Situation
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.fitting import Assembly, Round, Seat, assemblies, misfit
+from seatwork.shop.choosing.reasons import Reason, reasons
+from seatwork.shop.choosing.situation import Situation
+from seatwork.shop.lists.machines import ShopMachine
+from seatwork.shop.shop import Shop
 from seatwork.units import show_angle, show_both
 
 

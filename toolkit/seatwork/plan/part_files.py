@@ -9,7 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.plan.lines import lines_of
 from seatwork.plan.making import make
 from seatwork.plan.records import Plan
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 SIZES = ("thickness", "edge", "engagement")
 COLUMNS = ("feature", "note", "screw", "material", "machine", *SIZES)
@@ -36,7 +36,7 @@ class Part:
 
 
 def plan_part(
-    path: Path,
+    path: str | Path,
     *,
     material: str | None = None,
     machine: str | None = None,
@@ -46,7 +46,7 @@ def plan_part(
 
     Parameters
     ----------
-    path : Path
+    path : str or Path
         A CSV with the columns feature, note, screw, material, machine, thickness, edge, engagement
         (all but note may be left out), or a text file with one note a line.
     material, machine : str, optional
@@ -64,6 +64,7 @@ def plan_part(
     SeatworkError
         If the file cannot be read at all.
     """
+    path = Path(path)
     shop = shop or Shop.at()
     usual = {"material": material or "", "machine": machine or ""}
     plans: dict[str, Plan] = {}
@@ -81,7 +82,7 @@ def plan_part(
 
 
 def plan_parts(
-    paths: Sequence[Path],
+    paths: Sequence[str | Path],
     *,
     material: str | None = None,
     machine: str | None = None,
@@ -91,7 +92,7 @@ def plan_parts(
 
     Parameters
     ----------
-    paths : sequence of Path
+    paths : sequence of str or Path
         Files of notes, as `plan_part` reads them.
     material, machine : str, optional
         For rows that name none.
@@ -140,8 +141,7 @@ def _length(column: str, text: str) -> float:
     try:
         return units.length(text)
     except SeatworkError as error:
-        told = f"column {column}: {error.value}"
-        raise SeatworkError(told, error.fault, error.remedy, **error.sizes) from error
+        raise error.of(f"column {column}: {error.value}") from error
 
 
 def _rows(path: Path) -> tuple[list[tuple[int, dict[str, str]]], list[str]]:

@@ -4,11 +4,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Self
 
-from seatwork.shop import cutters as drawer
-from seatwork.shop import machines as floor
-from seatwork.shop import materials as rack
-from seatwork.shop.house_rules import HouseRules, rules
-from seatwork.shop.lists import named
+from seatwork.shop.house.house_rules import HouseRules, rules
+from seatwork.shop.lists import cutters as drawer
+from seatwork.shop.lists import machines as floor
+from seatwork.shop.lists import materials as rack
+from seatwork.shop.lists.reading import named
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,12 +33,12 @@ class Shop:
     rules: HouseRules
 
     @classmethod
-    def at(cls, folder: Path | None = None) -> Self:
+    def at(cls, folder: str | Path | None = None) -> Self:
         """Read the shop of a workbook folder.
 
         Parameters
         ----------
-        folder : Path, optional
+        folder : str or Path, optional
             Workbook folder; the one found from the working folder if not given,
             and the package's own shop where there is none.
 

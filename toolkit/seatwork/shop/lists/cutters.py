@@ -5,7 +5,7 @@ from pathlib import Path
 
 from seatwork import cutting, units
 from seatwork.errors import SeatworkError
-from seatwork.shop.lists import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
 
 FILE = "cutters.csv"
 COLUMNS = (
@@ -136,12 +136,12 @@ class SeatCutter:
         )
 
 
-def cutters(folder: Path | None = None) -> tuple[SeatCutter, ...]:
+def cutters(folder: str | Path | None = None) -> tuple[SeatCutter, ...]:
     """Read the shop's cutters.
 
     Parameters
     ----------
-    folder : Path, optional
+    folder : str or Path, optional
         Workbook folder; the one found from the working folder if not given,
         and the package's own list where there is none.
 

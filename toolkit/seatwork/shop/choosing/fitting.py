@@ -4,9 +4,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.cutters import CONES, SeatCutter
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.stock import Shop
+from seatwork.shop.lists.cutters import CONES, SeatCutter
+from seatwork.shop.lists.machines import ShopMachine
+from seatwork.shop.shop import Shop
 from seatwork.units import show_angle, show_both
 
 Seat = Countersink | Counterbore | Spotface | Chamfer

@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 
 from seatwork import cutting
-from seatwork.shop.house_rules import HouseRules
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.materials import Material
+from seatwork.shop.house.house_rules import HouseRules
+from seatwork.shop.lists.machines import ShopMachine
+from seatwork.shop.lists.materials import Material
 
 RATIO_RULES = {
     "countersink": "speeds.countersink_ratio",

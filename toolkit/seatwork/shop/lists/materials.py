@@ -5,7 +5,7 @@ from pathlib import Path
 
 from seatwork import units
 from seatwork.errors import SeatworkError
-from seatwork.shop.lists import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
 
 FILE = "materials.csv"
 COLUMNS = (
@@ -93,12 +93,12 @@ class Material:
         return self.cutting_oil.casefold().startswith("dry")
 
 
-def materials(folder: Path | None = None) -> tuple[Material, ...]:
+def materials(folder: str | Path | None = None) -> tuple[Material, ...]:
     """Read the shop's materials.
 
     Parameters
     ----------
-    folder : Path, optional
+    folder : str or Path, optional
         Workbook folder; the one found from the working folder if not given,
         and the package's own list where there is none.
 

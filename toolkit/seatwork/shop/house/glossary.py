@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TypeVar
 
 from seatwork.errors import SeatworkError
-from seatwork.shop.folder import find, read_toml
+from seatwork.shop.folder import at, read_toml
 
 FILE = "glossary.toml"
 
@@ -104,12 +104,12 @@ class Glossary:
 RowT = TypeVar("RowT", Plate, Term)
 
 
-def glossary(folder: Path | None = None) -> Glossary:
+def glossary(folder: str | Path | None = None) -> Glossary:
     """Return the words in force.
 
     Parameters
     ----------
-    folder : Path, optional
+    folder : str or Path, optional
         A workbook folder; looked for if not given. Its ``shop/glossary.toml`` stands in for
         the package's own.
 
@@ -124,13 +124,13 @@ def glossary(folder: Path | None = None) -> Glossary:
     >>> [term.spanish for term in glossary().on("flush")]
     ['sobresale', 'al ras', 'bajo el ras']
     """
-    place = folder or find()
+    place = at(folder)
     own = place / "shop" / FILE if place else None
     return _read(own if own and own.is_file() else _packed())
 
 
 def _packed() -> Path:
-    return Path(str(files(__package__))) / "defaults" / FILE
+    return Path(str(files("seatwork.shop"))) / "defaults" / FILE
 
 
 def _read(path: Path) -> Glossary:

@@ -4,11 +4,11 @@ from dataclasses import dataclass
 from math import radians, tan
 
 from seatwork import cutting
-from seatwork.shop.fitting import Assembly, Round
-from seatwork.shop.house_rules import HouseRules
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.materials import Material
-from seatwork.shop.spindles import spindle_for
+from seatwork.shop.choosing.fitting import Assembly, Round
+from seatwork.shop.choosing.spindles import spindle_for
+from seatwork.shop.house.house_rules import HouseRules
+from seatwork.shop.lists.machines import ShopMachine
+from seatwork.shop.lists.materials import Material
 
 THIN = 3.2
 # Assumed for the chatter outlook only: friction of chip on lip [deg] and chip thickness [mm].

@@ -13,7 +13,7 @@ from typing import Any
 
 from seatwork.errors import SeatworkError
 from seatwork.shop import folder as workbook
-from seatwork.shop.rule_values import read_value, show_value
+from seatwork.shop.house.rule_values import read_value, show_value
 
 FILE = "house_rules.toml"
 
@@ -160,12 +160,12 @@ class HouseRules(Mapping[str, Rule]):
         ]
 
 
-def rules(folder: Path | None = None) -> HouseRules:
+def rules(folder: str | Path | None = None) -> HouseRules:
     """Return the house rules in force.
 
     Parameters
     ----------
-    folder : Path, optional
+    folder : str or Path, optional
         A workbook folder; looked for from the working folder upward if not given.
 
     Returns
@@ -178,7 +178,7 @@ def rules(folder: Path | None = None) -> HouseRules:
     SeatworkError
         For an unknown rule, a wrong unit or a value out of range: file, line, what would do.
     """
-    place = folder or workbook.find()
+    place = workbook.at(folder)
     if place is None:
         return defaults()
     path = place / "shop" / FILE

@@ -9,8 +9,8 @@ from dataclasses import dataclass
 
 from seatwork import cutting
 from seatwork.seats import Counterbore, Countersink
-from seatwork.shop.cutters import CONES
-from seatwork.shop.situation import Situation
+from seatwork.shop.choosing.situation import Situation
+from seatwork.shop.lists.cutters import CONES
 from seatwork.units import show_both
 
 SMALL_COUNTERBORE = 8.0

@@ -7,7 +7,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
-from seatwork.shop.folder import find
+from seatwork.shop.folder import at
 
 FILE = "cautions.toml"
 FIELDS = {"title", "hazard", "do", "number", "source"}
@@ -39,14 +39,14 @@ class Caution:
     source: str
 
 
-def cautions(*operations: str, folder: Path | None = None) -> tuple[Caution, ...]:
+def cautions(*operations: str, folder: str | Path | None = None) -> tuple[Caution, ...]:
     """Return the boxes of some operations, in the order asked; all of them if none is named.
 
     Parameters
     ----------
     *operations : str
         Names as in ``cautions.toml``: before, belt, drill_press, mill, lathe, counterbore ...
-    folder : Path, optional
+    folder : str or Path, optional
         A workbook folder; looked for from the working folder upward if not given. A box in its
         ``shop/cautions.toml`` stands over the package's own of the same name.
 
@@ -68,16 +68,16 @@ def cautions(*operations: str, folder: Path | None = None) -> tuple[Caution, ...
     return tuple(boxes[name] for name in names)
 
 
-def closing(folder: Path | None = None) -> str:
+def closing(folder: str | Path | None = None) -> str:
     """Return the sentence that ends every box: software clears nobody."""
     said = [_parsed(*file).get("closing") for file in _files(folder)]
     return str([one for one in said if one][-1])
 
 
-def _files(folder: Path | None) -> list[tuple[Path, int]]:
+def _files(folder: str | Path | None) -> list[tuple[Path, int]]:
     """List the package's file and then the workbook's own, each with when it was written."""
-    package = Path(str(files(__package__))) / "defaults" / FILE
-    place = folder or find()
+    package = Path(str(files("seatwork.shop"))) / "defaults" / FILE
+    place = at(folder)
     own = place / "shop" / FILE if place else None
     there = [package, own] if own and own.is_file() else [package]
     return [(path, path.stat().st_mtime_ns) for path in there]

@@ -40,12 +40,12 @@ class Wording(Mapping[str, str]):
         return len(self._texts)
 
 
-def wording(folder: Path | None = None) -> Wording:
+def wording(folder: str | Path | None = None) -> Wording:
     """Return the texts in force.
 
     Parameters
     ----------
-    folder : Path, optional
+    folder : str or Path, optional
         A workbook folder; looked for from the working folder upward if not given.
 
     Raises
@@ -53,7 +53,7 @@ def wording(folder: Path | None = None) -> Wording:
     SeatworkError
         For an unknown text, or one whose placeholders differ: file, line, what would do.
     """
-    place = folder or workbook.find()
+    place = workbook.at(folder)
     path = place / "shop" / FILE if place else None
     if path is None or not path.is_file():
         return defaults()

@@ -9,7 +9,7 @@ from typing import TypeVar
 
 from seatwork import units
 from seatwork.errors import SeatworkError
-from seatwork.shop.folder import find, package_text, read_text
+from seatwork.shop.folder import at, package_text, read_text
 
 Read = TypeVar("Read")
 Listed = TypeVar("Listed")
@@ -115,14 +115,14 @@ class Row:
         return value
 
 
-def list_text(name: str, folder: Path | None = None) -> tuple[str, str]:
+def list_text(name: str, folder: str | Path | None = None) -> tuple[str, str]:
     """Text of a list, and the file it came from.
 
     Parameters
     ----------
     name : str
         Such as ``cutters.csv``.
-    folder : Path, optional
+    folder : str or Path, optional
         Workbook folder; the one found from the working folder if not given.
 
     Returns
@@ -135,7 +135,7 @@ def list_text(name: str, folder: Path | None = None) -> tuple[str, str]:
     SeatworkError
         If the file cannot be read.
     """
-    workbook = folder or find()
+    workbook = at(folder)
     own = workbook / "shop" / name if workbook else None
     if own is not None and own.is_file():
         return read_text(own), str(own)
@@ -251,5 +251,6 @@ def named(listed: Sequence[Listed], name: str, file: str, key: Callable[[Listed]
     for one in listed:
         if key(one).casefold() == name.strip().casefold():
             return one
-    known = ", ".join(key(one) for one in listed) or "nothing"
-    raise SeatworkError(name, f"{file} does not list it", f"it lists {known}")
+    known = tuple(key(one) for one in listed)
+    remedy = f"it lists {', '.join(known) or 'nothing'}"
+    raise SeatworkError(name, f"{file} does not list it", remedy, options=known)

@@ -9,7 +9,7 @@ from typing import TypeVar
 
 from seatwork import cutting
 from seatwork.errors import SeatworkError
-from seatwork.shop.lists import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
 
 Built = TypeVar("Built")
 
@@ -91,12 +91,12 @@ class ShopMachine:
         return self.speeds[0]
 
 
-def machines(folder: Path | None = None) -> tuple[ShopMachine, ...]:
+def machines(folder: str | Path | None = None) -> tuple[ShopMachine, ...]:
     """Read the shop's machines.
 
     Parameters
     ----------
-    folder : Path, optional
+    folder : str or Path, optional
         Workbook folder; the one found from the working folder if not given,
         and the package's own list where there is none.
 
