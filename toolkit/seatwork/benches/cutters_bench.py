@@ -39,7 +39,7 @@ class Cutters(Bench[Line]):
         self.controls = _controls(self._shop)  # type: ignore[misc]
         super().__init__(**given)
 
-    def work_out(self, values: Values) -> Line:
+    def work_out(self, **values: Any) -> Line:
         """Let the shop's lists say what fits, and line some of it up.
 
         Raises
@@ -113,9 +113,9 @@ class Cutters(Bench[Line]):
         others = tuple(f"{one.tool.name}: {one.sentence}." for one in result.choices.refused)
         return (*told, *fits, *others, result.choices.would_do)
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a pick opens the answer, another job is another question."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         brought: dict[str, Any] = {}
         if "job" in read:
             place = PLACES[read["job"]]

@@ -21,6 +21,7 @@ NAMES = {
     "hexagons": "across_corners",
     "screws": "Gage Screw",
     "facts": "Fact Sourced caution",
+    "job_list": "Job job jobs",
 }
 """The public names of each module."""
 

@@ -18,6 +18,9 @@ from seatwork.hardware.facts import Fact as Fact
 from seatwork.hardware.facts import Sourced as Sourced
 from seatwork.hardware.facts import caution as caution
 from seatwork.hardware.hexagons import across_corners as across_corners
+from seatwork.hardware.job_list import Job as Job
+from seatwork.hardware.job_list import job as job
+from seatwork.hardware.job_list import jobs as jobs
 from seatwork.hardware.limits import Limits as Limits
 from seatwork.hardware.limits import hole_limits as hole_limits
 from seatwork.hardware.naming import screw as screw
