@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from seatwork.errors import SeatworkError
+from seatwork.files import LOCK
 from seatwork.marking.answers import MOST_BYTES, AnswerFile, parse
 
 DEEPEST = 4
@@ -43,6 +44,8 @@ def collect(folder: Path) -> Iterator[Submission]:
 
 def _below(folder: str, place: str, depth: int) -> Iterator[Submission]:
     for entry in sorted(os.scandir(folder), key=lambda entry: entry.name):
+        if entry.name.startswith(LOCK):  # left by a page that wrote there
+            continue
         name = place + entry.name
         if depth and entry.is_dir(follow_symlinks=False):
             yield from _below(entry.path, name + "/", depth - 1)

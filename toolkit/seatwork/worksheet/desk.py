@@ -5,14 +5,15 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from seatwork.errors import SeatworkError
-from seatwork.marking import AnswerFile, Sheet, given, handed, sheets
-from seatwork.marking.answers import reopen
+from seatwork.marking import Answer, AnswerFile, Sheet, given, handed, sheets
+from seatwork.marking.answers import LONGEST
 from seatwork.marking.given import Given
 from seatwork.marking.sheets import draw_item
 from seatwork.questions import Question, Verdict, judge_all
 from seatwork.shop import find
 from seatwork.worksheet.entry import Entry, typed_parts
 from seatwork.worksheet.finishing import Finished, NotYet, open_points
+from seatwork.worksheet.kept import Kept
 from seatwork.worksheet.routing import Route
 
 if TYPE_CHECKING:
@@ -50,11 +51,8 @@ def sheet(name: str) -> "Desk":
     'wrong'
     """
     workbook = find()
-    return Desk(
-        sheets.load(name),
-        given.look_for(name, Path.cwd(), workbook),
-        workbook / "answers" if workbook else None,
-    )
+    mine = given.look_for(name, Path.cwd(), workbook)
+    return Desk(sheets.load(name), mine, workbook / "answers" if workbook else None)
 
 
 def model_sheet(name: str) -> "Desk":
@@ -109,14 +107,18 @@ class Desk:
     def __init__(self, plan: Sheet, mine: Given, folder: Path | None) -> None:
         self.plan = plan
         self.mine = mine
-        self.folder = folder
         empty = AnswerFile(learner=mine.learner, sheet=plan.name, form=mine.form)
-        self.answers = reopen(empty, folder) if folder else empty
+        self.kept = Kept(empty, folder)
         self._shown: dict[str, Any] = {}
 
     def __repr__(self) -> str:
         count = len(self.plan.items)
         return f"{self.plan.title}: {count} questions, numbers of learner {self.mine.learner}"
+
+    @property
+    def answers(self) -> AnswerFile:
+        """The answers as last seen."""
+        return self.kept.answers
 
     @property
     def is_practice(self) -> bool:
@@ -148,6 +150,8 @@ class Desk:
         SeatworkError
             If the sheet has no such question.
         """
+        self.plan.item(name)
+        self.kept.show(name)
         entry = Entry(self, name)
         if answer is not None and typed_parts(answer) != self.answers.of(name).parts:
             self.keep(name, typed_parts(answer))
@@ -163,25 +167,24 @@ class Desk:
 
     def keep(self, name: str, parts: Sequence[str]) -> None:
         """Save what was typed for a question, at once."""
-        self._change(name, parts=tuple(part[:200] for part in parts))
+        typed = tuple(part[:LONGEST] for part in parts)
+        self.kept.change(name, lambda answer: answer._replace(parts=typed))
 
     def count(self, name: str, what: str) -> None:
         """Count one more of "tries" or "hints" for a question."""
-        self._change(name, **{what: getattr(self.answers.of(name), what) + 1})
+
+        def more(answer: Answer) -> Answer:
+            return answer._replace(**{what: getattr(answer, what) + 1})
+
+        self.kept.change(name, more)
 
     def renew(self, name: str) -> None:
         """Draw new numbers for a practice question; its answer starts empty."""
-        attempt = self.answers.of(name).attempt + 1
-        self._change(name, attempt=attempt, parts=(), tries=0, hints=0, sure=False)
+        self.kept.change(name, lambda answer: Answer(attempt=answer.attempt + 1))
 
     def mark_sure(self, name: str, sure: bool) -> None:
         """Keep the learner's "I think this is right" for the instructor."""
-        self._change(name, sure=sure)
-
-    def _change(self, name: str, **change: object) -> None:
-        self.answers = self.answers.changed(name, **change)
-        if self.folder:
-            self.answers.save(self.folder)
+        self.kept.change(name, lambda answer: answer._replace(sure=sure))
 
     def verdicts(self, name: str) -> tuple[Verdict, ...]:
         """Return what is to be said of each part of an answer."""
@@ -198,6 +201,7 @@ class Desk:
         NotYet
             In practice, naming the questions that are open.
         """
+        self.kept.refresh()
         if not self.is_practice:
             return Finished(self._saved())
         verdicts = {item.id: self.verdicts(item.id) for item in self.plan.items}
@@ -211,7 +215,9 @@ class Desk:
     def _saved(self) -> str:
         names = [item.id for item in self.plan.items]
         empty = [name for name in names if not any(self.answers.of(name).parts)]
-        where = f"saved in answers/{self.answers.name}" if self.folder else "not saved in a file"
+        where = (
+            f"saved in answers/{self.answers.name}" if self.kept.folder else "not saved in a file"
+        )
         blank = f"; without an answer: {', '.join(empty)}" if empty else ""
         done = len(names) - len(empty)
         return f"{self.plan.title}: {done} of {len(names)} answered, {where}{blank}."

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
+from seatwork.errors import SeatworkError
 from seatwork.marking.telling import tell
 from seatwork.questions import Question, Verdict
 from seatwork.shop import wording
@@ -29,6 +30,7 @@ class Entry:
         self.desk = desk
         self.name = name
         self.question: Question = desk.question(name)
+        self.attempt = desk.answers.of(name).attempt
 
     def __repr__(self) -> str:
         return f"{self.name}. {self.question.ask()}"
@@ -47,6 +49,19 @@ class Entry:
             return (words["marking.saved" if typed else "marking.not_answered"],)
         parts = zip(self.verdicts, self.question.parts, strict=True)
         return tuple(tell(verdict, part, words) for verdict, part in parts)
+
+    def keep(self, parts: Sequence[str]) -> None:
+        """Save what was typed under this question, at once.
+
+        Raises
+        ------
+        SeatworkError
+            If it cannot be saved, or new numbers were drawn since the question was shown.
+        """
+        if self.desk.answers.of(self.name).attempt != self.attempt:
+            fault = "not saved, since new numbers are drawn for it"
+            raise SeatworkError(self.name, fault, "run this cell again to see them")
+        self.desk.keep(self.name, parts)
 
     def hint(self, number: int) -> str:
         """Return a hint, the first one is number 0."""

@@ -7,8 +7,10 @@ from typing import Any
 
 import ipywidgets as widgets
 
+from seatwork.errors import SeatworkError
 from seatwork.questions.parts import UNIT_WORDS, ChoicePart, NumberPart, Part
 from seatwork.shop import wording
+from seatwork.units import explain
 from seatwork.worksheet.entry import Entry
 
 LETTERS = "abcdefgh"
@@ -87,16 +89,29 @@ class Form:
 
     def _type(self, _change: Any) -> None:
         """Save a key press; a late one belongs to the check before it, another ends its verdict."""
-        self._keep()
+        if not self._saved(self._keep):
+            return
         if monotonic() - self._checked_at < LATE_KEYS:
             self.show_verdict()
         else:
             self.verdict.value = ""
 
     def _keep(self) -> None:
-        self.entry.desk.keep(self.entry.name, [_text(box) for box in self.boxes])
+        self.entry.keep([_text(box) for box in self.boxes])
+
+    def _saved(self, save: Callable[[], None]) -> bool:
+        """Save something, or say why it is not saved."""
+        try:
+            save()
+        except SeatworkError as error:
+            self.verdict.value = status([explain(error)])
+            return False
+        return True
 
     def _check(self, _button: Any) -> None:
+        self._saved(self._judge)
+
+    def _judge(self) -> None:
         desk, name = self.entry.desk, self.entry.name
         limit = desk.plan.tries
         if limit and desk.answers.of(name).tries >= limit:
@@ -122,8 +137,8 @@ class Form:
     def _hint(self, _button: Any) -> None:
         desk, name = self.entry.desk, self.entry.name
         shown, hints = desk.answers.of(name).hints, self.entry.question.hints
-        if shown < len(hints):
-            desk.count(name, "hints")
+        if shown < len(hints) and not self._saved(lambda: desk.count(name, "hints")):
+            return
         read = hints[: min(shown + 1, len(hints))]
         self.help.value = status([f"Hint {n}: {hint}" for n, hint in enumerate(read, 1)])
 
@@ -133,11 +148,12 @@ class Form:
         self.help.value = status(["Then something else gave the same number.", f"Hint 1: {first}"])
 
     def _mark_sure(self, change: Any) -> None:
-        self.entry.desk.mark_sure(self.entry.name, bool(change["new"]))
+        sure = bool(change["new"])
+        self._saved(lambda: self.entry.desk.mark_sure(self.entry.name, sure))
 
     def _renew(self, _button: Any) -> None:
-        self.entry.desk.renew(self.entry.name)
-        self.verdict.value = status(["New numbers are drawn. Run this cell again to see them."])
+        if self._saved(lambda: self.entry.desk.renew(self.entry.name)):
+            self.verdict.value = status(["New numbers are drawn. Run this cell again to see them."])
 
     def _worked(self, _button: Any) -> None:
         self.help.value = status([self.entry.worked()])

@@ -7,7 +7,7 @@ import ipywidgets as widgets
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet
-from seatwork.marking.answers import LONGEST, reopen
+from seatwork.marking.answers import LONGEST
 from seatwork.marking.handed import HandedOut, Record
 from seatwork.marking.sheets import Item
 from seatwork.marking.telling import tell
@@ -15,6 +15,7 @@ from seatwork.questions import Question, judge_all
 from seatwork.shop import wording
 from seatwork.units import explain
 from seatwork.worksheet.form import LETTERS, FormView, button, status
+from seatwork.worksheet.kept import Kept
 
 
 class PaperForm:
@@ -59,12 +60,14 @@ class PaperForm:
         chosen = str(self.who.value)
         learner, form = chosen.split(",")[0], self.forms[chosen]
         empty = AnswerFile(learner=learner, sheet=self.plan.name, form=form.form)
-        self.file = reopen(empty, self.folder)
+        self.kept = Kept(empty, self.folder)
         self.asked = {
             item.id: _Asked(self, item, form.question(item))
             for item in self.plan.items
             if item.id in form.sizes
         }
+        for name in self.asked:
+            self.kept.show(name)
         self.rows.children = [row for asked in self.asked.values() for row in asked.rows]
         self._say()
 
@@ -72,11 +75,15 @@ class PaperForm:
         names = list(self.forms)
         self.who.value = names[(names.index(self.who.value) + 1) % len(names)]
 
+    @property
+    def file(self) -> AnswerFile:
+        """The answers of the learner chosen."""
+        return self.kept.answers
+
     def keep(self, name: str, parts: tuple[str, ...]) -> None:
         """Save the answer to one question, or say why it was not saved."""
-        self.file = self.file.changed(name, parts=parts)
         try:
-            self.file.save(self.folder)
+            self.kept.change(name, lambda answer: answer._replace(parts=parts))
         except SeatworkError as error:
             self.saved.value = status([explain(error)])
         else:

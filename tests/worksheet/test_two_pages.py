@@ -1,0 +1,174 @@
+"""A sheet open in two pages: both add to the same answers, and nothing typed is lost unsaid."""
+
+import json
+from multiprocessing import get_context
+from pathlib import Path
+
+import pytest
+from seatwork.errors import SeatworkError
+from seatwork.files import LOCK
+from seatwork.marking import given, handed, marker, sheets
+from seatwork.marking.handing_out import hand_out
+from seatwork.worksheet import Desk, from_paper
+from seatwork.worksheet.form import Form
+
+NAMES = ("c1", "c2", "c3")
+
+
+def page(folder: Path) -> Desk:
+    """Open the sheet on cones in one more page."""
+    return Desk(sheets.load("cones"), given.practice("cones"), folder)
+
+
+def kept(folder: Path) -> dict:
+    """Read what the answer file holds."""
+    return json.loads((folder / "L00-cones-1.json").read_text(encoding="utf-8"))["answers"]
+
+
+@pytest.mark.parametrize("order", [(0, 1), (1, 0)])
+def test_answers_of_two_pages_are_added(tmp_path: Path, order: tuple[int, int]) -> None:
+    """Each page answers another question, key press by key press; the file holds both."""
+    forms = [[Form(desk.ask(name)) for name in NAMES] for desk in (page(tmp_path), page(tmp_path))]
+    for text in (".", ".2", ".21"):
+        for number in order:
+            forms[number][number].boxes[0].value = text
+    assert [kept(tmp_path)[name]["parts"] for name in ("c1", "c2")] == [[".21"], [".21"]]
+    assert all(form.verdict.value == "" for form in forms[0] + forms[1])
+
+
+def test_an_answer_of_another_page_is_not_written_over(tmp_path: Path) -> None:
+    """The later page says what the other wrote, keeps off it, and goes on once it is shown."""
+    first, second = page(tmp_path), page(tmp_path)
+    one, two = Form(first.ask("c1")), Form(second.ask("c1"))
+    one.boxes[0].value = ".211 in"
+    two.boxes[0].value = ".3"
+    assert "not saved, since another page has answered it (.211 in)" in two.verdict.value
+    assert "run this cell again" in two.verdict.value
+    assert kept(tmp_path)["c1"]["parts"] == [".211 in"]
+    two._check(None)
+    assert "not saved" in two.verdict.value
+    assert kept(tmp_path)["c1"]["tries"] == 0
+    again = Form(second.ask("c1"))
+    assert again.boxes[0].value == ".211 in"
+    again.boxes[0].value = ".3"
+    assert kept(tmp_path)["c1"]["parts"] == [".3"]
+    one.boxes[0].value = ".4"
+    assert "another page has answered it (.3)" in one.verdict.value
+    assert kept(tmp_path)["c1"]["parts"] == [".3"]
+
+
+def test_an_emptied_box_is_an_answer_too(tmp_path: Path) -> None:
+    """What another page took away does not come back by a key press."""
+    first = page(tmp_path)
+    first.ask("c1")
+    first.keep("c1", [".2"])
+    form = Form(page(tmp_path).ask("c1"))
+    first.keep("c1", [""])
+    form.boxes[0].value = ".21"
+    assert "its box is empty now" in form.verdict.value
+    assert kept(tmp_path)["c1"]["parts"] == [""]
+
+
+@pytest.mark.parametrize("typed_first", [True, False])
+def test_new_numbers_in_one_page_stop_the_other(tmp_path: Path, typed_first: bool) -> None:
+    """An answer to the old numbers is never kept, or judged, as one to the new."""
+    first, second = page(tmp_path), page(tmp_path)
+    one, two = Form(first.ask("c1")), Form(second.ask("c1"))
+    if typed_first:
+        two.boxes[0].value = ".2"
+        one = Form(first.ask("c1"))
+    one._renew(None)
+    two.boxes[0].value = ".211 in"
+    assert "another page has drawn new numbers" in two.verdict.value
+    two._check(None)
+    assert "Right" not in two.verdict.value
+    assert (kept(tmp_path)["c1"]["attempt"], kept(tmp_path)["c1"]["parts"]) == (2, [])
+    assert second.ask("c1").question == first.ask("c1").question
+
+
+def test_the_form_of_old_numbers_is_closed_to_answers(tmp_path: Path) -> None:
+    """In one page too: after "New numbers" the old form saves nothing more and says why."""
+    form = Form(page(tmp_path).ask("c1"))
+    form._renew(None)
+    form.boxes[0].value = ".211 in"
+    assert "new numbers are drawn" in form.verdict.value
+    assert kept(tmp_path)["c1"]["parts"] == []
+
+
+def test_tries_and_hints_of_two_pages_add_up(tmp_path: Path) -> None:
+    """Whoever checks in two pages has used two tries."""
+    first, second = page(tmp_path), page(tmp_path)
+    for desk in (first, second, first):
+        desk.count("c1", "tries")
+        desk.count("c1", "hints")
+    assert (kept(tmp_path)["c1"]["tries"], kept(tmp_path)["c1"]["hints"]) == (3, 3)
+
+
+def test_the_end_of_a_sheet_counts_what_another_page_answered(tmp_path: Path) -> None:
+    """The last cell of one page sees the right answers of the other: the worked sheet's."""
+    first, second = page(tmp_path), page(tmp_path)
+    first.ask("c1", answer=".211 in")
+    second.ask("c2", answer=".771 in")
+    second.ask("c3", answer=("b", ".022 in"))
+    assert repr(first.finish()) == "Cones: all 3 questions are right."
+
+
+def test_a_lost_or_damaged_file_costs_no_answer_of_an_open_page(tmp_path: Path) -> None:
+    """What a page has in hand is written again with its next answer."""
+    desk = page(tmp_path)
+    desk.keep("c1", [".1"])
+    for harm in (Path.unlink, lambda path: path.write_bytes(b'{"format": 1,')):
+        harm(tmp_path / "L00-cones-1.json")
+        desk.keep("c2", [".2"])
+        assert [kept(tmp_path)[name]["parts"] for name in ("c1", "c2")] == [[".1"], [".2"]]
+
+
+def test_a_disk_that_refuses_is_told_under_the_question(tmp_path: Path) -> None:
+    """The form says that nothing was saved, and nothing else changes."""
+    (tmp_path / "answers").write_text("in the way", encoding="utf-8")
+    form = Form(page(tmp_path / "answers").ask("c1"))
+    form.boxes[0].value = ".2"
+    assert "not saved, since a file stands where a folder is needed" in form.verdict.value
+    assert form.boxes[0].value == ".2"
+
+
+def test_two_forms_for_paper_add_up_and_are_marked(tmp_path: Path) -> None:
+    """Two pages of typed paper keep each other's answers; a lock left there is no answer."""
+    course = tmp_path / "course"
+    course.mkdir()
+    hand_out(course, sheets.load("cones"), ("L07",), mode="graded")
+    first, second = from_paper("cones", course), from_paper("cones", course)
+    first.asked["c1"].boxes[0].value = ".1"
+    second.asked["c2"].boxes[0].value = ".2"
+    second.asked["c1"].boxes[0].value = ".3"
+    assert "another page has answered it (.1)" in second.saved.value
+    assert (course / "from_paper" / LOCK).exists()
+    marked = marker.mark(course, sheets.load("cones"), course / "from_paper")
+    assert [one.name for one in marked if one.file] == ["L07-cones-1.json"]
+    assert {one.doubt for one in marked if not one.file} <= {"that is a backup copy"}
+    assert handed.read(course).form("cones", "L07", 1) is not None
+
+
+def type_on(folder: str, name: str, count: int) -> list[str]:
+    """Answer one question many times over; return what was refused."""
+    desk, refused = page(Path(folder)), []
+    desk.ask(name)
+    for number in range(count):
+        try:
+            desk.keep(name, [f".{number:03d}"])
+            desk.count(name, "tries")
+        except SeatworkError as error:
+            refused.append(str(error))
+    return refused
+
+
+@pytest.mark.slow
+def test_three_pages_typing_at_once_lose_nothing(tmp_path: Path) -> None:
+    """Three processes answer a question each, as fast as they can; every answer and try counts."""
+    count = 40
+    with get_context("spawn").Pool(3) as pool:
+        work = [(str(tmp_path), name, count) for name in NAMES]
+        assert pool.starmap(type_on, work) == [[], [], []]
+    for name in NAMES:
+        assert kept(tmp_path)[name]["parts"] == [f".{count - 1:03d}"]
+        assert kept(tmp_path)[name]["tries"] == count

@@ -1,0 +1,115 @@
+"""Answers kept in a folder that another page may write too: nothing typed is lost unsaid."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+from seatwork import files
+from seatwork.errors import SeatworkError
+from seatwork.marking import Answer, AnswerFile
+from seatwork.marking.answers import read, reopen
+
+Change = Callable[[Answer], Answer]
+
+
+class Kept:
+    """The answers to one form of a sheet, and where they are kept.
+
+    A change is made on what the file holds at that moment, so that pages which have the same
+    sheet open add to each other. Where two pages answer the same question, the later one is
+    refused until it has shown what the other wrote.
+
+    Parameters
+    ----------
+    empty : AnswerFile
+        Whose answers, to which form; without answers.
+    folder : Path or None
+        Where they are kept; None to keep them in memory only.
+    """
+
+    def __init__(self, empty: AnswerFile, folder: Path | None) -> None:
+        self.folder = folder
+        self.answers = reopen(empty, folder) if folder else empty
+        self._shown: dict[str, Answer] = {}
+
+    def refresh(self) -> None:
+        """Take in what other pages have written; a file that cannot be read is passed over."""
+        path = self.folder / self.answers.name if self.folder else None
+        if path is None or not path.is_file():
+            return
+        try:
+            found = read(path)
+        except SeatworkError:
+            return
+        if found.name == self.answers.name:
+            answers = {**self.answers.answers, **found.answers}
+            self.answers = replace(self.answers, answers=answers)
+
+    def show(self, question: str) -> Answer:
+        """Return the answer to a question as it is now; the page shows this one."""
+        self.refresh()
+        self._shown[question] = self.answers.of(question)
+        return self._shown[question]
+
+    def change(self, question: str, change: Change) -> None:
+        """Change the answer to one question and save it at once.
+
+        Raises
+        ------
+        SeatworkError
+            If another page has answered the question since this one showed it, or the folder
+            cannot be written; nothing is changed then.
+        """
+        if self.folder is None:
+            self._change(question, change)
+            return
+        try:
+            self._write(self.folder, question, change)
+        except SeatworkError as error:
+            remedy = error.remedy.replace("give the command again", "type it again")
+            raise SeatworkError(error.value, f"not saved, since {error.fault}", remedy) from error
+        self._shown[question] = self.answers.of(question)
+
+    def _write(self, folder: Path, question: str, change: Change) -> None:
+        try:
+            files.make_folder(folder)
+        except OSError as error:
+            raise files.refusal(folder, error) from error
+        with files.lock(folder):
+            self.refresh()
+            self._check(question)
+            before = self.answers
+            self._change(question, change)
+            try:
+                self.answers.save(folder)
+            except SeatworkError:
+                self.answers = before
+                raise
+
+    def _change(self, question: str, change: Change) -> None:
+        changed = change(self.answers.of(question))
+        self.answers = self.answers.changed(question, **changed._asdict())
+
+    def _check(self, question: str) -> None:
+        """Refuse to write over what another page wrote after this one showed the question."""
+        now = self.answers.of(question)
+        shown = self._shown.get(question, now)
+        if now.attempt != shown.attempt:
+            fault = "another page has drawn new numbers for it"
+            raise SeatworkError(question, fault, "run this cell again to see them")
+        if _typed(now) != _typed(shown):
+            fault = f"another page has answered it ({_told(now)})"
+            remedy = "run this cell again to see that answer and go on from it"
+            raise SeatworkError(question, fault, remedy)
+
+
+def _typed(answer: Answer) -> tuple[str, ...]:
+    """Return what was typed, without boxes left empty at the end."""
+    parts = answer.parts
+    while parts and not parts[-1].strip():
+        parts = parts[:-1]
+    return parts
+
+
+def _told(answer: Answer) -> str:
+    return "; ".join(_typed(answer)) or "its box is empty now"
