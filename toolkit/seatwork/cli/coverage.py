@@ -23,9 +23,8 @@ def report(
 ) -> None:
     """List each code of the outline with its lessons, question types and sheets, and the gaps.
 
-    The codes stand in shop/outline.csv of the workbook; put your own outline there as it is.
-    Which lesson or question type serves which code can be changed in shop/coverage.csv, with
-    the columns kind, name, codes.
+    The codes stand in shop/outline.csv of the workbook, and what serves them in
+    shop/coverage.csv; both can be changed.
 
     Example: seatwork coverage --gaps
     """
@@ -40,15 +39,9 @@ def report(
             tell(one)
     short = sum(bool(one.gaps) for one in found.codes)
     typer.echo(f"{len(found.codes)} codes, {short} with a gap.")
-    for words, names in (
-        ("serve no code of the outline", found.unlisted),
-        ("are not there", found.missing),
-        ("codes are served and not in the outline", found.unknown),
-    ):
+    for words, names in (("serve no code", found.unlisted), ("are not there", found.missing)):
         if names:
             typer.echo(f"These {words}: {', '.join(names)}.")
-    if found.unknown:
-        typer.echo("Say in shop/coverage.csv which of your codes they serve.")
 
 
 def tell(one: "Covered") -> None:

@@ -156,22 +156,23 @@ def _changes(
 
 
 def check(
-    notebook: Annotated[Path, typer.Argument(help="Your copy of a sheet, such as cones.ipynb.")],
+    notebooks: Annotated[
+        list[Path], typer.Argument(help="Your copies of sheets, such as cones.ipynb.")
+    ],
 ) -> None:
-    """Let the referee run your own copy of a sheet.
+    """Let the referee run your own copy of a sheet; nothing of yours is changed.
 
     Example: seatwork check exercises/cones.ipynb
     """
-    from seatwork.opening import source
     from seatwork.worksheet.checking import check as referee
 
-    outcome = referee(notebook, source() / "exercises" / notebook.name)
-    if outcome.passed:
-        typer.echo(f"{notebook.name}: the referee passes it.")
-        return
-    for line in outcome.lines:
-        typer.echo(line)
-    raise typer.Exit(1)
+    outcomes = referee(notebooks)
+    for notebook, outcome in zip(notebooks, outcomes, strict=True):
+        said = "the referee passes it." if outcome.passed else "not yet."
+        typer.echo(f"{notebook}: {said}")
+        for line in outcome.lines:
+            typer.echo(f"  {line}")
+    raise typer.Exit(not all(outcome.passed for outcome in outcomes))
 
 
 def why(

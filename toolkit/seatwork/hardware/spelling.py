@@ -73,7 +73,7 @@ def as_typed(text: object) -> Iterator[None]:
             raise
         if not text.strip():
             raise
-        raise error.of(text.strip()) from error
+        raise SeatworkError(text.strip(), error.fault, error.remedy, **error.sizes) from error
 
 
 def size_name(text: str) -> str:

@@ -1,11 +1,5 @@
 """Worksheets: the forms learners answer in, one line of code for each question."""
 
-from seatwork.doors import doors
+from seatwork.worksheet.desk import Desk, NotYet, from_paper, model_sheet, sheet
 
-NAMES = {
-    "desk": "Desk from_paper model_sheet sheet",
-    "finishing": "NotYet",
-}
-"""The public names of each module."""
-
-__all__, __getattr__, __dir__ = doors(__name__, NAMES)
+__all__ = ["Desk", "NotYet", "from_paper", "model_sheet", "sheet"]

@@ -1,17 +1,36 @@
-"""Checking a worked sheet: the referee runs a learner's own copy on the learner's machine."""
+"""Checking worked sheets: the referee runs learners' own copies on the learner's machine.
+
+nbval runs a copy of each page in a folder of the referee's own, and compares what its last
+cell says with "all right". Nothing of the learner's is changed, and none of a learner's code
+runs in this process.
+"""
 
 import json
+import os
+import re
 import subprocess
 import sys
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
+from xml.etree import ElementTree
 
 from seatwork.errors import SeatworkError
+from seatwork.worksheet.findings import Findings
+from seatwork.worksheet.witness import PASSED, begins
 
-SANITIZE = "[picture]\nregex: data:image/png;base64,[A-Za-z0-9+/=]+\nreplace: data:image/png\n"
-FINISH = "sheet.finish()"
-LONGEST_RUN = 300  # seconds
+MOST_BYTES = 50_000_000
+LONGEST_CELL = 60  # seconds
+LONGEST_RUN = 300  # seconds for a page
+WITNESS = "__import__('seatwork.worksheet.witness', fromlist=['witness'])"
+MARKS = re.compile(r"^(\s*#+)(?=\s*(?:NBVAL|PYTEST)_)", re.MULTILINE)
+"""Comments by which nbval would skip a cell or take its error for meant."""
+FRESH = (
+    "Put this page aside and run seatwork open: it lays a fresh one, and answers typed into "
+    "its boxes are kept."
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,82 +40,159 @@ class Outcome:
     Parameters
     ----------
     passed : bool
-        Whether every cell ran and gave what the original gives.
+        Whether the page is whole, every cell ran, and everything asked is right.
     lines : tuple of str
-        What it said, worth reading if it did not pass.
+        One line for each question, before them what is wrong with the page.
     """
 
     passed: bool
     lines: tuple[str, ...]
 
 
-def check(notebook: Path, original: Path) -> Outcome:
-    """Run nbval on a learner's copy, with the last cell taken from the original.
+def check(pages: Sequence[str | Path]) -> list[Outcome]:
+    """Let nbval run learners' copies of sheets, all in one run.
 
     Parameters
     ----------
-    notebook : Path
-        The learner's copy; it is not changed.
-    original : Path
-        The sheet as it was delivered.
+    pages : sequence of str or Path
+        The learners' notebooks; they are not changed.
+
+    Returns
+    -------
+    list of Outcome
+        One for each page; a page that is no notebook is told and stops no other.
 
     Raises
     ------
     SeatworkError
-        If a file is no notebook, or the run takes too long.
+        If the run takes too long or cannot begin.
     """
-    notebook = notebook.resolve()  # the referee works in its folder
-    mine, delivered = _read(notebook), _read(original)
-    copy = notebook.with_name(f".checked-{notebook.name}")
-    sanitize = notebook.with_name(f".checked-{notebook.stem}.cfg")
-    try:
-        copy.write_text(json.dumps(_with_finish(mine, delivered)), encoding="utf-8")
-        sanitize.write_text(SANITIZE, encoding="utf-8")
-        return _referee(copy, sanitize)
-    finally:
-        copy.unlink(missing_ok=True)
-        sanitize.unlink(missing_ok=True)
+    with TemporaryDirectory(prefix="seatwork-", ignore_cleanup_errors=True) as folder:
+        copies = [_Copy(Path(page), Path(folder) / str(n)) for n, page in enumerate(pages)]
+        cells = _run(Path(folder), sum(not copy.fault for copy in copies))
+        return [copy.outcome(cells.get(copy.scratch.name, [])) for copy in copies]
 
 
-def _referee(copy: Path, sanitize: Path) -> Outcome:
+class _Copy:
+    """A learner's page, laid out for the referee."""
+
+    def __init__(self, page: Path, scratch: Path) -> None:
+        self.page, self.scratch = page, scratch
+        self.told = scratch / "told.json"
+        self.sources: list[str] = []
+        self.fault = ""
+        try:
+            self.sources = _sources(page)
+        except SeatworkError as error:
+            self.fault = str(error)
+            return
+        scratch.mkdir()
+        content = json.dumps(_notebook(self._cells()))
+        (scratch / "page.ipynb").write_text(content, encoding="utf-8")
+
+    def _cells(self) -> list[dict[str, Any]]:
+        """Return the page's code between the witness's first cell and its last."""
+        place = str(self.page.resolve().parent)
+        sit = f"{WITNESS}.sit({place!r}, {str(self.scratch)!r}, {self.page.stem!r})"
+        tell = f"{WITNESS}.tell({str(self.told)!r})"
+        return [*map(_cell, (sit, *self.sources)), _cell(tell, expected=repr(PASSED))]
+
+    def outcome(self, ran: list[bool]) -> Outcome:
+        """Say what came of the page; `ran` holds for each cell whether nbval passes it."""
+        if self.fault:
+            return Outcome(passed=False, lines=(self.fault,))
+        try:
+            told: dict[str, Any] = json.loads(self.told.read_text(encoding="utf-8"))
+        except (OSError, ValueError):
+            return Outcome(passed=False, lines=(self._ended(ran),))
+        found = Findings(**told)
+        passed = found.passed and bool(ran) and all(ran)
+        if found.passed and not passed:
+            found.faults.append(self._ended(ran))
+        fresh = () if found.whole else (FRESH,)
+        return Outcome(passed=passed, lines=(*found.faults, *fresh, *found.lines))
+
+    def _ended(self, ran: list[bool]) -> str:
+        """Say at which cell a page ends that does not come to its end."""
+        failed = ran.index(False) if False in ran else 0
+        if not 0 < failed <= len(self.sources):
+            return "The page could not be run; seatwork doctor looks for the reason."
+        cell = begins(self.sources[failed - 1])
+        return f"The page ends at the cell that begins with {cell!r}; mend it, or take it out."
+
+
+def _run(folder: Path, count: int) -> dict[str, list[bool]]:
+    """Run nbval on every copy; return for each, cell by cell, whether it passes."""
+    if not count:
+        return {}
+    report = folder / "report.xml"
+    (folder / "referee.ini").write_text("[pytest]\n", encoding="utf-8")
     command = [
-        *(sys.executable, "-m", "pytest", "--nbval", "--nbval-current-env", "-q"),
-        *("-p", "no:cacheprovider", "-c", str(sanitize), "--rootdir", str(copy.parent)),
-        *("--nbval-sanitize-with", str(sanitize), str(copy)),
+        *(sys.executable, "-m", "pytest", "-q", "--assert=plain", "-p", "no:cacheprovider"),
+        *("-p", "seatwork.deferred", "-p", "nbval.plugin", "--nbval-lax", "--nbval-current-env"),
+        *(f"--nbval-cell-timeout={LONGEST_CELL}", f"--junitxml={report}"),
+        *("-c", "referee.ini", "--rootdir", ".", "."),
     ]
+    alone = {"PYTEST_DISABLE_PLUGIN_AUTOLOAD": "1", "PYTEST_ADDOPTS": "", "PYTEST_PLUGINS": ""}
     try:
-        done = subprocess.run(
-            command, capture_output=True, text=True, timeout=LONGEST_RUN, check=False,
-            cwd=copy.parent,
+        subprocess.run(
+            command, capture_output=True, timeout=LONGEST_RUN * count, check=False, cwd=folder,
+            env=os.environ | alone, stdin=subprocess.DEVNULL,
         )  # fmt: skip
     except subprocess.TimeoutExpired as error:
         fault = f"it ran longer than {LONGEST_RUN} seconds"
-        raise SeatworkError(copy.name, fault, "look for a cell that never ends") from error
-    said = done.stdout if done.stdout.strip() else done.stderr
-    lines = tuple(line for line in said.splitlines() if line.strip())
-    return Outcome(passed=done.returncode == 0, lines=lines)
+        raise SeatworkError("the check", fault, "look for a cell that never ends") from error
+    return _read_report(report)
 
 
-def _read(path: Path) -> dict[str, Any]:
+def _read_report(report: Path) -> dict[str, list[bool]]:
+    """Return by folder which cells pass, in the order they ran."""
+    cells: dict[str, list[bool]] = {}
     try:
-        found = json.loads(path.read_text(encoding="utf-8"))
-    except (OSError, ValueError) as error:
-        raise SeatworkError(str(path), "that is no notebook", "name one of the sheets") from error
-    if not isinstance(found, dict) or not isinstance(found.get("cells"), list):
-        raise SeatworkError(str(path), "that is no notebook", "name one of the sheets")
-    return found
+        cases = list(ElementTree.parse(report).getroot().iter("testcase"))
+    except (OSError, ElementTree.ParseError):
+        return cells
+    for case in cases:
+        passed = not any(case.find(kind) is not None for kind in ("failure", "error", "skipped"))
+        cells.setdefault(str(case.get("classname")).split(".")[0], []).append(passed)
+    return cells
 
 
-def _with_finish(mine: dict[str, Any], delivered: dict[str, Any]) -> dict[str, Any]:
-    """Return the copy with every finish cell replaced by the original's, put last."""
-    kept = [cell for cell in mine["cells"] if not _is_finish(cell)]
-    finish = [dict(cell) for cell in delivered["cells"] if _is_finish(cell)]
-    if not finish:
-        raise SeatworkError("the original", "it has no finish cell", "take a delivered sheet")
-    for cell in finish:
-        cell.update(outputs=[], execution_count=None)
-    return {**mine, "cells": [*kept, *finish]}
+def _sources(page: Path) -> list[str]:
+    """Return the code of a notebook's cells, whatever else stands in it."""
+    remedy = "name one of your sheets, such as exercises/cones.ipynb"
+    try:
+        if not page.is_file():
+            raise SeatworkError(str(page), "that is no notebook: there is no such file", remedy)
+        if page.stat().st_size > MOST_BYTES:
+            raise SeatworkError(str(page), "the notebook is over 50 MB", "clear its outputs")
+        found = json.loads(page.read_text(encoding="utf-8-sig"))
+        cells = found["cells"]
+        code = [cell["source"] for cell in cells if cell["cell_type"] == "code"]
+        return [_text(source) for source in code]
+    except SeatworkError:
+        raise
+    except (OSError, ValueError, TypeError, KeyError, RecursionError) as error:
+        raise SeatworkError(str(page), "that is no notebook", remedy) from error
 
 
-def _is_finish(cell: dict[str, Any]) -> bool:
-    return cell.get("cell_type") == "code" and FINISH in "".join(cell.get("source", ()))
+def _text(source: Any) -> str:
+    """Return a cell as it is run: no half characters, which cannot be sent, and no marks."""
+    return MARKS.sub(r"\1.", "".join(source).encode("utf-8", "replace").decode("utf-8"))
+
+
+def _notebook(cells: list[dict[str, Any]]) -> dict[str, Any]:
+    return {"nbformat": 4, "nbformat_minor": 4, "metadata": {}, "cells": cells}
+
+
+def _cell(source: str, expected: str = "") -> dict[str, Any]:
+    """Return a code cell; nbval compares what it shows only where something is expected."""
+    shown = {"output_type": "execute_result", "execution_count": 1, "metadata": {}}
+    outputs = [{**shown, "data": {"text/plain": expected}}] if expected else []
+    return {
+        "cell_type": "code",
+        "source": source,
+        "metadata": {"tags": ["nbval-check-output"]} if expected else {},
+        "execution_count": 1 if expected else None,
+        "outputs": outputs,
+    }

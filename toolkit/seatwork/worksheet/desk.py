@@ -11,6 +11,7 @@ from seatwork.marking.given import Given
 from seatwork.marking.sheets import draw_item
 from seatwork.questions import Question, Verdict, judge_all
 from seatwork.shop import find
+from seatwork.worksheet import witness
 from seatwork.worksheet.entry import Entry, typed_parts
 from seatwork.worksheet.finishing import Finished, NotYet, open_points
 from seatwork.worksheet.kept import Kept
@@ -107,7 +108,11 @@ class Desk:
     def __init__(self, plan: Sheet, mine: Given, folder: Path | None) -> None:
         self.plan = plan
         self.mine = mine
+        self.asked: set[str] = set()
+        self.finished = False
         empty = AnswerFile(learner=mine.learner, sheet=plan.name, form=mine.form)
+        if witness.sitting:
+            folder = witness.sitting.sees(self, folder, empty.name)
         self.kept = Kept(empty, folder)
         self._shown: dict[str, Any] = {}
 
@@ -152,6 +157,7 @@ class Desk:
         """
         self.plan.item(name)
         self.kept.show(name)
+        self.asked.add(name)
         entry = Entry(self, name)
         if answer is not None and typed_parts(answer) != self.answers.of(name).parts:
             self.keep(name, typed_parts(answer))
@@ -201,6 +207,7 @@ class Desk:
         NotYet
             In practice, naming the questions that are open.
         """
+        self.finished = True
         self.kept.refresh()
         if not self.is_practice:
             return Finished(self._saved())

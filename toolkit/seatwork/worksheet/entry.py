@@ -7,6 +7,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.telling import tell
 from seatwork.questions import Question, Verdict
 from seatwork.shop import wording
+from seatwork.worksheet import witness
 
 if TYPE_CHECKING:
     from seatwork.worksheet.desk import Desk
@@ -76,6 +77,9 @@ class Entry:
         from IPython import display as shown
 
         display: Any = shown.display
+        if witness.sitting:  # the referee wants no drawing and no form
+            display({"text/plain": repr(self)}, raw=True)
+            return
         from seatwork.worksheet.form import Form
 
         display(self.picture(), raw=True)

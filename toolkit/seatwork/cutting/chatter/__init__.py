@@ -25,3 +25,58 @@ sideways, wear during the cut, walls of the hole. Stiffness, damping and cutting
 coefficients of a bench machine are assumptions until it is tap tested. So every
 result is an illustration, not a prediction for your machine.
 """
+
+from seatwork.cutting.chatter.cone import ConeSurface, ring, surface_left
+from seatwork.cutting.chatter.limits import (
+    Band,
+    CriticalSpeed,
+    Limit,
+    absolute_limit,
+    chatter_band,
+    critical_speed,
+    width_limit,
+)
+from seatwork.cutting.chatter.mapping import Map, stability
+from seatwork.cutting.chatter.marks import frequency_from_marks, marks_per_turn
+from seatwork.cutting.chatter.parts import (
+    NOTE,
+    Cut,
+    Cutter,
+    Machine,
+    depth_of_cut,
+    land_damping,
+    land_over_wave,
+    lip_in_cut,
+)
+from seatwork.cutting.chatter.sound import Sound, sound, tone
+from seatwork.cutting.chatter.tracing import Trace, trace
+
+__all__ = [
+    "NOTE",
+    "Band",
+    "ConeSurface",
+    "CriticalSpeed",
+    "Cut",
+    "Cutter",
+    "Limit",
+    "Machine",
+    "Map",
+    "Sound",
+    "Trace",
+    "absolute_limit",
+    "chatter_band",
+    "critical_speed",
+    "depth_of_cut",
+    "frequency_from_marks",
+    "land_damping",
+    "land_over_wave",
+    "lip_in_cut",
+    "marks_per_turn",
+    "ring",
+    "sound",
+    "stability",
+    "surface_left",
+    "tone",
+    "trace",
+    "width_limit",
+]

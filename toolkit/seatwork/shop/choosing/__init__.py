@@ -1,1 +1,0 @@
-"""Choosing for a cut: which cutter, which feed, which spindle step, each with its reason."""

@@ -1,1 +1,0 @@
-"""What the shop owns: its cutters, machines and materials, as it lists them."""
