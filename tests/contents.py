@@ -1,7 +1,7 @@
 """Write the links between lessons, the start page's list and the README's table from one list.
 
 ``python tests/contents.py`` writes them; ``--check`` only names what would change. The list is
-``tests/contents.toml``; a page whose file is not there is not linked.
+``shop/defaults/contents.toml``; a page whose file is not there is not linked.
 """
 
 import re
@@ -9,8 +9,10 @@ import sys
 import tomllib
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import nbformat
+from seatwork.shop.folder import package_text
 
 HOME = Path(__file__).resolve().parents[1]
 LESSONS = HOME / "notebooks"
@@ -21,28 +23,28 @@ TABLE = re.compile(r"(?<=\n\| \| \|\n\|---\|---\|\n).*?(?=\n\| \[Worksheets\])",
 HEADINGS = {"lesson": "", "instructor": "For the instructor", "look it up": "To look things up"}
 
 
-def pages() -> list[dict[str, str]]:
+def pages() -> list[dict[str, Any]]:
     """List the pages whose file is there, in the order of the list."""
-    listed = tomllib.loads((HOME / "tests" / "contents.toml").read_text(encoding="utf-8"))["page"]
+    listed = tomllib.loads(package_text("contents.toml"))["page"]
     return [page for page in listed if place(page).is_file()]
 
 
-def place(page: dict[str, str]) -> Path:
+def place(page: dict[str, Any]) -> Path:
     """Name the notebook of a page."""
     return LESSONS / f"{page['file']}.ipynb"
 
 
-def link(page: dict[str, str], before: str = "", after: str = "") -> str:
+def link(page: dict[str, Any], before: str = "", after: str = "") -> str:
     """Link a page from another notebook."""
     return f"[{before}{page['title']}{after}]({page['file']}.ipynb)"
 
 
-def kind(page: dict[str, str]) -> str:
+def kind(page: dict[str, Any]) -> str:
     """Say for whom a page is: a key of `HEADINGS`."""
     return page.get("for", "lesson")
 
 
-def links(page: dict[str, str]) -> str:
+def links(page: dict[str, Any]) -> str:
     """Write the line under a title: the page before, all lessons, the page after."""
     row = [other for other in pages() if kind(other) == kind(page)]
     here = row.index(page)
@@ -65,7 +67,7 @@ def start_list() -> str:
     return "\n\n".join(parts)
 
 
-def numbered(page: dict[str, str]) -> str:
+def numbered(page: dict[str, Any]) -> str:
     """Give a lesson its number in front."""
     return f"{page['file'][:2]} " if kind(page) == "lesson" else ""
 
@@ -111,7 +113,7 @@ def stale() -> list[tuple[Path, str]]:
 if __name__ == "__main__":
     found = stale()
     for path, text in found:
-        sys.stdout.write(f"{path.name}: links or lists differ from tests/contents.toml\n")
+        sys.stdout.write(f"{path.name}: links or lists differ from shop/defaults/contents.toml\n")
         if "--check" not in sys.argv:
             path.write_text(text, encoding="utf-8")
     sys.exit(1 if found and "--check" in sys.argv else 0)

@@ -12,6 +12,7 @@ from pathlib import Path
 import nbformat
 import pytest
 from seatwork import opening
+from seatwork.shop.folder import package_text
 
 HOME = opening.source()
 LESSONS = sorted((HOME / "notebooks").glob("*.ipynb"))
@@ -217,7 +218,7 @@ def test_the_first_link_of_the_start_page_is_lesson_02() -> None:
 
 def test_every_page_is_listed_and_linked_in_order() -> None:
     """Each page is in the list of contents; links, start page and README are as it writes."""
-    listed = tomllib.loads((HOME / "tests" / "contents.toml").read_text(encoding="utf-8"))["page"]
+    listed = tomllib.loads(package_text("contents.toml"))["page"]
     assert {page["file"] for page in listed} == {path.stem for path in LESSONS}
     command = [sys.executable, str(HOME / "tests" / "contents.py"), "--check"]
     checked = subprocess.run(command, capture_output=True, text=True, check=False)

@@ -1,11 +1,16 @@
 """Imports run one way only, as the table in DEVELOPERS.md says; each library has its rooms."""
 
 import ast
+import inspect
+import pkgutil
+import re
 import sys
 from dataclasses import dataclass
+from importlib import import_module
 from pathlib import Path
 
 import pytest
+import seatwork
 
 PROJECT = Path(__file__).parents[1]
 PACKAGE = PROJECT / "toolkit" / "seatwork"
@@ -60,6 +65,14 @@ ROOMS = table()
 FILES = sorted(PACKAGE.rglob("*.py"))
 # facts of the package itself, not rooms
 FACTS = {"seatwork", "seatwork.__version__"}
+# what every package's first file hands its names out with
+FACE = {"seatwork.doors", "seatwork.doors.doors"}
+# the only ways up: methods whose work is done in a room above, and whose they are
+UPWARD = {
+    "seatwork.cards:job_card": "Plan",
+    "seatwork.inspection:inspect_parts": "Plan",
+    "seatwork.plan:make_plan": "Callout",
+}
 # wrong on purpose: the trigonometry of a learner's slips
 SLIPS = "questions/wrong_trig.py"
 
@@ -89,14 +102,44 @@ def test_every_room_is_in_the_table() -> None:
 
 def test_the_first_file_imports_nothing() -> None:
     """``import seatwork`` loads no room."""
-    assert imported(PACKAGE / "__init__.py") == set()
+    assert imported(PACKAGE / "__init__.py") == FACE
 
 
 @pytest.mark.parametrize("room", sorted({room_of(path) for path in FILES} - {"__init__"}))
 def test_imports_run_one_way(room: str) -> None:
     """No file of the room imports a room or a library that its line does not name."""
-    wrong = {path.name: faults(room, imported(path)) for path in FILES if room_of(path) == room}
+    wrong = {
+        path.name: faults(room, imported(path) - (FACE if path.name == "__init__.py" else set()))
+        for path in FILES
+        if room_of(path) == room
+    }
     assert not {name: fault for name, fault in wrong.items() if fault}
+
+
+def test_the_ways_up_are_the_three_that_are_named() -> None:
+    """A door leads up only where it is written down, to a function that takes the object first."""
+    found = {
+        str(node.args[0].value)
+        for path in FILES
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "door"
+        if isinstance(node.args[0], ast.Constant)
+    }
+    assert found == set(UPWARD)
+    for target, kind in UPWARD.items():
+        module, _, name = target.partition(":")
+        function = getattr(import_module(module), name)
+        first = next(iter(inspect.signature(function).parameters.values()))
+        assert kind in re.findall(r"\w+", str(first.annotation)), target
+
+
+def test_no_public_name_is_a_module() -> None:
+    """A name that is also a module of its package would be hidden once the module is loaded."""
+    for room in ("", *(f".{room}" for room in seatwork.ROOMS.split())):
+        package = import_module(f"seatwork{room}")
+        modules = {found.name for found in pkgutil.iter_modules(package.__path__)}
+        names = {name for said in package.NAMES.values() for name in said.split()}
+        assert not names & modules, room
 
 
 def test_the_table_itself_has_no_circle() -> None:

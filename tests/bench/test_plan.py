@@ -10,7 +10,7 @@ from collections.abc import Callable
 import pytest
 from seatwork import notes, plan
 from seatwork.inspection import Measured, inspect
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 pytestmark = pytest.mark.bench
 

@@ -139,7 +139,7 @@ class PlugBench(Bench[Plug]):
         ),
     )
 
-    def work_out(self, values) -> Plug:
+    def work_out(self, **values) -> Plug:
         """Refuse a cone that would come out below."""
         if values["depth"] > 8.89:
             raise SeatworkError(

@@ -15,7 +15,7 @@ from seatwork.benches.hearing import Hearing, wav
 from seatwork.benches.picture import LivePicture
 from seatwork.cutting import NOTE
 from seatwork.errors import SeatworkError
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 VIEWS = {CONES: {}, MAP: {"on_map": True}, TRACE: {"in_time": True}, CURES: {"cures": True}}
 

@@ -1,10 +1,15 @@
 """Controls: whole steps under exact values, both systems."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from seatwork.benches.controls import Number
+from seatwork.benches.controls import Number, Pick
 from seatwork.benches.kinds import KINDS
+from seatwork.benches.pick_box import PickBox
+from seatwork.errors import SeatworkError
+from seatwork.hardware import screw
 
 DEPTH = Number(name="depth", label="Depth", low=1.0, high=20.0, start=5.0, why="so it is")
 
@@ -60,3 +65,68 @@ def test_what_stands_in_a_box_can_be_typed_again(kind) -> None:
     for system in ("inch", "metric"):
         shown = sort.boxed(sort.read("12", system), system)
         assert sort.boxed(sort.read(shown, system), system) == shown
+
+
+SCREWS = ("M6 socket flat head", "1/4 hex cap")
+SCREW = Pick(
+    name="screw",
+    label="Screw",
+    listed=lambda: SCREWS,
+    known=screw,
+    start="M8 hex",
+    others="a screw",
+)
+
+
+def test_a_pick_takes_names_that_are_in_no_list():
+    """Its reader knows more screws than the list; one it does not know is refused."""
+    assert SCREW.read(" #10 flat head ", "inch") == "#10 flat head"
+    with pytest.raises(SeatworkError, match="slotted, recessed or socket"):
+        SCREW.read("M6 flat head", "inch")
+    with pytest.raises(SeatworkError, match="screw wants a name"):
+        SCREW.read("  ", "inch")
+    with pytest.raises(SeatworkError, match="screw wants a name"):
+        SCREW.read(6.0, "inch")
+
+
+def test_a_pick_begins_with_what_the_shop_has():
+    """Where the shop's own list lacks the first name, its own first one takes the place."""
+    assert SCREW.first == SCREWS[0]
+    assert replace(SCREW, start=SCREWS[1]).first == SCREWS[1]
+    with pytest.raises(SeatworkError, match="the shop's list has none for screw"):
+        _ = replace(SCREW, listed=lambda: ()).first
+
+
+def test_the_box_of_a_pick_takes_a_name_typed(monkeypatch):
+    """The last entry opens a line; a name that is taken stands in the menu from then on."""
+    asked = []
+    trouble = {"M6 flat head": "which one?"}
+    box = PickBox(SCREW, lambda name: asked.append(name) or trouble.get(name, ""))
+    box.lay(SCREWS[0])
+    assert box.line.layout.display == "none"
+    assert [value for _, value in box.menu.options] == [*SCREWS, ""]
+    box.menu.value = ""
+    assert box.line.layout.display is None
+    box.line.value = "M6 flat head"
+    assert (asked, box.line.value) == (["M6 flat head"], "M6 flat head")
+    box.line.value = "#10 flat head"
+    box.lay("#10 flat head")
+    assert box.menu.value == "#10 flat head"
+    assert box.line.layout.display == "none"
+    box.menu.value = SCREWS[1]
+    assert asked == ["M6 flat head", "#10 flat head", SCREWS[1]]
+
+
+def test_names_that_an_asking_error_gives_are_offered():
+    """Where several are meant, the menu offers each of them."""
+
+    def known(name):
+        error = SeatworkError(name, "slotted or socket?", "write which")
+        error.options = ("M6 flat head slotted", "M6 socket flat")
+        raise error
+
+    box = PickBox(replace(SCREW, known=known), lambda name: "which one?")
+    box.lay(SCREWS[0])
+    box.line.value = "M6 flat head"
+    values = [value for _, value in box.menu.options]
+    assert values == [*SCREWS, "M6 flat head slotted", "M6 socket flat", ""]

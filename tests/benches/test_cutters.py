@@ -9,8 +9,8 @@ from seatwork.benches.cutter_jobs import CAP, GUARD, HOPPER, LETTERS, PAD, PLACE
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
-from seatwork.shop.choosing import Choice, Refusal
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.choosing import Choice, Refusal
+from seatwork.shop.shop import Shop
 
 ANSWERS = {GUARD: "XH90", HOPPER: "CS82-1", CAP: "A-5/8", PAD: "A-1-1/4", SHEET: "CS100-3"}
 """Common practice, no source: a cross-hole cutter in sheet; one flute chatters least; a flat

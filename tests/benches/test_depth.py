@@ -8,19 +8,19 @@ from seatwork import benches
 from seatwork.benches.depth_bench import (
     FACE,
     HOLE_EDGE,
-    M6,
-    QUARTER,
     SHALLOW,
-    SHEET,
-    TEN,
-    Depth,
-    jobs,
 )
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import GhostScene, Scene
 from seatwork.errors import SeatworkError
 
 INCH = 25.4
+QUARTER, TEN, SHEET, M6 = (
+    "1/4 flat head 82° (frame)",
+    "#10 flat head 82° (hopper plate)",
+    "#10 flat head 100° (guard)",
+    "M6 socket flat 90° (hopper plate)",
+)
 
 
 def test_it_opens_on_a_question():
@@ -78,7 +78,7 @@ def test_the_screw_breaks_the_shop_s_rule():
     Source: (.537 - .507)/(2 x .8693) = .01726, by hand; .015 is common practice, no source.
     """
     bench = benches.depth(cut=True)
-    assert bench.result.amount / INCH == pytest.approx(-0.01726, abs=2e-5)
+    assert bench.result.lies.amount / INCH == pytest.approx(-0.01726, abs=2e-5)
     assert not bench.result.within_rule
     row = bench.readouts()[-1]
     assert row == ["Screw in it", "0.017 in (0.44 mm) below, outside the rule"]
@@ -111,15 +111,6 @@ def test_a_screw_brings_its_seat(screw, sharp, hole, angle):
     assert seat.diameter == pytest.approx(sharp)
     assert seat.hole_diameter == pytest.approx(hole, abs=1e-3)
     assert seat.included_angle == angle
-
-
-def test_the_start_is_the_first_screw():
-    """The sizes the sliders begin with are those of the screw that is chosen first."""
-    start = {control.name: control.start for control in Depth.controls}
-    job = jobs()[start["screw"]]
-    assert start["diameter"] == pytest.approx(job.screw.head.sharp_diameter)
-    assert start["hole"] == pytest.approx(job.hole_diameter)
-    assert start["angle"] == job.screw.seat_angle
 
 
 @pytest.mark.parametrize(
@@ -185,7 +176,7 @@ def test_moved_is_fresh():
     drawing = scene.draw()
     assert isinstance(scene, Scene)
     assert isinstance(scene, GhostScene)
-    assert scene.move(bench.set(cut=True, new_nose=3.0).result) == bench.text
+    assert scene.move(bench.set(cut=True, new_nose=3.0).result.pair) == bench.text
     assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
@@ -195,6 +186,22 @@ def test_a_move_is_short_on_the_wire():
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     sizes = []
     for thousandth in (*range(40, 121), *range(40, 121)):
-        _, changes = picture.move(bench.set(new_nose=thousandth * 0.0254).result)
+        _, changes = picture.move(bench.set(new_nose=thousandth * 0.0254).result.pair)
         sizes.append(len(json.dumps(changes, separators=(",", ":"))))
     assert median(sizes[81:]) < 2500
+
+
+@pytest.mark.parametrize("name", ["M8 socket flat head", "#8 flat head", "1/2 socket flat head"])
+def test_any_flat_head_goes_on_the_bench(name):
+    """A screw that is in no list of the shop brings its seat and hole, and code() keeps it."""
+    bench = benches.depth(cut=True, screw=name)
+    assert bench.code() == f"benches.depth(cut=True, screw={name!r})"
+    assert eval(bench.code(), {"benches": benches}).text == bench.text
+
+
+def test_a_head_without_a_cone_is_refused():
+    """A hex cap screw has no countersink; which flat head is meant is asked."""
+    with pytest.raises(SeatworkError, match="no cone"):
+        benches.depth(screw="3/8 hex cap")
+    with pytest.raises(SeatworkError, match="slotted, recessed or socket"):
+        benches.depth(screw="M6 flat head")

@@ -6,8 +6,7 @@ from statistics import median
 import numpy as np
 import pytest
 from seatwork import benches
-from seatwork.benches.depth_bench import QUARTER, SHEET, TEN
-from seatwork.benches.flush_bench import ALL_ANGLES
+from seatwork.benches.flush_bench import ALL_ANGLES, QUARTER, SHEET, TEN
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import Scene
 from seatwork.errors import SeatworkError

@@ -78,7 +78,7 @@ def test_trouble_is_told_and_the_last_good_state_stays(page, typed, says):
 
 def test_a_fault_of_the_bench_is_told_too(page, monkeypatch, caplog):
     """An error nobody foresaw gets a sentence and a line in the log; the page gets its answer."""
-    monkeypatch.setattr(page.view.bench, "work_out", lambda values: 1 / 0)
+    monkeypatch.setattr(page.view.bench, "work_out", lambda **values: 1 / 0)
     answer = page.ask("depth", step=151)
     assert "ZeroDivisionError" in answer["trouble"]
     assert answer["asked"] == "page:1"

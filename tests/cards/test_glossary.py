@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 import pytest
 from seatwork.cards import Pages, glossary
-from seatwork.shop.glossary import glossary as words
+from seatwork.shop.house.glossary import glossary as words
 
 
 @pytest.mark.parametrize("paper", ["letter", "a4"])

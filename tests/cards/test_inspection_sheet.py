@@ -9,7 +9,7 @@ from seatwork.cards import Pages
 from seatwork.cards.inspection_sheet import inspection_sheet
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect, read_sheet
-from seatwork.plan.parts import plan_part
+from seatwork.plan.part_files import plan_part
 
 DEMO = Path(plan.__file__).parent / "demo"
 

@@ -10,7 +10,7 @@ from seatwork.cards.blocks import VERIFY
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, telling
-from seatwork.shop.cautions import closing
+from seatwork.shop.house.cautions import closing
 
 NUMBER = re.compile(r"\d+(?:[.,/]\d+)*")
 NOTES = (

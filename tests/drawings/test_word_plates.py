@@ -9,7 +9,7 @@ from seatwork.drawings.scene import PALETTES, Drawing, Look
 from seatwork.drawings.sketch import HEIGHT
 from seatwork.drawings.word_plates import PLATES, plate
 from seatwork.errors import SeatworkError
-from seatwork.shop.glossary import glossary
+from seatwork.shop.house.glossary import glossary
 
 RENDERER = RendererAgg(1280, int(HEIGHT), 100)
 

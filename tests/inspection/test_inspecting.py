@@ -10,8 +10,8 @@ from seatwork.inspection.rubric import rubric
 from seatwork.inspection.series import histogram, run_chart
 from seatwork.inspection.telling import part_rows, results_csv, summary, write_results
 from seatwork.plan.examples import measured_file, part_files
-from seatwork.plan.parts import plan_parts
-from seatwork.shop.stock import Shop
+from seatwork.plan.part_files import plan_parts
+from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
 IN = 25.4

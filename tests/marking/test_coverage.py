@@ -1,15 +1,13 @@
 """The report of coverage is honest: what is listed is there, and what is missing is said."""
 
-import csv
-import io
+import tomllib
 from pathlib import Path
 
 import pytest
 from seatwork import opening
 from seatwork.errors import SeatworkError
 from seatwork.marking.coverage import Coverage, coverage
-from seatwork.questions import all_types
-from seatwork.shop.lists import list_text
+from seatwork.shop.folder import package_text
 
 HOME = opening.source()
 OUTLINE = "code,competency\nA1,Cut a cone\nA2,Sing a song\n"
@@ -24,7 +22,8 @@ def workbook(tmp_path: Path) -> Path:
 def changed(workbook: Path, outline: str, serves: str) -> Coverage:
     """Give the workbook lists of its own and report."""
     (workbook / "shop" / "outline.csv").write_text(outline, encoding="utf-8")
-    (workbook / "shop" / "coverage.csv").write_text(serves, encoding="utf-8")
+    if serves:
+        (workbook / "shop" / "coverage.csv").write_text(serves, encoding="utf-8")
     return coverage(workbook)
 
 
@@ -33,17 +32,10 @@ def test_every_lesson_and_question_type_serves_a_code() -> None:
     assert coverage().unlisted == ()
 
 
-def test_every_question_type_in_the_list_exists() -> None:
-    """The list names question types by their ids, and none that is not there."""
-    text, _ = list_text("coverage.csv")
-    rows = list(csv.DictReader(io.StringIO(text)))
-    assert {row["name"] for row in rows if row["kind"] == "question"} == set(all_types())
-
-
 def test_lessons_that_are_there_are_found_and_the_rest_is_said() -> None:
     """Each listed lesson is either a notebook or among the missing; the start page is neither."""
-    text, _ = list_text("coverage.csv")
-    listed = {r["name"] for r in csv.DictReader(io.StringIO(text)) if r["kind"] == "lesson"}
+    pages = tomllib.loads(package_text("contents.toml"))["page"]
+    listed = {page["file"] for page in pages if "codes" in page}
     files = {path.stem for path in (HOME / "notebooks").glob("*.ipynb")}
     assert set(coverage().missing) == listed - files
     assert not any("00_" in lesson for one in coverage().codes for lesson in one.lessons)
@@ -65,8 +57,8 @@ def test_a_code_without_questions_is_a_gap() -> None:
     assert "on no sheet" not in found.gaps
 
 
-def test_a_workbook_gets_both_lists_and_they_can_be_changed(workbook: Path) -> None:
-    """The instructor's own outline counts, with codes of any form, semicolons and all."""
+def test_an_outline_can_be_changed_and_its_codes_served(workbook: Path) -> None:
+    """The instructor's own outline counts, with what a list of their own says serves it."""
     serves = "kind,name,codes\nlesson,02_angle_standards,A1\nquestion,seat-depth,A1; A2\n"
     found = changed(workbook, OUTLINE, serves)
     first, second = found.codes
@@ -76,6 +68,33 @@ def test_a_workbook_gets_both_lists_and_they_can_be_changed(workbook: Path) -> N
     assert second.gaps == ("no lesson",)
     assert "seat-diameter" in found.unlisted
     assert "03_depth_diameter_travel" in found.unlisted
+
+
+def test_an_own_outline_is_taken_as_it_is(workbook: Path) -> None:
+    """Its codes are listed though nothing meets them; other columns, blank words, codes twice stay.
+
+    The codes that the lessons and questions of the package serve are named, not refused.
+    """
+    outline = "Hours;code;competency\n2;7.1;Drill\n;7.1;Ream\n4;7/B;\n"
+    found = changed(workbook, outline, "")
+    assert [(one.code, one.competency) for one in found.codes] == [
+        ("7.1", "Drill; Ream"),
+        ("7/B", ""),
+    ]
+    assert all(one.gaps == ("no lesson", "no question") for one in found.codes)
+    assert {"seat-depth", "12_the_whole_part"} <= set(found.unlisted)
+    assert {"S4", "H1"} <= set(found.unknown)
+
+
+def test_one_row_of_an_own_list_changes_one_thing(workbook: Path) -> None:
+    """What the list does not name serves what it served, and a code nobody knows is named."""
+    before = coverage(workbook)
+    (workbook / "shop" / "coverage.csv").write_text("kind,name,codes\nquestion,seat-depth,Z9\n")
+    after = coverage(workbook)
+    assert after.unknown == ("Z9",)
+    assert after.unlisted == ("seat-depth",)
+    changes = [old.code for old, new in zip(before.codes, after.codes, strict=True) if old != new]
+    assert changes == ["S4"]
 
 
 def test_a_question_that_no_sheet_asks_is_a_gap(workbook: Path) -> None:
@@ -100,10 +119,9 @@ def test_an_instructor_s_own_question_type_is_counted(workbook: Path) -> None:
 @pytest.mark.parametrize(
     ("outline", "serves", "place", "fault"),
     [
-        (OUTLINE, "kind,name,codes\nlesson,x,Z9\n", "coverage.csv, row 2", "has no Z9"),
         (OUTLINE, "kind,name,codes\npoem,x,A1\n", "coverage.csv, row 2", "not a known word"),
         (OUTLINE, "kind,name,codes\nlesson,x,A1\nlesson,x,A2\n", "row 3", "stands in row 2 too"),
-        ("code,competency\nA1,\n", "kind,name,codes\n", "outline.csv, row 2", "blank"),
+        ("code,competency\n,Cut\n", "kind,name,codes\n", "outline.csv, row 2", "blank"),
         ("code\nA1\n", "kind,name,codes\n", "outline.csv, row 1", "heading is missing"),
     ],
 )

@@ -17,7 +17,7 @@ from seatwork.marking.feedback import feedback, page
 from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
 from seatwork.questions import all_types
 from seatwork.questions.catalogue import SLIPS
-from seatwork.shop.wording import defaults
+from seatwork.shop.house.wording import defaults
 
 EVIL = "<script>alert(1)</script>"
 

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
 from seatwork.notes import NoteError, Size, read
-from seatwork.shop import house_rules
+from seatwork.shop.house import house_rules
 
 WORDS = """
 4X 2X ⌀ .201 THRU ⌵ ⌴ ↧ X 82° .385 CSK C'BORE S.F. 17/32 1-1/4 3HOLES M8 1.25 -6H 1/4-20 UNC-2B

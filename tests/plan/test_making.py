@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from seatwork import notes, plan
 from seatwork.errors import SeatworkError
 from seatwork.plan import telling
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
 MATERIALS = [one.name for one in SHOP.materials]

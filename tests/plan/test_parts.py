@@ -5,8 +5,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
 from seatwork.plan.examples import part_files
-from seatwork.plan.parts import plan_part
-from seatwork.shop.stock import Shop
+from seatwork.plan.part_files import plan_part
+from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
 HEADING = "feature,note,material,machine,thickness\n"

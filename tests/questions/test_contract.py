@@ -6,7 +6,6 @@ from random import Random
 import pytest
 from seatwork.questions import Question, all_types, judge
 from seatwork.questions.checking import lacks
-from seatwork.questions.competencies import tags
 from seatwork.questions.measures import ANGLE
 from seatwork.questions.parts import NumberPart
 from seatwork.questions.question import too_close
@@ -83,11 +82,11 @@ def check_text(question: Question) -> None:
 
 @EVERY_TYPE
 def test_a_type_lacks_nothing(name: str, kind: type[Question]) -> None:
-    """Goal, difficulty, hints, both systems, reasons, worked answers and tags: all are there.
+    """Goal, difficulty, hints, both systems, reasons, and worked answers: all are there.
 
     ``test_own_types`` plants a fault of each kind and sees that it is said.
     """
-    assert lacks(kind, 20, tags()) == ()
+    assert lacks(kind, 20) == ()
 
 
 @EVERY_TYPE

@@ -5,9 +5,8 @@ from pathlib import Path
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
-from seatwork.questions import all_types, own_types
+from seatwork.questions import own_types
 from seatwork.questions.checking import lacks
-from seatwork.questions.competencies import tags
 from seatwork.questions.registry import load
 from seatwork.questions.template import TEMPLATE
 
@@ -55,14 +54,6 @@ def test_what_is_missing_is_said(tmp_path: Path, old: str, new: str, said: str) 
     assert said in found[0]
 
 
-def test_a_type_without_a_tag_is_found(tmp_path: Path) -> None:
-    """Where tags are asked for, a type that has none is named."""
-    kind = load(written(tmp_path, TEMPLATE))
-    assert lacks(kind, 5, {"my-question": ("edges",)}) == ()
-    assert lacks(kind, 5, {"my-question": ()}) == ("it has no competency tag",)
-    assert lacks(kind, 5, {}) == ("it has no competency tag",)
-
-
 def test_a_sheet_in_a_workbook_uses_an_own_type(tmp_path: Path) -> None:
     """A file in the workbook's ``questions/`` folder adds its type to the sheets there."""
     (tmp_path / "workbook.toml").write_text("format = 1\n")
@@ -77,11 +68,3 @@ def test_a_name_taken_already_is_refused(tmp_path: Path) -> None:
     written(tmp_path, TEMPLATE.replace("my-question", "seat-depth"))
     with pytest.raises(SeatworkError, match="rename yours"):
         own_types(tmp_path)
-
-
-def test_every_type_has_competency_tags(tmp_path: Path) -> None:
-    """The table names every type, and an instructor's table stands in for it."""
-    assert set(tags()) == set(all_types())
-    assert all(tags().values())
-    written(tmp_path / "questions", "question,tags\nseat-depth,our own\n", "competencies.csv")
-    assert tags(tmp_path) == {"seat-depth": ("our own",)}

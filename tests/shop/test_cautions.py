@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
-from seatwork.shop.cautions import cautions, closing
+from seatwork.shop.house.cautions import cautions, closing
 
 
 def test_every_caution_names_hazard_habit_and_source() -> None:

@@ -3,8 +3,8 @@
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing import Choices, Job, choose
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.choosing import Choices, Job, choose
+from seatwork.shop.shop import Shop
 
 SEAT = Countersink(diameter=12.88, hole_diameter=6.75, included_angle=82)
 

@@ -7,7 +7,7 @@ import nbformat
 import pytest
 from seatwork import opening
 from seatwork.errors import SeatworkError
-from seatwork.shop.glossary import glossary
+from seatwork.shop.house.glossary import glossary
 
 LESSONS = sorted((opening.source() / "notebooks").glob("[01]*.ipynb"))
 BOLD = re.compile(r"\*\*([a-z][a-z -]*)\*\*")

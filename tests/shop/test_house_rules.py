@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from seatwork import shop
 from seatwork.errors import SeatworkError
-from seatwork.shop import house_rules
+from seatwork.shop.house import house_rules
 
 IN = 25.4
 

@@ -4,11 +4,11 @@ from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
-from seatwork.shop.cutters import COLUMNS, cutters
 from seatwork.shop.folder import package_text
-from seatwork.shop.machines import machines, power
-from seatwork.shop.materials import materials
-from seatwork.shop.stock import Shop
+from seatwork.shop.lists.cutters import COLUMNS, cutters
+from seatwork.shop.lists.machines import machines, power
+from seatwork.shop.lists.materials import materials
+from seatwork.shop.shop import Shop
 
 
 def workbook(folder: Path, **lists: str) -> Path:

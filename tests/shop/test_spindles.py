@@ -1,9 +1,9 @@
 """Spindle speeds by the house rules: whoever changes a rule gets another speed."""
 
 import pytest
-from seatwork.shop.house_rules import HouseRules, apply
-from seatwork.shop.spindles import spindle_for
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.spindles import spindle_for
+from seatwork.shop.house.house_rules import HouseRules, apply
+from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
 MACHINE, STEEL = SHOP.machine("bench drill press"), SHOP.material("1018 steel")

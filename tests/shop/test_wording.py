@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from seatwork import shop
 from seatwork.errors import SeatworkError
-from seatwork.shop.wording import apply, defaults
+from seatwork.shop.house.wording import apply, defaults
 
 
 def test_text_can_be_changed(tmp_path: Path) -> None:

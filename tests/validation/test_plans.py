@@ -13,7 +13,7 @@ import pytest
 from seatwork import notes, plan, units
 from seatwork.errors import SeatworkError
 from seatwork.plan import SeatPlan
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 READ = tomllib.loads(Path(__file__).with_name("data").joinpath("plans.toml").read_text("utf-8"))
 PLANS, CONFLICTS = READ["plan"], READ["conflict"]

@@ -2,7 +2,7 @@
 
 import pytest
 from seatwork import cutting, shop
-from seatwork.shop.materials import materials
+from seatwork.shop.lists.materials import materials
 from seatwork.tables import rows
 
 DATA = "speeds_feeds"

@@ -9,6 +9,7 @@ import pytest
 from seatwork import opening, worksheet
 from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
+from seatwork.shop.folder import package_text
 
 HOME = opening.source()
 ANSWERS = {
@@ -39,7 +40,7 @@ def test_eight_questions_each_lead_to_a_lesson_in_the_order_of_the_course() -> N
 
 def test_the_titles_are_those_of_the_lessons() -> None:
     """The file of contents lists each lesson under the title that the sheet shows."""
-    listed = tomllib.loads((HOME / "tests" / "contents.toml").read_text("utf-8"))["page"]
+    listed = tomllib.loads(package_text("contents.toml"))["page"]
     titles = {page["file"]: page["title"] for page in listed}
     for item in sheets.load("placement").items:
         assert titles[item.lesson] == item.start

@@ -1,8 +1,34 @@
 """A teaching workbook and widget kit for cutting seats for fasteners.
 
-Rooms, from the ground up: ``units``, ``seats``, ``cutting``, ``tables``; ``shop``,
-``hardware``, ``notes``; ``plan``, ``inspection``, ``drawings``; ``questions``,
-``marking``, ``cards``; ``benches``, ``worksheet``. Nothing is loaded before it is needed.
+Everyday names stand here; each room has the rest: ``sw.seats``, ``sw.cutting`` ... Nothing is
+loaded before it is asked for.
+
+Examples
+--------
+>>> import seatwork as sw
+>>> sw.screw("#10-32 flat head").name
+'#10-32 flat head machine screw, 82°'
 """
 
+from seatwork.doors import doors
+
 __version__ = "0.1.0"
+
+ROOMS = (
+    "benches cards cutting drawings hardware inspection marking notes plan questions seats shop"
+    " tables units worksheet"
+)
+NAMES = {
+    "errors": "SeatworkError",
+    "notes": "read write",
+    "hardware": "clearance_hole drill screw washer",
+    "seats": "Chamfer Counterbore Countersink Head Spotface fit",
+    "plan": "make_plan",
+    "inspection": "inspect",
+    "cards": "job_card",
+    "worksheet": "sheet",
+    "shop": "rules",
+}
+"""The everyday names, by the room each lives in."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES, rooms=ROOMS)

@@ -31,6 +31,9 @@ class SeatworkError(ValueError):
         What is wrong with it; ``{name}`` stands for one of `sizes`.
     remedy : str
         What would do instead; may name `sizes` too.
+    options : sequence of str
+        What would each do, where the sentence asks which is meant; a bench or a command offers
+        them.
     **sizes : object
         Further values the sentence needs, lengths as ``Length`` [mm].
 
@@ -45,15 +48,28 @@ class SeatworkError(ValueError):
     ``seatwork.units.explain`` tells the same sentence in the reader's unit system.
     """
 
-    def __init__(self, value: object, fault: str, remedy: str, **sizes: object) -> None:
+    def __init__(
+        self,
+        value: object,
+        fault: str,
+        remedy: str,
+        *,
+        options: Sequence[str] = (),
+        **sizes: object,
+    ) -> None:
         super().__init__(value, fault, remedy)
         self.value = value
         self.fault = fault
         self.remedy = remedy
+        self.options = tuple(options)
         self.sizes = sizes
 
     def __str__(self) -> str:
         return self.sentence(str)
+
+    def of(self, value: object) -> "SeatworkError":
+        """Return the same fault told of another value, such as the text as it was typed."""
+        return SeatworkError(value, self.fault, self.remedy, options=self.options, **self.sizes)
 
     def _render_traceback_(self) -> list[str]:
         """Show one sentence in a notebook in place of a traceback (an IPython hook)."""

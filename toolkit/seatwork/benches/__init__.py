@@ -1,4 +1,4 @@
-"""Benches: live pictures with controls, each a function named after what it shows.
+"""Benches: live pictures with controls, each called by the name of what it shows.
 
     from seatwork import benches
     benches.angles(cutter_angle=90)
@@ -6,31 +6,23 @@
 Nothing is loaded before a bench is asked for.
 """
 
-from importlib import import_module
-from typing import Any
+from seatwork.doors import doors
 
-_MODULES = {
-    "chatter": "chatter_bench",
-    "angles": "angles_bench",
-    "depth": "depth_bench",
-    "note": "note_bench",
-    "which_seat": "which_seat_bench",
-    "edges": "edges_bench",
-    "speeds": "speeds_bench",
-    "flush": "flush_bench",
-    "counterbore": "counterbore_bench",
-    "cutters": "cutters_bench",
-    "slips": "slips_bench",
-    "gaging": "gaging_bench",
-    "spotface": "spotface_bench",
+NAMES = {
+    "angles_bench": "angles",
+    "chatter_bench": "chatter",
+    "counterbore_bench": "counterbore",
+    "cutters_bench": "cutters",
+    "depth_bench": "depth",
+    "edges_bench": "edges",
+    "flush_bench": "flush",
+    "gaging_bench": "gaging",
+    "note_bench": "note",
+    "slips_bench": "slips",
+    "speeds_bench": "speeds",
+    "spotface_bench": "spotface",
+    "which_seat_bench": "which_seat",
 }
+"""The public names of each module."""
 
-
-def __getattr__(name: str) -> Any:
-    if name in _MODULES:
-        return getattr(import_module(f"seatwork.benches.{_MODULES[name]}"), name)
-    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-
-
-def __dir__() -> list[str]:
-    return sorted(_MODULES)
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

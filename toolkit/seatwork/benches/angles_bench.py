@@ -18,7 +18,7 @@ from seatwork.drawings.two_heads import CutOpen, FromAbove, Pair
 from seatwork.drawings.words import CONTACT_LABEL
 from seatwork.hardware import clearance_hole, drill, screw
 from seatwork.seats import Countersink, Fit, Head, fit
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 
 M6, QUARTER, TEN, SHEET = (
     "M6 socket flat 90° (hopper plate)",
@@ -152,7 +152,7 @@ class Angles(Bench[Opened]):
         ),
     )
 
-    def work_out(self, values: Values) -> Opened:
+    def work_out(self, **values: Any) -> Opened:
         """Seat the screw chosen with the cutter chosen.
 
         Raises
@@ -192,9 +192,9 @@ class Angles(Bench[Opened]):
             Measure("Diameter at the face", result.part.seat.diameter),
         )
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a screw brings its own hole and seat, measuring cuts open first."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         if "screw" in read:
             job = jobs()[read["screw"]]
             brought = {"diameter": job.head.sharp_diameter, "hole": job.hole_diameter}

@@ -150,7 +150,7 @@ class Chatter(Bench[Plunge]):
         ),
     )
 
-    def work_out(self, values: Values) -> Plunge:
+    def work_out(self, **values: Any) -> Plunge:
         """Put machine, cutter and metal together."""
         job = jobs()[values["job"]]
         _refuse_wide(values["width"], job)
@@ -205,9 +205,9 @@ class Chatter(Bench[Plunge]):
         """Tell where each number comes from."""
         return sources(result.job, result.machine)
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a picture switched on takes the place of the others."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         if any(read.get(name) for name in PICTURES):
             read = dict.fromkeys(PICTURES, False) | read
         return read
@@ -224,11 +224,6 @@ class Chatter(Bench[Plunge]):
         begin = f"{result.cutter} at {show_spindle(result.spindle_speed)}"
         quiet = "" if result.sings else " It stays quiet: nearly nothing to hear."
         return sound, f"{begin}.{quiet} {sound.sentence}"
-
-    def _ipython_display_(self) -> None:
-        from seatwork.benches.heard import show_with_sound
-
-        show_with_sound(self)
 
 
 def chatter(

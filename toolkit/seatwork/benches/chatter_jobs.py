@@ -7,8 +7,8 @@ from seatwork import cutting
 from seatwork.benches.sourced import fact_line
 from seatwork.cutting import Cut, Machine
 from seatwork.hardware import clearance_hole, drill, screw
-from seatwork.shop.situation import CHIP, FRICTION_ANGLE
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.situation import CHIP, FRICTION_ANGLE
+from seatwork.shop.shop import Shop
 
 FRAME, CRANK, HOPPER = (
     "1/4 flat head, frame (gray iron)",

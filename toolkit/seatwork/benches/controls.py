@@ -1,5 +1,6 @@
 """What can be set on a bench: numbers, choices, switches, lines; said without any widget."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cache
 
@@ -25,7 +26,8 @@ class Number:
     kind : {"length", "angle", "fine angle", "speed", "feed", "spindle", "count", "ratio"}
         What is measured; values are mm, deg, m/min, mm/rev, rev/min.
     low, high, start : float
-        Range and first value [mm, deg, m/min, mm/rev or rev/min, by kind].
+        Range and first value [mm, deg, m/min, mm/rev or rev/min, by kind]; no first value where
+        another control brings it.
     why : str
         Reason for the range, in words that follow "since".
     size : int
@@ -46,13 +48,20 @@ class Number:
     kind: str = "length"
     low: float
     high: float
-    start: float
+    start: float | None = None
     why: str
     size: int = 1
     page: int = 10
     folded: bool = False
     needs: Needs | None = None
     redraws: bool = False
+
+    kinds = "float or str"
+
+    @property
+    def allowed(self) -> str:
+        """The range, in words for the help."""
+        return f", {self.sort.wrap(self.low)} to {self.sort.wrap(self.high)}, or shop text"
 
     @property
     def sort(self) -> Kind:
@@ -134,6 +143,13 @@ class Choice:
     needs: Needs | None = None
     redraws: bool = False
 
+    kinds = "str"
+
+    @property
+    def allowed(self) -> str:
+        """The options, in words for the help."""
+        return ": " + ", ".join(f'"{option}"' for option in self.options)
+
     def read(self, given: object, system: str) -> str:
         """Return the option given.
 
@@ -176,6 +192,8 @@ class Switch:
     folded: bool = False
     needs: Needs | None = None
     redraws: bool = False
+
+    kinds, allowed = "bool", ""
 
     def read(self, given: object, system: str) -> bool:
         """Return whether it is on.
@@ -221,6 +239,8 @@ class TextLine:
     needs: Needs | None = None
     redraws: bool = False
 
+    kinds, allowed = "str", ""
+
     def read(self, given: object, system: str) -> str:
         """Return the text given, its ends trimmed.
 
@@ -251,4 +271,73 @@ class TextLine:
         return repr(value)
 
 
-Control = Number | Choice | Switch | TextLine
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pick:
+    """A name out of one of the shop's lists, or any other that its reader knows.
+
+    Parameters
+    ----------
+    name, label, folded, needs, redraws
+        As for `Number`.
+    listed : callable
+        Gives the names that the page offers.
+    known : callable
+        Reads a name; raises `SeatworkError` for one it does not know.
+    start : str
+        First name; the first of the list where a shop's own list has it not.
+    others : str
+        What else may be named, such as ``another screw``; blank where the list is all.
+    """
+
+    name: str
+    label: str
+    listed: Callable[[], tuple[str, ...]]
+    known: Callable[[str], object]
+    start: str
+    others: str = ""
+    folded: bool = False
+    needs: Needs | None = None
+    redraws: bool = False
+
+    kinds = "str"
+
+    @property
+    def allowed(self) -> str:
+        """What may be named, in words for the help."""
+        return f", of the shop's list{f', or {self.others} by its name' if self.others else ''}"
+
+    @property
+    def first(self) -> str:
+        """The name to begin with.
+
+        Raises
+        ------
+        SeatworkError
+            If the shop's list has none at all.
+        """
+        names = self.listed()
+        if not names:
+            fault = f"the shop's list has none for {self.label.lower()}"
+            raise SeatworkError(self.start, fault, "write one in the list")
+        return self.start if self.start in names else names[0]
+
+    def read(self, given: object, system: str) -> str:
+        """Return the name given, its ends trimmed.
+
+        Raises
+        ------
+        SeatworkError
+            If it is no name, or the reader does not know it.
+        """
+        text = given.strip() if isinstance(given, str) else ""
+        if not text:
+            raise SeatworkError("nothing", f"{self.label.lower()} wants a name", "pick or type one")
+        self.known(text)
+        return text
+
+    def written(self, value: str, system: str) -> str:
+        """Return the name as an argument."""
+        return repr(value)
+
+
+Control = Number | Choice | Switch | TextLine | Pick

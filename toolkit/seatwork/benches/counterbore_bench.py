@@ -39,7 +39,7 @@ from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.tightening import Bolt, Ring
 from seatwork.hardware import wrench_socket
 from seatwork.seats.wrench_room import reached
-from seatwork.shop.house_rules import HouseRules, rules
+from seatwork.shop.house.house_rules import HouseRules, rules
 from seatwork.units import show_both
 
 BRINGING = {"screw", "way", "washer"}
@@ -107,7 +107,7 @@ class Counterbore(Bench[Outcome]):
         self._tools = solid_tools()
         super().__init__(**given)
 
-    def work_out(self, values: Values) -> Outcome:
+    def work_out(self, **values: Any) -> Outcome:
         """Cut the seat, lay the screw in, and bring the wrench socket down.
 
         Raises
@@ -197,9 +197,9 @@ class Counterbore(Bench[Outcome]):
         ring = result.job.ring
         return (fact_line(ring.name, ring.source, ring.confirmed),) if result.ringed else ()
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; screw, way out and washer bring the usual depth, a screw its plate."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         if not BRINGING & read.keys():
             return read
         begin = {control.name: control.start for control in self.controls}

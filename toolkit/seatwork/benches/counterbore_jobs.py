@@ -13,9 +13,9 @@ from seatwork.hardware.wrenches import WrenchSocket
 from seatwork.seats import Counterbore
 from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.pilots import Pilot, RaisedBoss, SolidTool, pilot_for, raised_boss
-from seatwork.shop.cutters import cutters
-from seatwork.shop.fitting import LOOSEST_PILOT
-from seatwork.shop.house_rules import HouseRules, rules
+from seatwork.shop.choosing.fitting import LOOSEST_PILOT
+from seatwork.shop.house.house_rules import HouseRules, rules
+from seatwork.shop.lists.cutters import cutters
 
 HEAD, BORE, KEY, BOSS = (
     "cut for the head",

@@ -6,10 +6,10 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing import Choice, Choices, Refusal
-from seatwork.shop.cutters import CONES
-from seatwork.shop.fitting import Assembly, Seat
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.choosing import Choice, Choices, Refusal
+from seatwork.shop.choosing.fitting import Assembly, Seat
+from seatwork.shop.lists.cutters import CONES
+from seatwork.shop.shop import Shop
 from seatwork.units import show_angle, show_length
 
 JudgedT = TypeVar("JudgedT", Choice, Refusal)

@@ -13,8 +13,8 @@ from seatwork.drawings.cutters_view import CuttersView
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing import Job, choose
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.choosing import Job, choose
+from seatwork.shop.shop import Shop
 
 NONE = "none yet"
 CONE_RULES = ("speeds.countersink_ratio", "speeds.countersink_cap")
@@ -39,7 +39,7 @@ class Cutters(Bench[Line]):
         self.controls = _controls(self._shop)  # type: ignore[misc]
         super().__init__(**given)
 
-    def work_out(self, values: Values) -> Line:
+    def work_out(self, **values: Any) -> Line:
         """Let the shop's lists say what fits, and line some of it up.
 
         Raises
@@ -113,9 +113,9 @@ class Cutters(Bench[Line]):
         others = tuple(f"{one.tool.name}: {one.sentence}." for one in result.choices.refused)
         return (*told, *fits, *others, result.choices.would_do)
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a pick opens the answer, another job is another question."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         brought: dict[str, Any] = {}
         if "job" in read:
             place = PLACES[read["job"]]

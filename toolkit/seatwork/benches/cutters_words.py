@@ -6,9 +6,9 @@ from seatwork.benches.cutter_jobs import LETTERS, Place, seat_words
 from seatwork.cutting import NOTE
 from seatwork.drawings.cutter_shapes import CutterShape
 from seatwork.drawings.cutters_view import CutterChoice, ShownCutter
-from seatwork.shop.choosing import Choice, Choices, Refusal
-from seatwork.shop.cutters import SeatCutter
-from seatwork.shop.fitting import Assembly
+from seatwork.shop.choosing.choosing import Choice, Choices, Refusal
+from seatwork.shop.choosing.fitting import Assembly
+from seatwork.shop.lists.cutters import SeatCutter
 from seatwork.units import show_angle, show_both, show_length, show_spindle
 
 MORE = "{count} more: see the text and “Where the numbers come from”."

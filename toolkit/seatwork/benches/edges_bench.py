@@ -13,7 +13,7 @@ from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.seats import Chamfer
 from seatwork.seats.rims import Rim, rim
 from seatwork.seats.surfaces import Flat, Round, Tilted
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_angle, show_both, show_length
 
 SIZED, INCH_CHAMFER, METRIC_CHAMFER, INCH_BREAK, METRIC_BREAK = (
@@ -152,7 +152,7 @@ class Edges(Bench[Edge]):
         ),
     )
 
-    def work_out(self, values: Values) -> Edge:
+    def work_out(self, **values: Any) -> Edge:
         """Read the width both ways and cut the first reading all round.
 
         Raises
@@ -214,9 +214,9 @@ class Edges(Bench[Edge]):
             told.append(rule_line("chamfer.included_angle"))
         return (*told, "Tilt, shaft and bore are examples from the cider mill: measure your part.")
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a note without size brings its width, a size of a face that face."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         if read.get("note") in TAKEN:
             width = rules().number(TAKEN[read["note"]][0])
             read = {"width": width, "angle": rules().number("chamfer.included_angle")} | read

@@ -8,13 +8,13 @@ from numpy.typing import NDArray
 
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.controls import Choice, Control, Number
-from seatwork.benches.depth_bench import QUARTER, SHEET, TEN, Job, jobs
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
 from seatwork.drawings.flush_view import BoxOfScrews, FlushView, percent, worst
 from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.drawings.seat_view import SeatedHead
 from seatwork.errors import SeatworkError
+from seatwork.hardware.job_list import Job, flat_job
 from seatwork.hardware.screws import Screw
 from seatwork.seats import Countersink
 from seatwork.seats.box_of_screws import SeatRange, corner_heads, seats_for
@@ -22,9 +22,14 @@ from seatwork.seats.flushness import Box, simulate_heads
 from seatwork.seats.gaging import sharp_from_protrusion
 from seatwork.seats.heads import FLUSH
 from seatwork.seats.touching_off import Limits
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both, show_length
 
+QUARTER, TEN, SHEET = (
+    "1/4 flat head 82° (frame)",
+    "#10 flat head 82° (hopper plate)",
+    "#10 flat head 100° (guard)",
+)
 BELOW, PROUD = "flush.greatest_below", "flush.greatest_proud"
 ONE_ANGLE, ALL_ANGLES = "all of the seat's angle", "as the standard allows"
 COUNT, SEED = 2000, 7
@@ -108,7 +113,7 @@ class Flush(Bench[Drawn]):
         ),
     )
 
-    def work_out(self, values: Values) -> Drawn:
+    def work_out(self, **values: Any) -> Drawn:
         """Draw the box, set every screw in a seat, and look for one seat that does for all.
 
         Raises
@@ -116,7 +121,7 @@ class Flush(Bench[Drawn]):
         SeatworkError
             If some head of the box would drop through, or the sizes make no seat.
         """
-        job, angle, hole = jobs()[values["screw"]], values["angle"], values["hole"]
+        job, angle, hole = flat_job(values["screw"]), values["angle"], values["hole"]
         part, half = job.screw, values["tolerance"]
         sharp = _sharp(job)
         head_angle = _angles(part, every=values["heads"] == ALL_ANGLES)
@@ -165,21 +170,21 @@ class Flush(Bench[Drawn]):
         return (
             fact_line(f"{part.title} stands {least} to {most} above its gage", fact.source,
                       fact.confirmed),
-            fact_line(f"Hole {show_both(result.job.hole_diameter, self.system)}",
-                      result.job.hole_source, result.job.hole_confirmed),
+            fact_line(f"Hole {show_both(result.job.hole.diameter, self.system)}",
+                      result.job.hole.source, result.job.hole.confirmed),
             rule_line(BELOW),
             rule_line(PROUD),
             f"{COUNT} screws and seats are drawn evenly between their limits, the same ones every "
             "time. A real box is seldom even: gage a handful.",
         )  # fmt: skip
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a screw brings its own hole, seat and cutter angle."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         if "screw" in read:
-            job = jobs()[read["screw"]]
+            job = flat_job(read["screw"])
             head = job.screw.head
-            brought = {"diameter": head.sharp_diameter, "hole": job.hole_diameter}
+            brought = {"diameter": head.sharp_diameter, "hole": job.hole.diameter}
             read = brought | {"angle": job.screw.seat_angle} | read
         return read
 

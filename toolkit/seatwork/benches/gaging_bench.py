@@ -68,7 +68,7 @@ class Gaging(Bench[Gaged]):
         ),
     )
 
-    def work_out(self, values: Values) -> Gaged:
+    def work_out(self, **values: Any) -> Gaged:
         """Find what the reading means, and what may be said of it."""
         way = values["way"] if values["shown"] else CALIPER
         return gaged(jobs()[values["job"]], way, values)
@@ -77,7 +77,7 @@ class Gaging(Bench[Gaged]):
         """Show the gage in the seat, and the reading among its limits."""
         return _Shown(self, result, look)
 
-    def part(self, result: Gaged, system: str) -> GagedSeat:
+    def shown(self, result: Gaged, system: str) -> GagedSeat:
         """Return what the picture shows of a result."""
         return shown_part(result, system, asked=not self.values["shown"])
 
@@ -103,9 +103,9 @@ class Gaging(Bench[Gaged]):
             "Balls, protrusion and angle: plane geometry. How the class cut it is made up.",
         )
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; another seat brings its own readings, unless they are given."""
-        values = super()._read(given)
+        values = super()._read(given, now)
         if "job" in values:
             values = readings(jobs()[values["job"]]) | values
         return values
@@ -183,7 +183,7 @@ class _Shown:
 
     def __init__(self, bench: Gaging, result: Gaged, look: Look) -> None:
         self._bench, self._system = bench, look.system
-        self._scene = GagingView(bench.part(result, look.system), look)
+        self._scene = GagingView(bench.shown(result, look.system), look)
 
     def draw(self) -> Drawing:
         """Make the figure."""
@@ -191,7 +191,7 @@ class _Shown:
 
     def move(self, result: Gaged) -> str:
         """Show another result; return the text."""
-        return self._scene.move(self._bench.part(result, self._system))
+        return self._scene.move(self._bench.shown(result, self._system))
 
 
 def _kind(result: Gaged) -> str:

@@ -20,7 +20,7 @@ from seatwork.seats import (
     protrusion,
 )
 from seatwork.seats.measuring import Decision, decide, uncertainty
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 
 CALIPER, BALLS, BALL, SCREW, HEAD = (
     "caliper across the rim",

@@ -88,7 +88,7 @@ class Note(Bench[ReadNote]):
         ),
     )
 
-    def work_out(self, values: Values) -> ReadNote:
+    def work_out(self, **values: Any) -> ReadNote:
         """Read the note; where it is read, find the sizes of its seats."""
         text, opened = values["note"], values["opened"]
         callout, error, trouble = None, None, None
@@ -134,9 +134,9 @@ class Note(Bench[ReadNote]):
         )
         return rules + sizes
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a picked note brings its text, a typed one is no picked one."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         if "note" in read and "pick" not in read:
             match = [name for name, text in NOTES.items() if text == read["note"]]
             read["pick"] = match[0] if match else TYPED

@@ -6,9 +6,9 @@ from typing import Any
 import anywidget
 import traitlets
 
-from seatwork.benches.bench import Bench
-from seatwork.shop.cautions import cautions, closing
+from seatwork.benches.setup import Setup
 from seatwork.shop.folder import find
+from seatwork.shop.house.cautions import cautions, closing
 
 HERE = Path(__file__).parent
 TITLES = {"sources": "Where the numbers come from", "cautions": "Before you cut"}
@@ -19,7 +19,7 @@ class Notes(anywidget.AnyWidget):
 
     Parameters
     ----------
-    bench : Bench
+    bench : Setup
         Gives the sources of its numbers and the names of its cautions.
     """
 
@@ -31,7 +31,7 @@ class Notes(anywidget.AnyWidget):
     cautions = traitlets.List(traitlets.Dict()).tag(sync=True)
     closing = traitlets.Unicode().tag(sync=True)
 
-    def __init__(self, bench: Bench[Any]) -> None:
+    def __init__(self, bench: Setup[Any]) -> None:
         folder = find()
         boxes = cautions(*bench.cautions, folder=folder) if bench.cautions else ()
         shown = [
@@ -41,6 +41,6 @@ class Notes(anywidget.AnyWidget):
         super().__init__(cautions=shown, closing=closing(folder))
         self.renew(bench)
 
-    def renew(self, bench: Bench[Any]) -> None:
+    def renew(self, bench: Setup[Any]) -> None:
         """Show where the numbers of the moment come from."""
         self.sources = list(bench.sources(bench.result))

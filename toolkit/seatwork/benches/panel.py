@@ -5,9 +5,10 @@ from typing import Any
 
 import ipywidgets
 
-from seatwork.benches.bench import Bench
-from seatwork.benches.controls import Control, Number, Switch, TextLine
+from seatwork.benches.controls import Control, Number, Pick, Switch, TextLine
+from seatwork.benches.pick_box import PickBox
 from seatwork.benches.rows import ControlRow, Told
+from seatwork.benches.setup import Setup
 
 Attempt = Callable[[Callable[[], Any]], str]
 Ask = Callable[[ControlRow, float | str, str], None]
@@ -18,7 +19,7 @@ class Panel:
 
     Parameters
     ----------
-    bench : Bench
+    bench : Setup
         What the controls set.
     attempt : callable
         Does something to the bench; returns a sentence of trouble, or an empty text.
@@ -28,7 +29,7 @@ class Panel:
         Whether a state can be kept for comparison.
     """
 
-    def __init__(self, bench: Bench[Any], attempt: Attempt, ask: Ask, *, can_keep: bool) -> None:
+    def __init__(self, bench: Setup[Any], attempt: Attempt, ask: Ask, *, can_keep: bool) -> None:
         self._bench, self._attempt, self._ask = bench, attempt, ask
         self._laying = False
         self._unfolded = False
@@ -51,6 +52,8 @@ class Panel:
             part, value = self.parts[name], self._bench.values[name]
             if isinstance(part, ControlRow):
                 part.lay(value, self._bench.system)
+            elif isinstance(part, PickBox):
+                part.lay(value)
             elif isinstance(control, Switch) and control.back:
                 part.description = control.back if value else control.label
             else:
@@ -105,6 +108,8 @@ class Panel:
     def _part(self, control: Control) -> Any:
         if isinstance(control, Number):
             return ControlRow(control, self._ask)
+        if isinstance(control, Pick):
+            return PickBox(control, lambda name: self._attempt_value(control.name, name))
         if isinstance(control, Switch) and control.back:
             return button("", lambda: self._turn(control.name), self._attempt)
         if isinstance(control, Switch):
@@ -120,9 +125,12 @@ class Panel:
     def _changed(self, name: str, value: Any) -> None:
         if self._laying:
             return
-        trouble = self._attempt(lambda: self._bench.set(**{name: value}))
+        trouble = self._attempt_value(name, value)
         if trouble and not isinstance(self._controls[name], TextLine):
             self.lay()  # a text with a fault stays, to be mended
+
+    def _attempt_value(self, name: str, value: Any) -> str:
+        return self._attempt(lambda: self._bench.set(**{name: value}))
 
     def _turn(self, name: str) -> None:
         self._bench.set(**{name: not self._bench.values[name]})

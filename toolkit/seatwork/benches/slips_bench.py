@@ -102,7 +102,7 @@ class Slips(Bench[Looked]):
         ),
     )
 
-    def work_out(self, values: Values) -> Looked:
+    def work_out(self, **values: Any) -> Looked:
         """Look for everything known that gives the number."""
         question = _drawn(values["pick"], values["learner"])
         part, text = _part(question), values["answer"]
@@ -145,9 +145,9 @@ class Slips(Bench[Looked]):
             f"Worked out: {question.worked()}",
         )
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; another question brings a number to look into, unless one is given."""
-        values = super()._read(given)
+        values = super()._read(given, now)
         if values.keys() & {"pick", "learner"} and "answer" not in values:
             begin: dict[str, Any] = {"pick": START, "learner": FIRST}
             held = begin | (self.values if hasattr(self, "_state") else {}) | values

@@ -1,7 +1,7 @@
 """Lines that say where a number comes from: house rules, lists and plain geometry."""
 
 from seatwork.hardware import caution
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 
 
 def rule_line(name: str) -> str:

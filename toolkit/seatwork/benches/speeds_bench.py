@@ -1,6 +1,5 @@
 """The speeds bench: from a rule to the step to set, each number with where it comes from."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any, ClassVar
 
@@ -9,13 +8,13 @@ from seatwork.benches.bench import Bench, Values
 from seatwork.benches.controls import Choice, Control, Number
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
+from seatwork.benches.speed_sums import Turning
 from seatwork.benches.speed_words import ladder, speed_sum
 from seatwork.cutting import SHORTCUTS, SPREAD
 from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.drawings.speeds_view import SpeedsView
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.spindles import RATIO_RULES, Spindle, spindle_for
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.spindles import RATIO_RULES, spindle_for
+from seatwork.shop.shop import Shop
 from seatwork.units import show_number
 
 EXACT = "exact"
@@ -52,52 +51,6 @@ JOBS: dict[str, dict[str, Any]] = {
 FIRST = next(iter(JOBS))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Turning:
-    """What the bench shows.
-
-    Parameters
-    ----------
-    operation : str
-        What is cut.
-    material : str
-        In what.
-    machine : ShopMachine
-        On what.
-    spindle : Spindle
-        The sum in its order.
-    cap : float or None
-        Greatest speed by house rule [rev/min].
-    misread : float or None
-        Speed if "one third slower" is read as "one third of" [rev/min].
-    shortcut : cutting.shortcuts.Shortcut or None
-        A short constant to set beside the exact one.
-    """
-
-    operation: str
-    material: str
-    machine: ShopMachine
-    spindle: Spindle
-    cap: float | None
-    misread: float | None
-    shortcut: cutting.Shortcut | None
-
-    @property
-    def drill(self) -> float:
-        """Speed of a drill of that diameter [rev/min]."""
-        return self.spindle.raw / self.spindle.ratio
-
-    @property
-    def short(self) -> float | None:
-        """Raw speed by the short constant [rev/min]."""
-        if self.shortcut is None:
-            return None
-        drill = self.shortcut.spindle_speed(
-            cutting_speed=self.spindle.surface_speed, diameter=self.spindle.diameter
-        )
-        return drill * self.spindle.ratio
-
-
 class Speeds(Bench[Turning]):
     """The bench itself; begin with ``speeds``."""
 
@@ -111,7 +64,7 @@ class Speeds(Bench[Turning]):
         self.controls = _controls(self._shop)  # type: ignore[misc]
         super().__init__(**given)
 
-    def work_out(self, values: Values) -> Turning:
+    def work_out(self, **values: Any) -> Turning:
         """Work out the speed by the house rules and pick the machine's step.
 
         Raises
@@ -186,9 +139,9 @@ class Speeds(Bench[Turning]):
         ]
         return tuple(told)
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; a job brings its own, any of them changed makes the job one's own."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         if read.get("job", FREE) != FREE:
             return JOBS[read["job"]] | read
         if read.keys() & JOBS[FIRST].keys():

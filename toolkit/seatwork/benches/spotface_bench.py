@@ -1,9 +1,9 @@
 """The spotface bench: a bolt on a rough pad, and the pad cleaned up under the cutter."""
 
 from dataclasses import replace
-from typing import ClassVar
+from typing import Any, ClassVar
 
-from seatwork.benches.bench import Bench, Values
+from seatwork.benches.bench import Bench
 from seatwork.benches.controls import Choice, Control, Number, Switch
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
@@ -22,7 +22,7 @@ from seatwork.drawings.spotface_pad import percent
 from seatwork.drawings.spotface_view import Facing, SpotfaceView, stress
 from seatwork.hardware import screw
 from seatwork.seats.bolting import CAUTION
-from seatwork.shop.house_rules import rules
+from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both
 
 PROOF = 586.0
@@ -107,7 +107,7 @@ class SpotfaceBench(Bench[Facing]):
         ),
     )
 
-    def work_out(self, values: Values) -> Facing:
+    def work_out(self, **values: Any) -> Facing:
         """Face the pad as far as the cutter has come, and lay the bolt on it.
 
         Raises

@@ -7,12 +7,13 @@ from typing import Any
 import ipywidgets
 from IPython.display import display
 
-from seatwork.benches.bench import Bench
+from seatwork.benches.hearing import Hearing
 from seatwork.benches.live import LiveView
 from seatwork.benches.notes import Notes
 from seatwork.benches.panel import Panel
 from seatwork.benches.picture import LivePicture
 from seatwork.benches.rows import ControlRow, Told
+from seatwork.benches.setup import Setup
 from seatwork.benches.slots import place
 from seatwork.drawings.scene import GhostScene
 from seatwork.errors import SeatworkError
@@ -22,7 +23,7 @@ LIVE_ONLY = "application/vnd.jupyter.widget-view+json"
 log = logging.getLogger(__name__)
 
 
-def show(bench: Bench[Any]) -> None:
+def show(bench: Setup[Any]) -> None:
     """Show a bench below the running cell: the live view, then the still."""
     view = BenchView(bench)
     place(view)
@@ -34,11 +35,11 @@ class BenchView:
 
     Parameters
     ----------
-    bench : Bench
+    bench : Setup
         Followed until `close`.
     """
 
-    def __init__(self, bench: Bench[Any]) -> None:
+    def __init__(self, bench: Setup[Any]) -> None:
         self.bench = bench
         self._dark, self._scale, self._number = False, 1.0, 0
         self._still: Any = None
@@ -51,7 +52,17 @@ class BenchView:
         self.notes = Notes(bench)
         self.box = ipywidgets.VBox([self.live, self.panel.box, self.notes])
         self.box.add_class("seatwork-bench")
+        self._hear()
         bench.attach(self)
+
+    def _hear(self) -> None:
+        """Put the hearing box among the buttons, where the bench can be heard."""
+        if self.bench.heard is None:
+            return
+        self.hearing = Hearing(self.bench.heard)
+        turns = self.panel.box.children[0]
+        turns.children = [*turns.children, self.hearing]
+        self.bench.attach(self.hearing)
 
     def display(self) -> None:
         """Put out the live view, without any text, and the still with its text."""
@@ -65,7 +76,7 @@ class BenchView:
         if names & self._redrawing():
             self._redraw()
         else:
-            text, changes = self.picture.move(self.bench.result)
+            text, changes = self.picture.move(self._part(self.bench.result))
             if "kept" in names:
                 changes["kept"] = self._ghost()
             pixels = self.picture.pixels if "pixels" in changes else b""
@@ -110,6 +121,8 @@ class BenchView:
     def close(self) -> None:
         """Let go of the bench, the page and every widget."""
         self.bench.detach(self)
+        if self.bench.heard is not None:
+            self.bench.detach(self.hearing)
         for widget in list(_tree(self.box)):
             widget.close()
 
@@ -147,9 +160,9 @@ class BenchView:
         """Return the outlines of the kept state; the scene is back at the present one after."""
         if not self.bench.comparing:
             return []
-        self.picture.move(self.bench.kept)
+        self.picture.move(self._part(self.bench.kept))
         outlines = self.picture.ghost()
-        self.picture.move(self.bench.result)
+        self.picture.move(self._part(self.bench.result))
         return outlines
 
     def _told(self, content: dict[str, Any]) -> None:
@@ -179,6 +192,10 @@ class BenchView:
             self._redraw()
         elif sharper:
             self.live.layers = self.picture.still(self._scale)
+
+    def _part(self, result: Any) -> Any:
+        """Return what the picture draws of a result."""
+        return self.bench.part(result, self.bench.system)
 
     def _state(self) -> object:
         return self.bench.values, self.bench.system

@@ -272,7 +272,7 @@ class WhichSeat(Bench[Asked]):
         Choice(name="part", label="Part", options=tuple(MADE), start=PAD, redraws=True),
     )
 
-    def work_out(self, values: Values) -> Asked:
+    def work_out(self, **values: Any) -> Asked:
         """Find the part; picking another one is another question."""
         return Asked(name=values["part"], case=case(values["part"]), opened=values["opened"])
 
@@ -291,9 +291,9 @@ class WhichSeat(Bench[Asked]):
         told = "Which seat: common practice, no source."
         return (told, *result.case.sources) if result.opened else (told,)
 
-    def _read(self, given: Values) -> dict[str, Any]:
+    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
         """Read values; another part hides the answer again."""
-        read = super()._read(given)
+        read = super()._read(given, now)
         return {"opened": False} | read if "part" in read else read
 
 

@@ -1,8 +1,13 @@
 """Printed matter: worksheets on paper, feedback, cards for the machine, sheets for the wall."""
 
-from seatwork.cards.job import job_card
-from seatwork.cards.pages import Pages
-from seatwork.cards.part import part_card
-from seatwork.cards.told import told
+from seatwork.doors import doors
 
-__all__ = ["Pages", "job_card", "part_card", "told"]
+NAMES = {
+    "job": "job_card",
+    "part": "part_card",
+    "pages": "Pages",
+    "row_table": "told",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 
 from seatwork.cards.lettering import LEADING, SIZE
 from seatwork.cards.pages import THICK, Pages
-from seatwork.shop.cautions import Caution, closing
+from seatwork.shop.house.cautions import Caution, closing
 
 LINE = SIZE * LEADING / 72.0
 BOX, BOX_HIGH = 1.35, 0.32

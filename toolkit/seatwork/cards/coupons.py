@@ -9,8 +9,8 @@ from seatwork.cards.job import Day
 from seatwork.cards.pages import Pages
 from seatwork.plan import Operation, Plan, SeatPlan, make, telling
 from seatwork.seats import Countersink, fit
-from seatwork.shop.cautions import cautions
-from seatwork.shop.stock import Shop
+from seatwork.shop.house.cautions import cautions
+from seatwork.shop.shop import Shop
 from seatwork.units import show_angle, show_both, show_note, show_spindle
 
 QUARTER, SIXTH, GUARD = (

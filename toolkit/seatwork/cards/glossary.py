@@ -6,8 +6,8 @@ from seatwork.cards.blocks import caption, heading
 from seatwork.cards.pages import Pages
 from seatwork.drawings.scene import Drawing, Look, plain
 from seatwork.drawings.word_plates import plate
-from seatwork.shop import glossary as words
-from seatwork.shop.glossary import Glossary, Term
+from seatwork.shop.house import glossary as words
+from seatwork.shop.house.glossary import Glossary, Term
 
 SCALE = 0.7
 """Size of a drawing on screen, as a share of its own: several stand on one page [-]."""

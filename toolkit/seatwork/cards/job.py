@@ -17,7 +17,7 @@ from seatwork.cards.to_scale import Place, Shown, draw, of_counterbore, of_count
 from seatwork.errors import SeatworkError
 from seatwork.plan import Operation, Plan, SeatPlan, telling
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.cautions import cautions
+from seatwork.shop.house.cautions import cautions
 from seatwork.units import show_spindle
 
 Day = datetime.date | str | None

@@ -243,10 +243,11 @@ class Pages:
         self.down = lowest + 0.05
         self.stroke(0.0, self.down, sum(columns), self.down, THICK if bold else THIN)
 
-    def save(self, path: Path) -> None:
+    def save(self, path: str | Path) -> None:
         """Write the pages as one PDF without a date in it; the same pages give the same bytes."""
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_bytes(self.pdf())
+        place = Path(path)
+        place.parent.mkdir(parents=True, exist_ok=True)
+        place.write_bytes(self.pdf())
 
     def pdf(self) -> bytes:
         """Return the pages as one PDF without a date in it."""

@@ -7,7 +7,7 @@ from seatwork.cards.job import Day, add_cards
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, SeatPlan, telling
-from seatwork.shop.cautions import cautions
+from seatwork.shop.house.cautions import cautions
 from seatwork.units import show_spindle
 
 HEAD = ("feature", "seat", "diameter, depth", "cutter", "spindle")

@@ -5,9 +5,9 @@ from seatwork.cards.job import Day
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Operation, Plan, SeatPlan, telling
-from seatwork.shop.cautions import cautions, closing
-from seatwork.shop.cutters import SeatCutter
-from seatwork.shop.stock import Shop
+from seatwork.shop.house.cautions import cautions, closing
+from seatwork.shop.lists.cutters import SeatCutter
+from seatwork.shop.shop import Shop
 from seatwork.units import show_spindle
 
 FAULTS = ("chipped", "loaded", "blued", "bent pilot", "burr on taper")

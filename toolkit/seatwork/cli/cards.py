@@ -11,8 +11,8 @@ from seatwork import notes, units
 from seatwork.cards import Pages, job_card, part_card
 from seatwork.errors import SeatworkError
 from seatwork.plan import make
-from seatwork.plan.parts import plan_part
-from seatwork.shop.stock import Shop
+from seatwork.plan.part_files import plan_part
+from seatwork.shop.shop import Shop
 
 Paper = Annotated[str, typer.Option(help="letter or a4.")]
 Day = Annotated[str, typer.Option("--date", help="Day on the sheet; today if not given.")]

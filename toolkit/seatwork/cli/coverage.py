@@ -23,8 +23,9 @@ def report(
 ) -> None:
     """List each code of the outline with its lessons, question types and sheets, and the gaps.
 
-    The codes stand in shop/outline.csv of the workbook, and what serves them in
-    shop/coverage.csv; both can be changed.
+    The codes stand in shop/outline.csv of the workbook; put your own outline there as it is.
+    Which lesson or question type serves which code can be changed in shop/coverage.csv, with
+    the columns kind, name, codes.
 
     Example: seatwork coverage --gaps
     """
@@ -39,9 +40,15 @@ def report(
             tell(one)
     short = sum(bool(one.gaps) for one in found.codes)
     typer.echo(f"{len(found.codes)} codes, {short} with a gap.")
-    for words, names in (("serve no code", found.unlisted), ("are not there", found.missing)):
+    for words, names in (
+        ("serve no code of the outline", found.unlisted),
+        ("are not there", found.missing),
+        ("codes are served and not in the outline", found.unknown),
+    ):
         if names:
             typer.echo(f"These {words}: {', '.join(names)}.")
+    if found.unknown:
+        typer.echo("Say in shop/coverage.csv which of your codes they serve.")
 
 
 def tell(one: "Covered") -> None:

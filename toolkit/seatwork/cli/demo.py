@@ -16,8 +16,8 @@ from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.telling import summary, write_results
 from seatwork.plan.examples import measured_file, part_files
-from seatwork.plan.parts import Part, plan_part, plan_parts
-from seatwork.shop.stock import Shop
+from seatwork.plan.part_files import Part, plan_part, plan_parts
+from seatwork.shop.shop import Shop
 
 
 def demo(

@@ -9,8 +9,8 @@ from seatwork.cards.inspection_sheet import inspection_sheet
 from seatwork.cli.cards import keep
 from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.telling import part_rows, summary, write_results
-from seatwork.plan.parts import plan_parts
-from seatwork.shop.stock import Shop
+from seatwork.plan.part_files import plan_parts
+from seatwork.shop.shop import Shop
 
 
 def inspect_parts(

@@ -8,9 +8,9 @@ import typer
 from seatwork import notes, units
 from seatwork.plan import telling
 from seatwork.plan.making import make
-from seatwork.plan.parts import plan_part
+from seatwork.plan.part_files import plan_part
 from seatwork.plan.records import Plan
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 
 def plan(

@@ -1,98 +1,26 @@
 """Cutting: speeds, feeds, forces and chatter, from floats to small frozen results."""
 
-from seatwork.cutting.chatter import (
-    NOTE,
-    Band,
-    ConeSurface,
-    CriticalSpeed,
-    Cut,
-    Cutter,
-    Limit,
-    Machine,
-    Map,
-    Sound,
-    Trace,
-    absolute_limit,
-    chatter_band,
-    critical_speed,
-    depth_of_cut,
-    frequency_from_marks,
-    land_damping,
-    land_over_wave,
-    lip_in_cut,
-    marks_per_turn,
-    ring,
-    sound,
-    stability,
-    surface_left,
-    tone,
-    trace,
-    width_limit,
-)
-from seatwork.cutting.drilling import DrillLoad, handbook_drilling, maker_drilling
-from seatwork.cutting.feeds import feed_per_tooth, feed_per_turn, feed_rate, time_in_cut
-from seatwork.cutting.forces import power, removal_rate, thrust, torque
-from seatwork.cutting.metals import Coefficients, shear_plane, specific_force
-from seatwork.cutting.shortcuts import SHORTCUTS, SPREAD, Shortcut, SpeedRule, operation_speed
-from seatwork.cutting.speeds import cutting_speed, mean_diameter, spindle_speed
-from seatwork.cutting.stalling import Stall, stall
-from seatwork.cutting.steps import SpeedRange, Step, geared_steps, pick_step, pulley_steps
+from seatwork.doors import doors
 
-__all__ = [
-    "NOTE",
-    "SHORTCUTS",
-    "SPREAD",
-    "Band",
-    "Coefficients",
-    "ConeSurface",
-    "CriticalSpeed",
-    "Cut",
-    "Cutter",
-    "DrillLoad",
-    "Limit",
-    "Machine",
-    "Map",
-    "Shortcut",
-    "Sound",
-    "SpeedRange",
-    "SpeedRule",
-    "Stall",
-    "Step",
-    "Trace",
-    "absolute_limit",
-    "chatter_band",
-    "critical_speed",
-    "cutting_speed",
-    "depth_of_cut",
-    "feed_per_tooth",
-    "feed_per_turn",
-    "feed_rate",
-    "frequency_from_marks",
-    "geared_steps",
-    "handbook_drilling",
-    "land_damping",
-    "land_over_wave",
-    "lip_in_cut",
-    "maker_drilling",
-    "marks_per_turn",
-    "mean_diameter",
-    "operation_speed",
-    "pick_step",
-    "power",
-    "pulley_steps",
-    "removal_rate",
-    "ring",
-    "shear_plane",
-    "sound",
-    "specific_force",
-    "spindle_speed",
-    "stability",
-    "stall",
-    "surface_left",
-    "thrust",
-    "time_in_cut",
-    "tone",
-    "torque",
-    "trace",
-    "width_limit",
-]
+NAMES = {
+    "chatter.cone": "ConeSurface ring surface_left",
+    "chatter.limits": (
+        "Band CriticalSpeed Limit absolute_limit chatter_band critical_speed width_limit"
+    ),
+    "chatter.mapping": "Map stability",
+    "chatter.marks": "frequency_from_marks marks_per_turn",
+    "chatter.parts": "Cut Cutter Machine NOTE depth_of_cut land_damping land_over_wave lip_in_cut",
+    "chatter.sound": "Sound sound tone",
+    "chatter.tracing": "Trace trace",
+    "drilling": "DrillLoad handbook_drilling maker_drilling",
+    "feeds": "feed_per_tooth feed_per_turn feed_rate time_in_cut",
+    "forces": "power removal_rate thrust torque",
+    "metals": "Coefficients shear_plane specific_force",
+    "shortcuts": "SHORTCUTS SPREAD Shortcut SpeedRule operation_speed",
+    "speeds": "cutting_speed mean_diameter spindle_speed",
+    "stalling": "Stall stall",
+    "steps": "SpeedRange Step geared_steps pick_step pulley_steps",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

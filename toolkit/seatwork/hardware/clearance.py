@@ -5,12 +5,13 @@ from dataclasses import dataclass
 
 from seatwork import tables
 from seatwork.errors import SeatworkError
-from seatwork.hardware.drills import drill
+from seatwork.hardware.drill_list import drill
 from seatwork.hardware.facts import Sourced, fact
 from seatwork.hardware.limits import hole_limits
 from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import Thread, thread
 from seatwork.shop import rules
+from seatwork.tables.reading import Cell
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -178,7 +179,7 @@ def _column(screw_size: Thread, name: str, held: HoleList, fit: str | None) -> s
     )
 
 
-def _row(screw_size: Thread, name: str, held: HoleList) -> dict[str, tables.Cell]:
+def _row(screw_size: Thread, name: str, held: HoleList) -> dict[str, Cell]:
     numbered = tables.about(held.table).key == "for_thread_mm"
     wanted = screw_size.diameter if numbered else screw_size.size
     for row in tables.rows(held.table):
@@ -193,7 +194,7 @@ def _hole(
     held: HoleList,
     *,
     fit: str,
-    row: dict[str, tables.Cell],
+    row: dict[str, Cell],
 ) -> ClearanceHole:
     column = held.fits[fit]
     value = row[column]
@@ -215,7 +216,7 @@ def _hole(
 
 
 def _limits(
-    held: HoleList, fit: str, diameter: float, row: dict[str, tables.Cell]
+    held: HoleList, fit: str, diameter: float, row: dict[str, Cell]
 ) -> tuple[float | None, float | None]:
     """Return the least and greatest hole, where the list gives a tolerance."""
     if held.grades:

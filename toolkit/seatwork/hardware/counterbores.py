@@ -10,6 +10,7 @@ from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
 from seatwork.hardware.spelling import as_typed
 from seatwork.shop import rules
+from seatwork.tables.reading import Cell
 
 DIN_1, DIN_2 = "counterbore_din_974_1", "counterbore_din_974_2"
 APPENDIX, COMPANY = "counterbore_inch_asme_b18_3_appendix", "counterbore_inch_company_practice"
@@ -166,7 +167,7 @@ def _list_named(found: Screw, standard: str | None) -> str:
     return standard or USUAL[found.kind]
 
 
-def _by_thread(table: str, found: Screw) -> dict[str, tables.Cell]:
+def _by_thread(table: str, found: Screw) -> dict[str, Cell]:
     return tables.row(table, found.thread.diameter)
 
 
@@ -190,7 +191,7 @@ def _din_974_2(found: Screw, room_for: str) -> CounterboreSize:
     raise SeatworkError(found.name, "DIN 974-2 ends below its width", "measure the wrench socket")
 
 
-def _metric_depth(found: Screw, row: dict[str, tables.Cell]) -> tuple[Fact, str]:
+def _metric_depth(found: Screw, row: dict[str, Cell]) -> tuple[Fact, str]:
     """Return the depth by the house rule ``counterbore.metric_depth``, and what it is made of."""
     rule = rules().word("counterbore.metric_depth")
     other = {

@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from seatwork import tables
 from seatwork.errors import SeatworkError
+from seatwork.tables.reading import Cell
 from seatwork.units.showing import MM_PER_INCH
 
 INSIDE = {
@@ -75,7 +76,7 @@ def weakest(*grades: str) -> str:
     return min(grades, key=tables.CONFIRMED.index)
 
 
-def fact(table: str, row: Mapping[str, tables.Cell], column: str) -> Fact | None:
+def fact(table: str, row: Mapping[str, Cell], column: str) -> Fact | None:
     """Return one cell of a table as a fact in mm or deg; None where the cell is blank."""
     value = row[column]
     if value is None:
@@ -90,7 +91,7 @@ def fact(table: str, row: Mapping[str, tables.Cell], column: str) -> Fact | None
     )
 
 
-def needed(table: str, row: Mapping[str, tables.Cell], column: str) -> Fact:
+def needed(table: str, row: Mapping[str, Cell], column: str) -> Fact:
     """Return one cell as a fact, and say so where the document leaves it blank."""
     found = fact(table, row, column)
     if found is None:

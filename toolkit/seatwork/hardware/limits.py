@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from seatwork import tables
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Fact, Sourced, needed
+from seatwork.tables.reading import Cell
 
 TABLE = "iso_286_grades"
 SMALLEST_EDGE = 0.5  # mm; ISO 2768-1 gives its first range both ends
@@ -85,7 +86,7 @@ def in_range(table: str, size: Length, column: str, **same: str) -> Fact:
     )
 
 
-def _holds(over: tables.Cell, size: float, up_to: tables.Cell) -> bool:
+def _holds(over: Cell, size: float, up_to: Cell) -> bool:
     """Tell whether a range holds the size; the smallest edge, 0.5 mm, is in its range."""
     low = over if isinstance(over, float) else 0.0
     high = up_to if isinstance(up_to, float) else float("inf")

@@ -209,14 +209,17 @@ def _settled(said: _Said, worded: str | None) -> str:
         return "flat machine 82"
     if "flat" in said.words:
         other = "machine" if system == "inch" else "slotted"
+        both = (f"{name} flat head {other} screw", f"{name} socket flat")
         raise SeatworkError(
             f"{name} flat head",
             f"{'machine or socket' if system == 'inch' else 'slotted, recessed or socket'}?"
             " Their heads differ",
-            f"write {name} flat head {other} screw or {name} socket flat",
+            f"write {both[0]} or {both[1]}",
+            options=both,
         )
+    heads = tuple(f"{name} {head}" for head in ("flat head", "SHCS", "hex cap"))
     raise SeatworkError(
-        name, "which head?", f"write {name} flat head, {name} SHCS or {name} hex cap"
+        name, "which head?", f"write {heads[0]}, {heads[1]} or {heads[2]}", options=heads
     )
 
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from seatwork import tables
-from seatwork.hardware.drills import Drill, drill
+from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.facts import Sourced, fact, needed
 from seatwork.hardware.spelling import as_typed, size_name, tidy
 from seatwork.seats import Head

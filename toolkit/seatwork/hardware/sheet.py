@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from seatwork import tables
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Sourced, fact, needed
+from seatwork.tables.reading import Cell
 
 SHEET_RULES, RIVET_SHEETS = "least_sheet_rules", "least_sheet_rivets"
 DISTANCE_RULES = "edge_distance_rules"
@@ -67,7 +68,7 @@ def least_sheet(
     return tuple(sorted(found, key=lambda each: each.length))
 
 
-def _sheet(row: dict[str, tables.Cell], sizes: dict[str, float]) -> RuledLength:
+def _sheet(row: dict[str, Cell], sizes: dict[str, float]) -> RuledLength:
     named = fact(SHEET_RULES, row, "least_sheet_in")
     ratio = fact(SHEET_RULES, row, "least_ratio")
     length = named.value if named else sizes[str(row["of"])] * (ratio.value if ratio else 1.0)

@@ -4,7 +4,7 @@ import re
 
 from seatwork import tables
 from seatwork.errors import SeatworkError
-from seatwork.hardware.drills import drill
+from seatwork.hardware.drill_list import drill
 from seatwork.hardware.spelling import as_typed, size_name, tidy
 from seatwork.hardware.threads import INCH_TABLE, thread
 from seatwork.units import length

@@ -73,7 +73,7 @@ def as_typed(text: object) -> Iterator[None]:
             raise
         if not text.strip():
             raise
-        raise SeatworkError(text.strip(), error.fault, error.remedy, **error.sizes) from error
+        raise error.of(text.strip()) from error
 
 
 def size_name(text: str) -> str:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from seatwork import tables
 from seatwork.errors import SeatworkError
-from seatwork.hardware.drills import drill
+from seatwork.hardware.drill_list import drill
 from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import METRIC_PITCHES, METRIC_TABLE, Thread, thread

@@ -9,6 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Sourced, needed
 from seatwork.hardware.spelling import as_typed, tidy
 from seatwork.hardware.spoken import digits
+from seatwork.tables.reading import Cell
 from seatwork.units.showing import MM_PER_INCH
 
 WANTED = "a size such as #10-32, 1/4-20, M6 or M8x1"
@@ -231,5 +232,5 @@ def _with_inch_series(found: Thread, series: str) -> Thread:
     return replace(found, pitch=float(MM_PER_INCH) / count, series=series)
 
 
-def _inch_rows() -> list[dict[str, tables.Cell]]:
+def _inch_rows() -> list[dict[str, Cell]]:
     return tables.rows(INCH_TABLE)

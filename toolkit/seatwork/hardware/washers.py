@@ -8,6 +8,7 @@ from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Sourced, fact, needed
 from seatwork.hardware.spelling import as_typed, tidy
 from seatwork.hardware.threads import Thread, read_thread
+from seatwork.tables.reading import Cell
 
 WANTED = "a washer such as 1/4 narrow, 3/8 wide, #10, M6 or M8 lock"
 SERIES = {
@@ -172,7 +173,7 @@ def _made(
     found: Thread,
     series: str,
     table: str,
-    row: dict[str, tables.Cell],
+    row: dict[str, Cell],
     outside: str,
     **columns: str,
 ) -> Washer:

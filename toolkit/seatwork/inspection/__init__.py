@@ -1,19 +1,14 @@
 """Inspection: measured parts held against their plan, with how sure the measuring is."""
 
-from seatwork.inspection.inspecting import inspect, inspect_file
-from seatwork.inspection.measured import INSTRUMENTS, QUANTITIES, Measured
-from seatwork.inspection.records import Inspection, Judged, PartVerdict
-from seatwork.inspection.sheets import Sheet, read_sheet
+from seatwork.doors import doors
 
-__all__ = [
-    "INSTRUMENTS",
-    "QUANTITIES",
-    "Inspection",
-    "Judged",
-    "Measured",
-    "PartVerdict",
-    "Sheet",
-    "inspect",
-    "inspect_file",
-    "read_sheet",
-]
+NAMES = {
+    "inspecting": "inspect inspect_file inspect_parts",
+    "sheets": "Sheet read_sheet",
+    "series": "histogram run_chart",
+    "records": "Inspection Judged PartVerdict",
+    "measured": "INSTRUMENTS Measured QUANTITIES",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

@@ -14,7 +14,7 @@ from seatwork.plan import Plan, SeatPlan
 from seatwork.plan.wording import shower
 from seatwork.seats import Countersink
 from seatwork.shop import HouseRules
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 NO_CUT = ("hole", "edge")
 
@@ -59,12 +59,39 @@ def inspect(
     return Inspection(parts=tuple(parts), faults=tuple(faults))
 
 
-def inspect_file(path: Path, plans: dict[str, Plan], *, shop: Shop | None = None) -> Inspection:
+def inspect_parts(
+    plan: Plan, measured: Sequence[Measured] | str | Path, *, shop: Shop | None = None
+) -> Inspection:
+    """Judge measured parts of one feature against its plan; `Plan.inspect` is this.
+
+    Parameters
+    ----------
+    plan : Plan
+        The plan of the feature.
+    measured : sequence of Measured, str or Path
+        The parts, in the order they were cut, or the file their values stand in.
+    shop : Shop, optional
+        The shop, for its house rules.
+
+    Raises
+    ------
+    SeatworkError
+        If the file cannot be read at all.
+    """
+    plans = {"": plan}
+    if isinstance(measured, str | Path):
+        return inspect_file(measured, plans, shop=shop)
+    return inspect(measured, plans, shop=shop)
+
+
+def inspect_file(
+    path: str | Path, plans: dict[str, Plan], *, shop: Shop | None = None
+) -> Inspection:
     """Read a sheet of measured values and judge it.
 
     Parameters
     ----------
-    path : Path
+    path : str or Path
         A CSV, as `read_sheet` reads it; a length without a unit is in the unit of its print.
     plans : dict of str to Plan
         The plan of each feature by its name.
@@ -82,7 +109,7 @@ def inspect_file(path: Path, plans: dict[str, Plan], *, shop: Shop | None = None
         If the file cannot be read at all.
     """
     systems = {name: one.callout.system for name, one in plans.items()}
-    sheet = read_sheet(path, systems=systems)
+    sheet = read_sheet(Path(path), systems=systems)
     found = inspect(sheet.measured, plans, shop=shop)
     return Inspection(parts=found.parts, faults=(*sheet.faults, *found.faults))
 

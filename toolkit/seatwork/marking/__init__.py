@@ -1,18 +1,15 @@
 """Marking: hand-outs, answer files and marks; data only, nothing handed in is ever run."""
 
-from seatwork.marking.answers import Answer, AnswerFile
-from seatwork.marking.handing_out import Handout, hand_out
-from seatwork.marking.marker import Marked, Marker, mark
-from seatwork.marking.sheets import Item, Sheet
+from seatwork.doors import doors
 
-__all__ = [
-    "Answer",
-    "AnswerFile",
-    "Handout",
-    "Item",
-    "Marked",
-    "Marker",
-    "Sheet",
-    "hand_out",
-    "mark",
-]
+NAMES = {
+    "handing_out": "Handout hand_out",
+    "marker": "Marked Marker mark",
+    "sheets": "Item Sheet",
+    "answers": "Answer AnswerFile",
+    "why": "reasons",
+    "slip_count": "SlipCount counted",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

@@ -2,15 +2,18 @@
 
 import csv
 import io
+import re
+import tomllib
 from dataclasses import dataclass
 from pathlib import Path
 
+from seatwork.files import Row, build_each, read_table
 from seatwork.marking import sheets
-from seatwork.questions import all_types, own_types
+from seatwork.questions import Question, all_types, own_types
 from seatwork.shop import find
-from seatwork.shop.lists import Row, each_once, list_text, rows_of
+from seatwork.shop.folder import package_text, read_text
 
-OUTLINE, SERVES = "outline.csv", "coverage.csv"
+OUTLINE, SERVES, CONTENTS = "outline.csv", "coverage.csv", "contents.toml"
 KINDS = ("lesson", "question")
 HEADS = ("code", "competency", "lessons", "questions", "sheets", "gaps")
 
@@ -53,14 +56,17 @@ class Coverage:
     codes : tuple of Covered
         In the order of the outline.
     unlisted : tuple of str
-        Lessons and question types that are there and serve no code.
+        Lessons and question types that are there and serve no code of the outline.
     missing : tuple of str
         Lessons and question types that serve a code and are not there.
+    unknown : tuple of str
+        Codes that a lesson or a question type serves and the outline does not hold.
     """
 
     codes: tuple[Covered, ...]
     unlisted: tuple[str, ...]
     missing: tuple[str, ...]
+    unknown: tuple[str, ...]
 
     def csv(self) -> str:
         """Return the report as a table for a spreadsheet."""
@@ -79,90 +85,122 @@ def coverage(folder: Path | None = None) -> Coverage:
     Parameters
     ----------
     folder : Path, optional
-        A workbook folder; looked for if not given. Its ``shop/outline.csv`` and
-        ``shop/coverage.csv`` stand in for the package's own.
+        A workbook folder; looked for if not given. Its ``shop/outline.csv`` stands in for the
+        package's and is taken as it is. Question types say their codes themselves, lessons in
+        the list of contents; a row of ``shop/coverage.csv`` stands in for either.
 
     Raises
     ------
     SeatworkError
-        If a list is not as described, or names a code that the outline does not hold.
+        If a list cannot be read. Codes that nothing serves, and codes that the outline does
+        not hold, are no fault: they are in the report.
     """
     place = folder or find()
-    outline = _outline(place)
-    serves = _serves(place, set(outline))
-    there = _there(place)
-    asked = _asked(place)
-    named = {kind: {name for k, name in serves if k == kind} for kind in KINDS}
-    codes = tuple(_covered(code, words, serves, there, asked) for code, words in outline.items())
+    types = all_types() | (own_types(place / "questions") if place else {})
+    outline, serves = _outline(place), _serves(place, types)
+    there, on = _there(place, types), asked_on(place)
+    codes = tuple(_covered(code, words, serves, there, on) for code, words in outline.items())
+    kept = {name for name, codes in serves.items() if outline.keys() & codes}
+    named = {code: None for codes in serves.values() for code in codes}
     return Coverage(
         codes=codes,
-        unlisted=tuple(name for kind in KINDS for name in sorted(there[kind] - named[kind])),
-        missing=tuple(name for kind in KINDS for name in sorted(named[kind] - there[kind])),
+        unlisted=tuple(name for _, name in sorted(there - kept, key=_order)),
+        missing=tuple(name for _, name in sorted(serves.keys() - there, key=_order)),
+        unknown=tuple(code for code in named if code not in outline),
     )
+
+
+def asked_on(folder: Path | None = None) -> dict[str, tuple[str, ...]]:
+    """Name the sheets of a workbook that ask each question type; those that came along if none.
+
+    Examples
+    --------
+    >>> asked_on()["seat-diameter"]
+    ('cones',)
+    """
+    own = folder / "exercises" / "sheets" if folder else None
+    asked: dict[str, tuple[str, ...]] = {}
+    for path in sorted((own if own and own.is_dir() else sheets.folder()).glob("*.toml")):
+        for kind in {item.kind.id for item in sheets.read(path).items}:
+            asked[kind] = (*asked.get(kind, ()), path.stem)
+    return asked
+
+
+Named = tuple[str, str]
+"""A lesson or a question type: its kind and its name."""
+
+
+def _order(one: Named) -> tuple[int, str]:
+    return KINDS.index(one[0]), one[1]
 
 
 def _covered(
     code: str,
     words: str,
-    serves: dict[tuple[str, str], tuple[str, ...]],
-    there: dict[str, set[str]],
-    asked: dict[str, set[str]],
+    serves: dict[Named, tuple[str, ...]],
+    there: set[Named],
+    on: dict[str, tuple[str, ...]],
 ) -> Covered:
-    lessons, questions = (
-        tuple(
-            n for (k, n), codes in serves.items() if k == kind and code in codes and n in there[k]
-        )
-        for kind in KINDS
-    )
-    on = {sheet for name in questions for sheet in asked.get(name, ())}
+    found = sorted(one for one, codes in serves.items() if code in codes and one in there)
+    lessons, questions = (tuple(name for k, name in found if k == kind) for kind in KINDS)
     return Covered(
         code=code,
         competency=words,
         lessons=lessons,
         questions=questions,
-        sheets=tuple(sorted(on)),
+        sheets=tuple(sorted({sheet for name in questions for sheet in on.get(name, ())})),
     )
 
 
 def _outline(folder: Path | None) -> dict[str, str]:
+    """Read the outline as it is: other columns are passed over, a code told twice is one."""
+    text, file = _text(folder, OUTLINE)
+    heads = [head.strip(' "') for head in re.split("[,;\t]", text.partition("\n")[0])]
     columns = ("code", "competency")
-    text, file = list_text(OUTLINE, folder)
-    rows = rows_of(text, file, columns=columns, needed=columns)
-    return dict(each_once(rows, "code", lambda row: (row.text("code"), row.needed("competency"))))
+    others = [head for head in heads if head and head.casefold() not in columns]
+    found: dict[str, str] = {}
+    for row in read_table(text, columns=[*columns, *others], needed=columns, name=file):
+        code, words = row.needed("code"), row.text("competency")
+        found[code] = "; ".join(dict.fromkeys(filter(None, (found.get(code), words))))
+    return found
 
 
-def _serves(folder: Path | None, known: set[str]) -> dict[tuple[str, str], tuple[str, ...]]:
+def _serves(folder: Path | None, types: dict[str, type[Question]]) -> dict[Named, tuple[str, ...]]:
+    """Tell which codes each lesson and question type serves, the workbook's own rows last."""
+    pages = tomllib.loads(package_text(CONTENTS))["page"]
+    lessons = {("lesson", page["file"]): tuple(page["codes"]) for page in pages if "codes" in page}
+    questions = {("question", kind.id): kind.codes for kind in types.values()}
+    own = folder / "shop" / SERVES if folder else None
+    if own is None or not own.is_file():
+        return lessons | questions
     columns = ("kind", "name", "codes")
-    text, file = list_text(SERVES, folder)
-    rows = rows_of(text, file, columns=columns, needed=columns)
-    return dict(each_once(rows, "name", lambda row: _served(row, known)))
+    rows = read_table(read_text(own), columns=columns, needed=columns, name=str(own))
+    seen: dict[Named, int] = {}
+    return lessons | questions | dict(build_each(rows, lambda row: _served(row, seen)))
 
 
-def _served(row: Row, known: set[str]) -> tuple[tuple[str, str], tuple[str, ...]]:
-    """Read which codes a lesson or a question serves; refuse one that the outline lacks."""
-    codes = tuple(code.strip() for code in row.text("codes").split(";") if code.strip())
-    for code in codes:
-        if code not in known:
-            raise row.refuse("codes", f"the outline has no {code}", f"add it to {OUTLINE}")
-    return (row.word("kind", KINDS), row.text("name")), codes
+def _served(row: Row, seen: dict[Named, int]) -> tuple[Named, tuple[str, ...]]:
+    """Read which codes a lesson or a question serves; refuse one that `seen` holds already."""
+    one = row.word("kind", KINDS), row.needed("name")
+    if seen.setdefault(one, row.number) != row.number:
+        fault = f"{one[1]} stands in row {seen[one]} too"
+        raise row.refuse("name", fault, "write all its codes in one row")
+    codes = (code.strip() for code in row.text("codes").split(";"))
+    return one, tuple(filter(None, codes))
 
 
-def _there(folder: Path | None) -> dict[str, set[str]]:
+def _text(folder: Path | None, name: str) -> tuple[str, str]:
+    own = folder / "shop" / name if folder else None
+    if own is not None and own.is_file():
+        return read_text(own), str(own)
+    return package_text(name), f"{name} (of the package)"
+
+
+def _there(folder: Path | None, types: dict[str, type[Question]]) -> set[Named]:
     """Name the lessons and the question types that are there, the instructor's own too."""
     home = folder or sheets.folder().parents[1]
-    kinds = set(all_types())
-    if folder:
-        kinds |= set(own_types(folder / "questions"))
     lessons = {path.stem for path in (home / "notebooks").glob("[0-9][0-9]_*.ipynb")}
-    return {"lesson": {name for name in lessons if not name.startswith("00")}, "question": kinds}
-
-
-def _asked(folder: Path | None) -> dict[str, set[str]]:
-    """Tell for each question type the sheets it is asked on."""
-    own = folder / "exercises" / "sheets" if folder else None
-    place = own if own and own.is_dir() else sheets.folder()
-    asked: dict[str, set[str]] = {}
-    for path in sorted(place.glob("*.toml")):
-        for item in sheets.read(path).items:
-            asked.setdefault(item.kind.id, set()).add(path.stem)
-    return asked
+    return {
+        *(("lesson", name) for name in lessons if not name.startswith("00")),
+        *(("question", name) for name in types),
+    }

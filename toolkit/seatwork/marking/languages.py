@@ -6,7 +6,7 @@ from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.shop import wording
-from seatwork.shop.wording import defaults
+from seatwork.shop.house.wording import defaults
 
 CATALOGS = Path(__file__).with_name("catalogs")
 DOMAIN = "marking"

@@ -92,7 +92,7 @@ def _learner(row: dict[str, str], number: int) -> Learner:
         code = learner_code(row["learner"].strip())
         extra = int(row.get("extra_tries") or 0)
     except SeatworkError as error:
-        raise SeatworkError(f"roster row {number}", error.fault, error.remedy) from error
+        raise error.of(f"roster row {number}") from error
     except ValueError as error:
         fault = "extra_tries is no number"
         raise SeatworkError(f"roster row {number}", fault, "write 0 or more") from error

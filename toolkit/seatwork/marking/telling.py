@@ -20,7 +20,7 @@ def tell(
     part : NumberPart, ChoicePart or OrderPart
         What was asked.
     words : mapping
-        The wording in force, see ``seatwork.shop.wording``.
+        The wording in force, see ``seatwork.shop.house.wording``.
     say : callable
         Says a slip's sentence in the reader's language, see ``languages.saying``.
     """

@@ -38,7 +38,7 @@ def read(path: Path, sheet: Sheet, record: Record) -> list[Submission]:
             _enter(files, row, sheet, record)
         except SeatworkError as error:
             place = f"{path.name}, row {number}"
-            raise SeatworkError(f"{place}: {error.value}", error.fault, error.remedy) from error
+            raise error.of(f"{place}: {error.value}") from error
     return [Submission(name=f"paper {file.name}", file=file) for file in files.values()]
 
 

@@ -3,41 +3,18 @@
 The grammar library is loaded at the first note that is read.
 """
 
-from seatwork.notes.callout import Assumption, Callout, NoteError, NoteWarning
-from seatwork.notes.features import (
-    BoltCircle,
-    Chamfer,
-    Counterbore,
-    Counterdrill,
-    Countersink,
-    EdgeBreak,
-    Feature,
-    Head,
-    Hole,
-    Spotface,
-    Thread,
-)
-from seatwork.notes.reading import read
-from seatwork.notes.sizes import Size
-from seatwork.notes.writing import write
+from seatwork.doors import doors
 
-__all__ = [
-    "Assumption",
-    "BoltCircle",
-    "Callout",
-    "Chamfer",
-    "Counterbore",
-    "Counterdrill",
-    "Countersink",
-    "EdgeBreak",
-    "Feature",
-    "Head",
-    "Hole",
-    "NoteError",
-    "NoteWarning",
-    "Size",
-    "Spotface",
-    "Thread",
-    "read",
-    "write",
-]
+NAMES = {
+    "reading": "read",
+    "writing": "write",
+    "callout": "Assumption Callout NoteError NoteWarning",
+    "features": (
+        "BoltCircle Chamfer Counterbore Counterdrill Countersink EdgeBreak Feature Head Hole "
+        "Spotface Thread"
+    ),
+    "sizes": "Size",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass, field
 
+from seatwork.doors import door
 from seatwork.errors import SeatworkError
 from seatwork.notes.features import Feature
 from seatwork.notes.grouping import grouped, part_of
@@ -79,6 +80,8 @@ class Callout:
     system: str = field(default="inch", compare=False)
     text: str = field(default="", compare=False)
 
+    plan = door("seatwork.plan:make_plan")
+
     def groups(self) -> tuple[tuple[Feature, ...], ...]:
         """Return the features hole by hole: each hole with its thread and its seats."""
         groups = grouped([part_of(feature) for feature in self.features])
@@ -110,6 +113,8 @@ class NoteError(SeatworkError):
         What is wrong there, and what would do.
     understood : tuple of Feature
         What was read before the place; ``understood_text`` is the same as a note.
+    options : tuple of str
+        What would each do at the place, where the sentence asks.
     """
 
     def __init__(
@@ -121,6 +126,7 @@ class NoteError(SeatworkError):
         fault: str,
         remedy: str,
         understood: tuple[Feature, ...] = (),
+        options: tuple[str, ...] = (),
     ) -> None:
         self.text = text
         self.start = start
@@ -129,7 +135,7 @@ class NoteError(SeatworkError):
         self.column = start - (text.rfind("\n", 0, start) + 1) + 1
         self.understood = understood
         self.understood_text = ""
-        super().__init__(self._place(), fault, remedy)
+        super().__init__(self._place(), fault, remedy, options=options)
 
     def sentence(self, show: Callable[[object], str]) -> str:
         """Tell the fault, and what was understood before it."""

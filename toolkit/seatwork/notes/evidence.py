@@ -91,6 +91,7 @@ def ask(text: str, number: Number, why: str) -> NoteError:
         end=number.end,
         fault=f"in or mm? {why}",
         remedy="write the unit behind the number, or say what the print is in",
+        options=(f"{number.text} in", f"{number.text} mm"),
     )
 
 

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import seatwork
-from seatwork.shop import house_rules
 from seatwork.shop.folder import package_text
+from seatwork.shop.house import house_rules
 
 PACKAGE = Path(seatwork.__file__).resolve().parent
 WORDING, GLOSSARY = "wording.toml", "glossary.toml"

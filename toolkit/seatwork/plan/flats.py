@@ -15,7 +15,7 @@ from seatwork.plan.resolving import said
 from seatwork.plan.room import check_pilot, check_room
 from seatwork.plan.stops import depth_stop, flat_stops
 from seatwork.seats import Counterbore, Spotface
-from seatwork.shop.choosing import Choice
+from seatwork.shop.choosing.choosing import Choice
 
 
 def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> SeatPlan:

@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from math import radians, sin
 
 from seatwork import cutting
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.materials import Material
+from seatwork.shop.lists.machines import ShopMachine
+from seatwork.shop.lists.materials import Material
 
 WEAR = 1.3  # allowance for a worn lip (Machinery's Handbook, from memory)
 THICK = 1.0  # mm; chip thickness a material's main value belongs to

@@ -18,7 +18,7 @@ from seatwork.plan.records import Plan, SeatPlan
 from seatwork.plan.resolving import said, screw_for
 from seatwork.plan.sequence import in_sequence
 from seatwork.plan.wording import shower
-from seatwork.shop.stock import Shop
+from seatwork.shop.shop import Shop
 
 AT_MACHINE = {
     "drill press": "drill_press",
@@ -30,8 +30,8 @@ AT_SEAT = {"counterbore": "counterbore", "spotface": "spotface", "edge": "sheet"
 THIN = 3.2  # mm; sheet rather than plate (common practice, no source)
 
 
-def make(
-    callout: notes.Callout,
+def make_plan(
+    callout: notes.Callout | str,
     *,
     screw: str | None = None,
     material: str,
@@ -45,8 +45,8 @@ def make(
 
     Parameters
     ----------
-    callout : Callout
-        The note as read.
+    callout : Callout or str
+        The note, as read or as typed.
     screw : str, optional
         The screw, where the note does not name it.
     material, machine : str
@@ -73,11 +73,12 @@ def make(
 
     Examples
     --------
-    >>> callout = notes.read("4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD")
-    >>> made = make(callout, material="6061 aluminum", machine="bench drill press")
+    >>> made = make_plan("4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD",
+    ...                  material="6061 aluminum", machine="bench drill press")
     >>> [step.name for step in made.seats[0].operations]
     ['drill', 'countersink', 'deburr the far side']
     """
+    callout = callout if isinstance(callout, notes.Callout) else notes.read(callout)
     shop = shop or Shop.at()
     sizes = {"thickness": thickness, "edge": edge, "engagement": engagement}
     groups = callout.groups()
@@ -108,6 +109,10 @@ def make(
         cautions=_cautions(seats, order),
         rules=rules_of(seats, assumptions, shop.rules),
     )
+
+
+make = make_plan
+"""The same by its short name inside the room."""
 
 
 def _system(callout: notes.Callout, screws: list[Screw | None]) -> str:

@@ -7,12 +7,12 @@ from seatwork.plan.loads import load_for
 from seatwork.plan.records import Operation
 from seatwork.plan.wording import Show
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing import Choice, Choices, Job, choose
-from seatwork.shop.feeds import feed_for
-from seatwork.shop.machines import ShopMachine
-from seatwork.shop.materials import Material
-from seatwork.shop.spindles import Spindle, spindle_for
-from seatwork.shop.stock import Shop
+from seatwork.shop.choosing.choosing import Choice, Choices, Job, choose
+from seatwork.shop.choosing.feeds import feed_for
+from seatwork.shop.choosing.spindles import Spindle, spindle_for
+from seatwork.shop.lists.machines import ShopMachine
+from seatwork.shop.lists.materials import Material
+from seatwork.shop.shop import Shop
 
 Seat = Countersink | Counterbore | Spotface | Chamfer
 

@@ -2,8 +2,8 @@
 
 from seatwork.plan.order import Order
 from seatwork.seats import Counterbore, Countersink, Spotface
-from seatwork.shop.choosing import Choice
-from seatwork.shop.situation import Situation
+from seatwork.shop.choosing.choosing import Choice
+from seatwork.shop.choosing.situation import Situation
 
 QUIET = "Likely quiet at this speed."
 SINGS = "May sing: try on scrap. Clamp closer, slow down, feed steadily, then take fewer flutes."

@@ -9,11 +9,12 @@ from dataclasses import dataclass, replace
 from typing import Self
 
 from seatwork.cutting import Stall
+from seatwork.doors import door
 from seatwork.hardware import Screw
 from seatwork.notes import Callout
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop import Rule
-from seatwork.shop.spindles import Spindle
+from seatwork.shop.choosing.spindles import Spindle
 
 Shape = Countersink | Counterbore | Spotface | Chamfer
 
@@ -258,6 +259,9 @@ class Plan:
     questions: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     rules: tuple[Rule, ...] = ()
+
+    card = door("seatwork.cards:job_card")
+    inspect = door("seatwork.inspection:inspect_parts")
 
     @property
     def must_ask(self) -> bool:

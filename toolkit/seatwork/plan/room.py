@@ -10,7 +10,7 @@ from seatwork.plan.records import Check
 from seatwork.plan.wording import Show
 from seatwork.seats import Counterbore
 from seatwork.seats.pilots import Pilot, SolidTool, pilot_for
-from seatwork.shop.fitting import LOOSEST_PILOT
+from seatwork.shop.choosing.fitting import LOOSEST_PILOT
 
 SOLID = ("counterbore", "spotface cutter")
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from seatwork.plan import words
 from seatwork.plan.records import Given, Operation, Plan, Reading, SeatPlan, Stop
 from seatwork.shop import Rule
-from seatwork.shop.cautions import cautions, closing
+from seatwork.shop.house.cautions import cautions, closing
 from seatwork.units import (
     show_angle,
     show_both,

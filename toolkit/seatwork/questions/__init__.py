@@ -1,20 +1,15 @@
 """Questions with drawn numbers that recognize the slips learners make."""
 
-from seatwork.questions.question import NumberQuestion, Question, Tolerance
-from seatwork.questions.registry import all_types, named, own_types
-from seatwork.questions.slips import Mistake, Slip
-from seatwork.questions.verdicts import Verdict, judge, judge_all
+from seatwork.doors import doors
 
-__all__ = [
-    "Mistake",
-    "NumberQuestion",
-    "Question",
-    "Slip",
-    "Tolerance",
-    "Verdict",
-    "all_types",
-    "judge",
-    "judge_all",
-    "named",
-    "own_types",
-]
+NAMES = {
+    "registry": "all_types named own_types",
+    "verdicts": "Verdict judge judge_all",
+    "question": "NumberQuestion Question Tolerance",
+    "chain": "ChainQuestion",
+    "slips": "Mistake Slip",
+    "checking": "lacks",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

@@ -1,7 +1,7 @@
 """What a question type still lacks, said in plain sentences to whoever writes one."""
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator
 from random import Random
 
 from seatwork.errors import SeatworkError
@@ -16,9 +16,7 @@ SHORTEST_REASON = 20
 OTHER_UNIT = {"inch": re.compile(r"\d mm\b"), "metric": re.compile(r"\d in\b")}
 
 
-def lacks(
-    kind: type[Question], draws: int = DRAWS, tags: Mapping[str, Sequence[str]] | None = None
-) -> tuple[str, ...]:
+def lacks(kind: type[Question], draws: int = DRAWS) -> tuple[str, ...]:
     """Return what a question type lacks; nothing if it keeps the contract.
 
     Parameters
@@ -27,12 +25,8 @@ def lacks(
         The question type.
     draws : int
         How many questions are drawn and looked at, each in both unit systems.
-    tags : mapping, optional
-        Competency tags by question type; not looked at if not given.
     """
     said = list(_said(kind))
-    if tags is not None and not tags.get(getattr(kind, "id", "")):
-        said.append("it has no competency tag")
     if said:
         return tuple(said)
     try:

@@ -5,64 +5,21 @@ Every name of the room can be taken from here; its module is loaded when it is f
 for, and numpy only by what works on arrays.
 """
 
-from importlib import import_module
-from typing import TYPE_CHECKING, Any
+from seatwork.doors import doors
 
-from seatwork.seats.chamfers import Chamfer
-from seatwork.seats.cones import Countersink
-from seatwork.seats.counterbores import Counterbore
-from seatwork.seats.heads import Fit, Head, fit
-from seatwork.seats.spotfaces import Spotface
-
-if TYPE_CHECKING:
-    from seatwork.seats.bolting import bearing_pressure, bending_stress
-    from seatwork.seats.cleaning import clean_up
-    from seatwork.seats.gaging import (
-        angle_from_two_balls,
-        ball_top,
-        diameter_from_ball,
-        protrusion,
-    )
-    from seatwork.seats.rims import rim
-    from seatwork.seats.stack import rss, simulate, worst_case
-
-__all__ = [
-    "Chamfer",
-    "Counterbore",
-    "Countersink",
-    "Fit",
-    "Head",
-    "Spotface",
-    "angle_from_two_balls",
-    "ball_top",
-    "bearing_pressure",
-    "bending_stress",
-    "clean_up",
-    "diameter_from_ball",
-    "fit",
-    "protrusion",
-    "rim",
-    "rss",
-    "simulate",
-    "worst_case",
-]
-
-_HOMES = {
-    "angle_from_two_balls": "gaging",
-    "ball_top": "gaging",
-    "bearing_pressure": "bolting",
-    "bending_stress": "bolting",
-    "clean_up": "cleaning",
-    "diameter_from_ball": "gaging",
-    "protrusion": "gaging",
-    "rim": "rims",
-    "rss": "stack",
-    "simulate": "stack",
-    "worst_case": "stack",
+NAMES = {
+    "heads": "Fit Head fit",
+    "cones": "Countersink",
+    "counterbores": "Counterbore",
+    "spotfaces": "Spotface",
+    "chamfers": "Chamfer",
+    "rims": "rim",
+    "cleaning": "clean_up",
+    "gaging": "angle_from_two_balls ball_top diameter_from_ball protrusion",
+    "bolting": "bending_stress",
+    "bearing": "bearing_pressure",
+    "stack": "rss simulate worst_case",
 }
+"""The public names of each module."""
 
-
-def __getattr__(name: str) -> Any:
-    if name not in _HOMES:
-        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
-    return getattr(import_module(f"{__name__}.{_HOMES[name]}"), name)
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

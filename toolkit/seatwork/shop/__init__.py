@@ -1,11 +1,21 @@
-"""The shop: its workbook folder, its house rules, its wording and its own lists.
+"""The shop: its workbook folder, its house rules, its words and its own lists.
 
 ``rules()`` gives the house rules in force; ``find()`` the workbook folder, or None.
-The lists of cutters, machines and materials live in modules of their own.
 """
 
-from seatwork.shop.folder import find
-from seatwork.shop.house_rules import HouseRules, Rule, rules
-from seatwork.shop.wording import Wording, wording
+from seatwork.doors import doors
 
-__all__ = ["HouseRules", "Rule", "Wording", "find", "rules", "wording"]
+NAMES = {
+    "folder": "find",
+    "house.house_rules": "HouseRules Rule rules",
+    "house.wording": "Wording wording",
+    "house.cautions": "Caution cautions",
+    "house.glossary": "glossary",
+    "lists.cutters": "SeatCutter cutters",
+    "lists.machines": "ShopMachine machines",
+    "lists.materials": "Material materials",
+    "shop": "Shop",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

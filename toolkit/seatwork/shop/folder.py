@@ -55,6 +55,11 @@ def _check_marker(marker: Path, _modified: int, _length: int) -> None:
         )
 
 
+def at(folder: str | Path | None) -> Path | None:
+    """Return the workbook folder that is named, or the one found from the working folder."""
+    return find() if folder is None else Path(folder)
+
+
 def read_text(path: Path) -> str:
     """Return the text of a file that a person edits.
 

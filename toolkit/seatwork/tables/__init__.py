@@ -3,29 +3,12 @@
 Numbers keep the unit of their source, named in the column: ``head_dia_A_max_in`` is inches.
 """
 
-from seatwork.tables.reading import (
-    CONFIRMED,
-    Cell,
-    Column,
-    Table,
-    about,
-    confirmed,
-    names,
-    row,
-    rows,
-)
-from seatwork.tables.showing import load, sources
+from seatwork.doors import doors
 
-__all__ = [
-    "CONFIRMED",
-    "Cell",
-    "Column",
-    "Table",
-    "about",
-    "confirmed",
-    "load",
-    "names",
-    "row",
-    "rows",
-    "sources",
-]
+NAMES = {
+    "reading": "CONFIRMED Column Table about confirmed names row rows",
+    "showing": "load sources",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

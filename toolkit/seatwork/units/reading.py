@@ -261,7 +261,8 @@ def _fraction_of_an_inch(text: str, amount: Decimal, unit: str) -> float:
 
 def _assumed_unit(text: str, system: str | None) -> str:
     if system is None:
-        raise SeatworkError(text, "in or mm?", f"write {text} in or {text} mm")
+        both = (f"{text} in", f"{text} mm")
+        raise SeatworkError(text, "in or mm?", f"write {both[0]} or {both[1]}", options=both)
     return "in" if system_named(system) == "inch" else "mm"
 
 

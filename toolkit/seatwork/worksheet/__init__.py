@@ -1,5 +1,11 @@
 """Worksheets: the forms learners answer in, one line of code for each question."""
 
-from seatwork.worksheet.desk import Desk, NotYet, from_paper, model_sheet, sheet
+from seatwork.doors import doors
 
-__all__ = ["Desk", "NotYet", "from_paper", "model_sheet", "sheet"]
+NAMES = {
+    "desk": "Desk from_paper model_sheet sheet",
+    "finishing": "NotYet",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

@@ -1,0 +1,53 @@
+"""What the speeds bench works out: a spindle speed, and what goes beside it."""
+
+from dataclasses import dataclass
+
+from seatwork import cutting
+from seatwork.shop.choosing.spindles import Spindle
+from seatwork.shop.lists.machines import ShopMachine
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Turning:
+    """What the bench shows.
+
+    Parameters
+    ----------
+    operation : str
+        What is cut.
+    material : str
+        In what.
+    machine : ShopMachine
+        On what.
+    spindle : Spindle
+        The sum in its order.
+    cap : float or None
+        Greatest speed by house rule [rev/min].
+    misread : float or None
+        Speed if "one third slower" is read as "one third of" [rev/min].
+    shortcut : cutting.shortcuts.Shortcut or None
+        A short constant to set beside the exact one.
+    """
+
+    operation: str
+    material: str
+    machine: ShopMachine
+    spindle: Spindle
+    cap: float | None
+    misread: float | None
+    shortcut: cutting.Shortcut | None
+
+    @property
+    def drill(self) -> float:
+        """Speed of a drill of that diameter [rev/min]."""
+        return self.spindle.raw / self.spindle.ratio
+
+    @property
+    def short(self) -> float | None:
+        """Raw speed by the short constant [rev/min]."""
+        if self.shortcut is None:
+            return None
+        drill = self.shortcut.spindle_speed(
+            cutting_speed=self.spindle.surface_speed, diameter=self.spindle.diameter
+        )
+        return drill * self.spindle.ratio

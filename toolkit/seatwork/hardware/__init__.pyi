@@ -1,0 +1,47 @@
+from seatwork.hardware.centers import CenterDrill as CenterDrill
+from seatwork.hardware.centers import center_drill as center_drill
+from seatwork.hardware.clearance import ClearanceHole as ClearanceHole
+from seatwork.hardware.clearance import clearance_hole as clearance_hole
+from seatwork.hardware.counterbores import CounterboreSize as CounterboreSize
+from seatwork.hardware.counterbores import counterbore as counterbore
+from seatwork.hardware.counterbores import series_meaning as series_meaning
+from seatwork.hardware.countersinks import CountersinkSize as CountersinkSize
+from seatwork.hardware.countersinks import countersink as countersink
+from seatwork.hardware.countersinks import structural_countersink as structural_countersink
+from seatwork.hardware.drill_list import Drill as Drill
+from seatwork.hardware.drill_list import drill as drill
+from seatwork.hardware.drill_list import drills as drills
+from seatwork.hardware.drill_list import next_drill as next_drill
+from seatwork.hardware.edges import angle_tolerance as angle_tolerance
+from seatwork.hardware.edges import edge_tolerance as edge_tolerance
+from seatwork.hardware.facts import Fact as Fact
+from seatwork.hardware.facts import Sourced as Sourced
+from seatwork.hardware.facts import caution as caution
+from seatwork.hardware.hexagons import across_corners as across_corners
+from seatwork.hardware.job_list import Job as Job
+from seatwork.hardware.job_list import job as job
+from seatwork.hardware.job_list import jobs as jobs
+from seatwork.hardware.limits import Limits as Limits
+from seatwork.hardware.limits import hole_limits as hole_limits
+from seatwork.hardware.naming import screw as screw
+from seatwork.hardware.rivets import Rivet as Rivet
+from seatwork.hardware.rivets import rivet as rivet
+from seatwork.hardware.screws import Gage as Gage
+from seatwork.hardware.screws import Screw as Screw
+from seatwork.hardware.sheet import RuledLength as RuledLength
+from seatwork.hardware.sheet import edge_distances as edge_distances
+from seatwork.hardware.sheet import least_sheet as least_sheet
+from seatwork.hardware.sizes import size as size
+from seatwork.hardware.taps import TapDrill as TapDrill
+from seatwork.hardware.taps import TappedHoleChamfer as TappedHoleChamfer
+from seatwork.hardware.taps import tap_drill as tap_drill
+from seatwork.hardware.taps import tapped_hole_chamfer as tapped_hole_chamfer
+from seatwork.hardware.threads import Thread as Thread
+from seatwork.hardware.threads import thread as thread
+from seatwork.hardware.washers import Washer as Washer
+from seatwork.hardware.washers import washer as washer
+from seatwork.hardware.wrenches import WrenchSocket as WrenchSocket
+from seatwork.hardware.wrenches import wrench_socket as wrench_socket
+
+NAMES: dict[str, str]
+__all__: list[str]

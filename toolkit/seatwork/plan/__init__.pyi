@@ -1,0 +1,15 @@
+from seatwork.plan.making import make as make
+from seatwork.plan.making import make_plan as make_plan
+from seatwork.plan.part_files import Part as Part
+from seatwork.plan.part_files import plan_parts as plan_parts
+from seatwork.plan.records import Check as Check
+from seatwork.plan.records import Given as Given
+from seatwork.plan.records import Operation as Operation
+from seatwork.plan.records import Plan as Plan
+from seatwork.plan.records import Reading as Reading
+from seatwork.plan.records import SeatPlan as SeatPlan
+from seatwork.plan.records import Stop as Stop
+from seatwork.plan.telling import Row as Row
+
+NAMES: dict[str, str]
+__all__: list[str]

@@ -1,0 +1,187 @@
+"""A whole part: a file of notes, planned row by row, the bad rows told and left out."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from seatwork import notes, units
+from seatwork.errors import SeatworkError
+from seatwork.plan.lines import lines_of
+from seatwork.plan.making import make
+from seatwork.plan.records import Plan
+from seatwork.shop.shop import Shop
+
+SIZES = ("thickness", "edge", "engagement")
+COLUMNS = ("feature", "note", "screw", "material", "machine", *SIZES)
+MOST = 500  # rows
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """A part planned from a file.
+
+    Parameters
+    ----------
+    name : str
+        Name of the part, from the file's name.
+    plans : dict of str to Plan
+        One plan for each good row, by the name of its feature.
+    faults : tuple of str
+        One sentence for each bad row: file, row, column, what would do.
+    """
+
+    name: str
+    plans: dict[str, Plan]
+    faults: tuple[str, ...]
+
+
+def plan_part(
+    path: str | Path,
+    *,
+    material: str | None = None,
+    machine: str | None = None,
+    shop: Shop | None = None,
+) -> Part:
+    """Plan every note of a file.
+
+    Parameters
+    ----------
+    path : str or Path
+        A CSV with the columns feature, note, screw, material, machine, thickness, edge, engagement
+        (all but note may be left out), or a text file with one note a line.
+    material, machine : str, optional
+        For rows that name none.
+    shop : Shop, optional
+        The shop; the workbook folder's, or the package's own.
+
+    Returns
+    -------
+    Part
+        The good rows planned, the bad ones told.
+
+    Raises
+    ------
+    SeatworkError
+        If the file cannot be read at all.
+    """
+    path = Path(path)
+    shop = shop or Shop.at()
+    usual = {"material": material or "", "machine": machine or ""}
+    plans: dict[str, Plan] = {}
+    rows, faults = _rows(path)
+    for number, row in rows:
+        filled = {**usual, **{key: value for key, value in row.items() if value}}
+        name = filled.get("feature") or f"row {number}"
+        try:
+            if name in plans:
+                raise SeatworkError(name, "two rows have that feature name", "rename one")
+            plans[name] = _plan(filled, shop)
+        except SeatworkError as error:
+            faults.append(f"{path.name}, row {number}: {error}")
+    return Part(name=path.stem, plans=plans, faults=tuple(faults))
+
+
+def plan_parts(
+    paths: Sequence[str | Path],
+    *,
+    material: str | None = None,
+    machine: str | None = None,
+    shop: Shop | None = None,
+) -> tuple[dict[str, Plan], tuple[str, ...]]:
+    """Plan the features of several parts; two of one name get the part's name before them.
+
+    Parameters
+    ----------
+    paths : sequence of str or Path
+        Files of notes, as `plan_part` reads them.
+    material, machine : str, optional
+        For rows that name none.
+    shop : Shop, optional
+        The shop; the workbook folder's, or the package's own.
+
+    Returns
+    -------
+    plans : dict of str to Plan
+        One plan for each good row, by the name of its feature.
+    faults : tuple of str
+        One sentence for each bad row.
+
+    Raises
+    ------
+    SeatworkError
+        If a file cannot be read at all.
+    """
+    plans: dict[str, Plan] = {}
+    faults: list[str] = []
+    for path in paths:
+        made = plan_part(path, material=material, machine=machine, shop=shop)
+        for name, one in made.plans.items():
+            plans[f"{made.name}, {name}" if name in plans else name] = one
+        faults += made.faults
+    return plans, tuple(faults)
+
+
+def _plan(row: dict[str, str], shop: Shop) -> Plan:
+    for needed in ("note", "material", "machine"):
+        if not row.get(needed):
+            raise SeatworkError(f"column {needed}", "it is empty", f"write the {needed}")
+    callout = notes.read(row["note"])
+    sizes = {key: _length(key, row[key]) for key in SIZES if row.get(key)}
+    return make(
+        callout,
+        screw=row.get("screw") or None,
+        material=row["material"],
+        machine=row["machine"],
+        shop=shop,
+        **sizes,
+    )
+
+
+def _length(column: str, text: str) -> float:
+    try:
+        return units.length(text)
+    except SeatworkError as error:
+        raise error.of(f"column {column}: {error.value}") from error
+
+
+def _rows(path: Path) -> tuple[list[tuple[int, dict[str, str]]], list[str]]:
+    """Return the rows that hold a note, and a sentence for each that cannot be read."""
+    lines, told = lines_of(path)
+    faults = [f"{path.name}: {sentence}" for sentence in told]
+    if not lines:
+        raise SeatworkError(path.name, "it holds no note", "write one note a line")
+    header = [cell.strip().casefold() for cell in lines[0].cells]
+    if "note" not in header:
+        return _not_too_many(
+            path, [(one.number, {"note": one.text.strip()}) for one in lines]
+        ), faults
+    _known(path, header)
+    found = []
+    for line in lines[1:]:
+        if line.fault or len(line.cells) > len(header):
+            fault = (
+                line.fault or "it has more cells than the heading; put a note with commas in quotes"
+            )
+            faults.append(f"{path.name}, row {line.number}: {fault}.")
+            continue
+        row = {key: cell.strip() for key, cell in zip(header, line.cells, strict=False)}
+        found.append((line.number, row))
+    return _not_too_many(path, found), faults
+
+
+def _known(path: Path, header: list[str]) -> None:
+    unknown = [name for name in header if name not in COLUMNS]
+    if unknown:
+        raise SeatworkError(
+            f"{path.name}, column {unknown[0] or '(no name)'}",
+            "no such column is known",
+            f"use {', '.join(COLUMNS)}",
+        )
+
+
+def _not_too_many(
+    path: Path, found: list[tuple[int, dict[str, str]]]
+) -> list[tuple[int, dict[str, str]]]:
+    if len(found) > MOST:
+        raise SeatworkError(path.name, f"it holds over {MOST} rows", "split it by part")
+    return found

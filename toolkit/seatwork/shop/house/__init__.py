@@ -1,0 +1,1 @@
+"""How the house does it: its rules, its wording, its cautions and its glossary."""
