@@ -74,7 +74,7 @@ UPWARD = {
     "seatwork.plan:make_plan": "Callout",
 }
 # wrong on purpose: the trigonometry of a learner's slips
-SLIPS = "questions/wrong_trig.py"
+SLIPS = "questions/shared/wrong_trig.py"
 
 
 def room_of(path: Path) -> str:

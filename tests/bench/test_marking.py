@@ -8,7 +8,7 @@ from random import Random
 import pytest
 from seatwork.marking import Answer, AnswerFile, hand_out, mark, sheets
 from seatwork.questions import all_types
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart
 
 SUBMISSIONS = 3000
 QUESTIONS = 20

@@ -16,7 +16,7 @@ from seatwork.marking import AnswerFile, Sheet, handed, languages, mark
 from seatwork.marking.feedback import feedback, page
 from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
 from seatwork.questions import all_types
-from seatwork.questions.catalogue import SLIPS
+from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.shop.house.wording import defaults
 
 EVIL = "<script>alert(1)</script>"

@@ -10,7 +10,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import Answer, AnswerFile, Handout, Marked, Sheet, course, mark, overriding
 from seatwork.marking import results as kept
 from seatwork.marking.overriding import Override
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart
 
 Right = Callable[[str], AnswerFile]
 

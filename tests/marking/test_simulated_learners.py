@@ -18,7 +18,7 @@ from typing import Any
 import pytest
 from seatwork.marking import sheets
 from seatwork.questions import Question, Verdict, all_types, judge, judge_all
-from seatwork.questions.parts import NumberPart, OrderPart, Part
+from seatwork.questions.type.parts import NumberPart, OrderPart, Part
 
 LEARNERS = 1000
 SHEETS = sorted(path.stem for path in sheets.folder().glob("*.toml"))

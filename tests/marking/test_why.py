@@ -8,7 +8,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import Handout, Sheet, handed
 from seatwork.marking.why import reasons, why
 from seatwork.questions.bank.seat_depth import SeatDepth
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart
 
 # .507 at the face on .266, 82°: 0.1386 deep; the wrong values worked out on paper.
 SEAT = SeatDepth(diameter=12.8778, hole_diameter=6.7564, included_angle=82.0)

@@ -5,10 +5,10 @@ from random import Random
 
 import pytest
 from seatwork.questions import Question, all_types, judge
-from seatwork.questions.checking import lacks
-from seatwork.questions.measures import ANGLE
-from seatwork.questions.parts import NumberPart
-from seatwork.questions.question import too_close
+from seatwork.questions.checking.contract import lacks
+from seatwork.questions.type.measures import ANGLE
+from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.question import too_close
 
 DRAWS = 300
 TYPES = sorted(all_types().items())

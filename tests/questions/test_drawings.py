@@ -9,7 +9,7 @@ from seatwork.drawings.sketches.lettered import lettered_seat
 from seatwork.drawings.sketches.page import Asked
 from seatwork.errors import SeatworkError
 from seatwork.questions import Question, all_types, judge
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart
 from seatwork.seats import Countersink
 
 WITHOUT = {name for name, kind in all_types().items() if kind.undrawn}

@@ -1,12 +1,13 @@
 """An instructor's own question type: one file, a template, and what it still lacks."""
 
+import sys
 from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
 from seatwork.questions import own_types
-from seatwork.questions.checking import lacks
+from seatwork.questions.checking.contract import lacks
 from seatwork.questions.registry import load
 from seatwork.questions.template import TEMPLATE
 
@@ -22,6 +23,23 @@ def written(folder: Path, text: str, name: str = "mine.py") -> Path:
 def test_the_template_keeps_the_contract(tmp_path: Path) -> None:
     """What an instructor begins with works as it stands."""
     assert lacks(load(written(tmp_path, TEMPLATE))) == ()
+
+
+def test_a_file_written_before_still_loads(tmp_path: Path) -> None:
+    """What earlier files import is where it was, for one version, and says where it is now."""
+    new = "from seatwork.questions import LENGTH, Mistake, NumberQuestion, Tolerance, pick, slip\n"
+    old = (
+        "from seatwork.questions.draws import pick\n"
+        "from seatwork.questions.measures import LENGTH\n"
+        "from seatwork.questions.question import NumberQuestion, Tolerance\n"
+        "from seatwork.questions.slips import Mistake, slip\n"
+    )
+    assert new in TEMPLATE
+    for name in ("draws", "measures", "question", "slips"):
+        sys.modules.pop(f"seatwork.questions.{name}", None)
+    with pytest.warns(DeprecationWarning, match="import from seatwork.questions"):
+        kind = load(written(tmp_path, TEMPLATE.replace(new, old)))
+    assert lacks(kind) == ()
 
 
 # A fault planted in the template, and what is said of it.

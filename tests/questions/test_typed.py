@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from seatwork import units
 from seatwork.errors import SeatworkError
-from seatwork.questions.measures import ANGLE, LENGTH, SPINDLE_SPEED, SURFACE_SPEED, Measure
-from seatwork.questions.typed import read, read_plainly
+from seatwork.questions.type.measures import ANGLE, LENGTH, SPINDLE_SPEED, SURFACE_SPEED, Measure
+from seatwork.questions.type.typed import read, read_plainly
 
 
 @given(

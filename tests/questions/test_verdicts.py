@@ -7,7 +7,7 @@ from seatwork.questions import judge, judge_all
 from seatwork.questions.bank.read_note import ReadNote
 from seatwork.questions.bank.seat_depth import SeatDepth
 from seatwork.questions.bank.whole_part import WholePart
-from seatwork.questions.parts import OrderPart
+from seatwork.questions.type.parts import OrderPart
 
 # .507 on .266 at 82° is 0.1386 deep; the wrong values are worked out on paper.
 DEPTH = SeatDepth(diameter=12.8778, hole_diameter=6.7564, included_angle=82.0)

@@ -6,7 +6,7 @@ import pytest
 from seatwork.errors import SeatworkError
 from seatwork.marking import handed, marker, sheets, typed_back
 from seatwork.marking.handing_out import hand_out
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart
 from seatwork.worksheet import from_paper
 
 LEARNERS = ("L01", "L02")

@@ -12,11 +12,11 @@ from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.marking.why import Reason, why
 from seatwork.questions import all_types
-from seatwork.questions.draws import generator
-from seatwork.questions.parts import NumberPart
-from seatwork.questions.question import Question
-from seatwork.questions.slips import Slip
-from seatwork.questions.typed import read
+from seatwork.questions.type.draws import generator
+from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.question import Question
+from seatwork.questions.type.slips import Slip
+from seatwork.questions.type.typed import read
 
 QUESTIONS = {
     "depth of a countersink": ("seat-depth", "M01"),

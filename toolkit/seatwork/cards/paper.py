@@ -6,7 +6,7 @@ from pathlib import Path
 from seatwork.cards.pages import Pages
 from seatwork.marking import Handout, Sheet
 from seatwork.marking.telling import band, right_answer
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart
 
 LETTERS = "abcdefgh"
 PICTURE = 0.8

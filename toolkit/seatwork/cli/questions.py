@@ -37,7 +37,7 @@ def check(
 
     Example: seatwork question check questions/chamfer_mouth.py
     """
-    from seatwork.questions.checking import lacks
+    from seatwork.questions.checking.contract import lacks
     from seatwork.questions.registry import load
 
     kind = load(file)

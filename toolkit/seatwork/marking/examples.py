@@ -8,8 +8,8 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import atomic, course, handed, roster, spreadsheet, typed_back
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.telling import right_answer
-from seatwork.questions.parts import ChoicePart, NumberPart, Part
-from seatwork.questions.slips import Slip
+from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
+from seatwork.questions.type.slips import Slip
 
 CLASS = tuple(f"L{number:02d}" for number in range(1, 13))
 """Codes of the learners."""

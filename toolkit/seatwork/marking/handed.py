@@ -9,7 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import atomic
 from seatwork.marking.sheets import Item, Sheet
 from seatwork.questions import Question
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart
 
 FILE = "handed_out.json"
 FORMAT = 1

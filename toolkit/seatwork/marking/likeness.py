@@ -5,8 +5,8 @@ from collections.abc import Iterable
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.handed import HandedOut
-from seatwork.questions.measures import Measure
-from seatwork.questions.typed import read
+from seatwork.questions.type.measures import Measure
+from seatwork.questions.type.typed import read
 from seatwork.units import rounded
 
 LEAST = 2  # answers that must fit one and the same other learner

@@ -14,8 +14,8 @@ from seatwork.marking.overriding import Override
 from seatwork.marking.scoring import ALL_RIGHT, Scored, score
 from seatwork.marking.sheets import Item, Sheet
 from seatwork.marking.submissions import Submission, collect
-from seatwork.questions.measures import Measure
-from seatwork.questions.parts import NumberPart
+from seatwork.questions.type.measures import Measure
+from seatwork.questions.type.parts import NumberPart
 
 Progress = Callable[[int], None]
 SUSPECT = ("wrong", "slip", "several slips")

@@ -7,7 +7,7 @@ from random import Random
 from seatwork.errors import SeatworkError
 from seatwork.marking import spreadsheet
 from seatwork.marking.names import learner_code
-from seatwork.questions.draws import pick
+from seatwork.questions.type.draws import pick
 
 ROSTER_FILE = "roster.csv"
 HEADS = ("learner", "group", "extra_tries")

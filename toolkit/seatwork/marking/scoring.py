@@ -7,8 +7,8 @@ from seatwork.marking.answers import Answer, AnswerFile
 from seatwork.marking.handed import HandedOut
 from seatwork.marking.sheets import Item, Sheet
 from seatwork.questions import Verdict, judge_all
-from seatwork.questions.typed import read_plainly
-from seatwork.questions.verdicts import RIGHT
+from seatwork.questions.type.typed import read_plainly
+from seatwork.questions.type.verdicts import RIGHT
 
 ALL_RIGHT = (RIGHT,)
 Key = dict[str, list[list[str] | None]]

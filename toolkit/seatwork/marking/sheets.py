@@ -11,8 +11,8 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.names import NAME, QUESTION, sheet_name
 from seatwork.marking.seeds import question_seed
 from seatwork.questions import NumberQuestion, Question, named, own_types
-from seatwork.questions.draws import generator
-from seatwork.questions.measures import Measure
+from seatwork.questions.type.draws import generator
+from seatwork.questions.type.measures import Measure
 from seatwork.shop import find
 from seatwork.shop.folder import read_toml
 

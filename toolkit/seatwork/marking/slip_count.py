@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from seatwork.questions.catalogue import SLIPS
+from seatwork.questions.type.slip_sentences import SLIPS
 
 OWN = "a slip of a question type of your own"
 

@@ -2,10 +2,10 @@
 
 from collections.abc import Callable, Mapping
 
-from seatwork.questions.measures import Measure
-from seatwork.questions.parts import ChoicePart, NumberPart, Part
-from seatwork.questions.slips import Slip
-from seatwork.questions.verdicts import OTHER, Verdict
+from seatwork.questions.type.measures import Measure
+from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
+from seatwork.questions.type.slips import Slip
+from seatwork.questions.type.verdicts import OTHER, Verdict
 
 
 def tell(

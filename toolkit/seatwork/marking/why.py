@@ -9,9 +9,9 @@ from seatwork.marking.handed import Record
 from seatwork.marking.names import learner_code
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.typed_back import place_of
-from seatwork.questions.parts import NumberPart
-from seatwork.questions.slips import Slip
-from seatwork.questions.typed import Typed, read
+from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.slips import Slip
+from seatwork.questions.type.typed import Typed, read
 
 FACTORS = (
     ("ten times the answer", Decimal(10)),

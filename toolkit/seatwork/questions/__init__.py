@@ -4,11 +4,14 @@ from seatwork.doors import doors
 
 NAMES = {
     "registry": "all_types named own_types",
-    "verdicts": "Verdict judge judge_all",
-    "question": "NumberQuestion Question Tolerance",
-    "chain": "ChainQuestion",
-    "slips": "Mistake Slip",
-    "checking": "lacks",
+    "type.verdicts": "Verdict judge judge_all",
+    "type.question": "NumberQuestion Question Tolerance",
+    "type.chain": "ChainQuestion Step",
+    "type.slips": "Mistake Slip slip",
+    "type.draws": "pick shuffled step_between",
+    "type.measures": "ANGLE COUNT FEED FINE_LENGTH FREQUENCY LENGTH SECONDS SPINDLE_SPEED "
+    "SURFACE_SPEED Measure",
+    "checking.contract": "lacks",
 }
 """The public names of each module."""
 

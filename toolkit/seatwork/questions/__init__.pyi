@@ -1,16 +1,31 @@
-from seatwork.questions.chain import ChainQuestion as ChainQuestion
-from seatwork.questions.checking import lacks as lacks
-from seatwork.questions.question import NumberQuestion as NumberQuestion
-from seatwork.questions.question import Question as Question
-from seatwork.questions.question import Tolerance as Tolerance
+from seatwork.questions.checking.contract import lacks as lacks
 from seatwork.questions.registry import all_types as all_types
 from seatwork.questions.registry import named as named
 from seatwork.questions.registry import own_types as own_types
-from seatwork.questions.slips import Mistake as Mistake
-from seatwork.questions.slips import Slip as Slip
-from seatwork.questions.verdicts import Verdict as Verdict
-from seatwork.questions.verdicts import judge as judge
-from seatwork.questions.verdicts import judge_all as judge_all
+from seatwork.questions.type.chain import ChainQuestion as ChainQuestion
+from seatwork.questions.type.chain import Step as Step
+from seatwork.questions.type.draws import pick as pick
+from seatwork.questions.type.draws import shuffled as shuffled
+from seatwork.questions.type.draws import step_between as step_between
+from seatwork.questions.type.measures import ANGLE as ANGLE
+from seatwork.questions.type.measures import COUNT as COUNT
+from seatwork.questions.type.measures import FEED as FEED
+from seatwork.questions.type.measures import FINE_LENGTH as FINE_LENGTH
+from seatwork.questions.type.measures import FREQUENCY as FREQUENCY
+from seatwork.questions.type.measures import LENGTH as LENGTH
+from seatwork.questions.type.measures import SECONDS as SECONDS
+from seatwork.questions.type.measures import SPINDLE_SPEED as SPINDLE_SPEED
+from seatwork.questions.type.measures import SURFACE_SPEED as SURFACE_SPEED
+from seatwork.questions.type.measures import Measure as Measure
+from seatwork.questions.type.question import NumberQuestion as NumberQuestion
+from seatwork.questions.type.question import Question as Question
+from seatwork.questions.type.question import Tolerance as Tolerance
+from seatwork.questions.type.slips import Mistake as Mistake
+from seatwork.questions.type.slips import Slip as Slip
+from seatwork.questions.type.slips import slip as slip
+from seatwork.questions.type.verdicts import Verdict as Verdict
+from seatwork.questions.type.verdicts import judge as judge
+from seatwork.questions.type.verdicts import judge_all as judge_all
 
 NAMES: dict[str, str]
 __all__: list[str]

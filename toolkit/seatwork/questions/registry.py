@@ -9,7 +9,7 @@ from types import ModuleType
 
 from seatwork.errors import SeatworkError
 from seatwork.questions import bank
-from seatwork.questions.question import Question
+from seatwork.questions.type.question import Question
 
 
 @cache

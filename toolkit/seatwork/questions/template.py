@@ -7,10 +7,7 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick
-from seatwork.questions.measures import LENGTH
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions import LENGTH, Mistake, NumberQuestion, Tolerance, pick, slip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,7 +8,7 @@ from typing import Any
 import ipywidgets as widgets
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.parts import UNIT_WORDS, ChoicePart, NumberPart, Part
+from seatwork.questions.type.parts import UNIT_WORDS, ChoicePart, NumberPart, Part
 from seatwork.shop import wording
 from seatwork.units import explain
 from seatwork.worksheet.entry import Entry

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick
-from seatwork.questions.measures import LENGTH, lengths
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import INCH, socket_cap
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import INCH, socket_cap
+from seatwork.questions.type.draws import pick
+from seatwork.questions.type.measures import LENGTH, lengths
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

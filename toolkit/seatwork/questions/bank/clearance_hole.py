@@ -6,11 +6,11 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import hardware
-from seatwork.questions.draws import pick
-from seatwork.questions.measures import LENGTH, lengths
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import hole
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import hole
+from seatwork.questions.type.draws import pick
+from seatwork.questions.type.measures import LENGTH, lengths
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 
 FITS = ("close", "normal", "loose")
 SIZES = ("#10", "1/4", "5/16", "3/8", "1/2", "5/8")

@@ -6,11 +6,11 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.cutting import time_in_cut
-from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import FEED, LENGTH, SECONDS, SPINDLE_SPEED
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import INCH
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import INCH
+from seatwork.questions.type.draws import pick, step_between
+from seatwork.questions.type.measures import FEED, LENGTH, SECONDS, SPINDLE_SPEED
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 
 FLUTES = (3, 4, 6)
 

@@ -5,12 +5,12 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.question import Tolerance
-from seatwork.questions.real_sizes import INCH, flat_head
-from seatwork.questions.seat_question import SeatQuestion, height_slips
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import INCH, flat_head
+from seatwork.questions.shared.seat_question import SeatQuestion, height_slips
+from seatwork.questions.type.draws import pick, step_between
+from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.question import Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 from seatwork.seats.cones import half_tangent
 
 

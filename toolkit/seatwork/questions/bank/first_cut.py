@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick, shuffled
-from seatwork.questions.parts import LETTERS, OrderPart, Part
-from seatwork.questions.question import Question
+from seatwork.questions.type.draws import pick, shuffled
+from seatwork.questions.type.parts import LETTERS, OrderPart, Part
+from seatwork.questions.type.question import Question
 
 STEPS = {
     "removable pilot": (

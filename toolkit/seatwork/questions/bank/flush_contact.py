@@ -4,12 +4,12 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.catalogue import SLIPS
-from seatwork.questions.draws import pick
-from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.parts import ChoicePart, Part
-from seatwork.questions.question import Question
-from seatwork.questions.real_sizes import flat_head
+from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.type.draws import pick
+from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.parts import ChoicePart, Part
+from seatwork.questions.type.question import Question
+from seatwork.questions.type.slip_sentences import SLIPS
 
 PLACES = (
     ("cone", "all along the cone"),

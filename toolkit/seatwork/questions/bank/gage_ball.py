@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick
-from seatwork.questions.measures import ANGLE, LENGTH, lengths
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import balls, flat_head
-from seatwork.questions.seat_question import SeatQuestion
-from seatwork.questions.slips import Mistake, slip
-from seatwork.questions.wrong_trig import half_sine
+from seatwork.questions.shared.real_sizes import balls, flat_head
+from seatwork.questions.shared.seat_question import SeatQuestion
+from seatwork.questions.shared.wrong_trig import half_sine
+from seatwork.questions.type.draws import pick
+from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 from seatwork.seats.gaging import ball_top
 
 

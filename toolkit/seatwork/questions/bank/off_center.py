@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import INCH
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import INCH
+from seatwork.questions.type.draws import pick, step_between
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 from seatwork.seats.cones import half_tangent
 
 

@@ -4,10 +4,10 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick, shuffled
-from seatwork.questions.measures import SPINDLE_SPEED
-from seatwork.questions.parts import ChoicePart, Part
-from seatwork.questions.question import Question
+from seatwork.questions.type.draws import pick, shuffled
+from seatwork.questions.type.measures import SPINDLE_SPEED
+from seatwork.questions.type.parts import ChoicePart, Part
+from seatwork.questions.type.question import Question
 
 OPTIONS = {
     "slower": "stop, slow down, then feed steadily",

@@ -4,12 +4,12 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick
-from seatwork.questions.measures import ANGLE, COUNT, LENGTH, Measure
-from seatwork.questions.parts import NumberPart, Part
-from seatwork.questions.question import Question, Tolerance
-from seatwork.questions.real_sizes import flat_head
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.type.draws import pick
+from seatwork.questions.type.measures import ANGLE, COUNT, LENGTH, Measure
+from seatwork.questions.type.parts import NumberPart, Part
+from seatwork.questions.type.question import Question, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 from seatwork.units import show_note
 
 COUNTED = Tolerance("0.5", "0.5", "A count is a whole number and read off exactly.")

@@ -6,10 +6,10 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.cutting import pick_step
-from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import SPINDLE_SPEED
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.type.draws import pick, step_between
+from seatwork.questions.type.measures import SPINDLE_SPEED
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 
 MACHINES = {
     "bench drill press": (240, 410, 680, 1150, 1900, 2900),

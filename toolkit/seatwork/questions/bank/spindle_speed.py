@@ -8,11 +8,11 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import cutting
-from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import SPINDLE_SPEED, SURFACE_SPEED, lengths
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import flat_head
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.type.draws import pick, step_between
+from seatwork.questions.type.measures import SPINDLE_SPEED, SURFACE_SPEED, lengths
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 
 MATERIALS = (("1018 steel", 80, 110), ("gray iron", 60, 90), ("6061 aluminum", 150, 250))
 FOOT = 0.3048

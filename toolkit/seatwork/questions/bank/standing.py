@@ -5,14 +5,14 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.catalogue import SLIPS
-from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import ANGLE, LENGTH
-from seatwork.questions.parts import ChoicePart, Part
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import INCH, flat_head
-from seatwork.questions.seat_question import height_slips
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import INCH, flat_head
+from seatwork.questions.shared.seat_question import height_slips
+from seatwork.questions.type.draws import pick, step_between
+from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.parts import ChoicePart, Part
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import SLIPS
+from seatwork.questions.type.slips import Mistake, slip
 from seatwork.seats.cones import half_tangent
 
 STATES = (("proud", "proud"), ("flush", "flush"), ("below", "below flush"))

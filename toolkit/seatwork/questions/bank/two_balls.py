@@ -6,11 +6,11 @@ from math import asin, atan, degrees
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.draws import pick
-from seatwork.questions.measures import ANGLE, FINE_LENGTH, LENGTH
-from seatwork.questions.question import NumberQuestion, Tolerance
-from seatwork.questions.real_sizes import balls, flat_head
-from seatwork.questions.slips import Mistake, slip
+from seatwork.questions.shared.real_sizes import balls, flat_head
+from seatwork.questions.type.draws import pick
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
+from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slips import Mistake, slip
 from seatwork.seats.gaging import angle_from_two_balls, ball_top
 
 

@@ -5,12 +5,19 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import cutting
-from seatwork.questions.chain import ChainQuestion, Step
-from seatwork.questions.draws import pick, step_between
-from seatwork.questions.measures import ANGLE, FEED, LENGTH, SECONDS, SPINDLE_SPEED, SURFACE_SPEED
-from seatwork.questions.question import Tolerance
-from seatwork.questions.real_sizes import INCH, flat_head
-from seatwork.questions.slips import slip
+from seatwork.questions.shared.real_sizes import INCH, flat_head
+from seatwork.questions.type.chain import ChainQuestion, Step
+from seatwork.questions.type.draws import pick, step_between
+from seatwork.questions.type.measures import (
+    ANGLE,
+    FEED,
+    LENGTH,
+    SECONDS,
+    SPINDLE_SPEED,
+    SURFACE_SPEED,
+)
+from seatwork.questions.type.question import Tolerance
+from seatwork.questions.type.slips import slip
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 

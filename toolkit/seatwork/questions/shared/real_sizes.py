@@ -5,7 +5,7 @@ from functools import cache
 from random import Random
 
 from seatwork import hardware
-from seatwork.questions.draws import pick
+from seatwork.questions.type.draws import pick
 from seatwork.seats import Countersink
 from seatwork.seats.gaging import ball_range
 

@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.parts import ChoicePart, NumberPart, OrderPart, Part
-from seatwork.questions.question import Question
-from seatwork.questions.slips import Slip
-from seatwork.questions.typed import Typed, read
+from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
+from seatwork.questions.type.question import Question
+from seatwork.questions.type.slips import Slip
+from seatwork.questions.type.typed import Typed, read
 
 OTHER = {"inch": "metric", "metric": "inch"}
 

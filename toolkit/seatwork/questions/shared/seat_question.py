@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from seatwork.questions.question import NumberQuestion
-from seatwork.questions.slips import Mistake, slip
-from seatwork.questions.wrong_trig import over, whole_tangent
+from seatwork.questions.shared.wrong_trig import over, whole_tangent
+from seatwork.questions.type.question import NumberQuestion
+from seatwork.questions.type.slips import Mistake, slip
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 

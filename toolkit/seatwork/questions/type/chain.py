@@ -5,10 +5,10 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import ClassVar
 
-from seatwork.questions.measures import Measure
-from seatwork.questions.parts import NumberPart, Part
-from seatwork.questions.question import Question, Tolerance
-from seatwork.questions.slips import Mistake
+from seatwork.questions.type.measures import Measure
+from seatwork.questions.type.parts import NumberPart, Part
+from seatwork.questions.type.question import Question, Tolerance
+from seatwork.questions.type.slips import Mistake
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,6 +34,9 @@ class Step:
     accepted: Tolerance
     formula: Callable[[Sequence[float]], float]
     mistakes: Callable[[Sequence[float]], Iterable[Mistake]]
+
+    def __repr__(self) -> str:
+        return f"<Step: {self.prompt[:60]} ({self.measure.name})>"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,9 +5,9 @@ from collections.abc import Iterator
 from random import Random
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.parts import NumberPart
-from seatwork.questions.question import Question, too_close
-from seatwork.questions.verdicts import judge
+from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.question import Question, too_close
+from seatwork.questions.type.verdicts import judge
 
 DRAWS = 100
 SYSTEMS = ("inch", "metric")

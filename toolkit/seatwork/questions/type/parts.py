@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from seatwork import units
-from seatwork.questions.measures import Measure, unit_step
-from seatwork.questions.slips import Mistake, Slip
+from seatwork.questions.type.measures import Measure, unit_step
+from seatwork.questions.type.slips import Mistake, Slip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,0 +1,1 @@
+"""What several question types share: real sizes, one countersink, a cone got wrong."""

@@ -1,0 +1,1 @@
+"""What a question type is: how it draws, asks, accepts and recognizes."""
