@@ -3,6 +3,7 @@
 import time
 from collections.abc import Generator
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -49,7 +50,7 @@ def pytest_runtest_makereport(
     return report
 
 
-def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+def pytest_terminal_summary(terminalreporter: Any) -> None:
     """Name the quick tests that took long; nothing fails by it."""
     seen = [report for kind in ("passed", "failed") for report in terminalreporter.getreports(kind)]
     spent = {

@@ -21,6 +21,7 @@ def said(script: str) -> object:
     return json.loads(done.stdout.splitlines()[-1])
 
 
+@pytest.mark.slow
 def test_the_real_grammars_still_answer() -> None:
     """Through jsonschema, which reads its function at import, each address is judged rightly."""
     told = said(
@@ -38,6 +39,7 @@ def test_the_real_grammars_still_answer() -> None:
     assert told == [True, FACTS, True]
 
 
+@pytest.mark.slow
 def test_other_names_come_from_the_real_module() -> None:
     """Whoever wants another name of the module gets the real one."""
     told = said(
@@ -50,6 +52,7 @@ def test_other_names_come_from_the_real_module() -> None:
     assert told is True
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "before",
     ["import rfc3987_syntax", "import sys; sys.path[:] = [sys.path[-1]]; sys.meta_path.clear()"],
@@ -67,6 +70,7 @@ def test_a_module_already_loaded_or_missing_is_left_alone(before: str) -> None:
     assert told is False
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "steps",
     [

@@ -24,11 +24,13 @@ def test_the_package_loads_nothing_heavy() -> None:
     assert not loaded("import seatwork") & HEAVY
 
 
+@pytest.mark.slow
 def test_the_check_sees_a_heavy_library() -> None:
     """The check would see pint if it were loaded."""
     assert "pint" in loaded("import seatwork, pint")
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("room", LIGHT_ROOMS)
 def test_a_light_room_loads_nothing_heavy(room: str) -> None:
     """The rooms below the drawings load their heavy library when it is called for, not before."""

@@ -15,6 +15,8 @@ from pathlib import Path
 
 import pytest
 
+pytestmark = pytest.mark.slow
+
 PROJECT = Path(__file__).parents[1]
 PACKAGE = PROJECT / "toolkit" / "seatwork"
 KINDS = ("wheel", "sdist", "editable")

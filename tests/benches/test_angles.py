@@ -181,6 +181,7 @@ def test_code_rebuilds_it():
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("values", [{}, {"cut_open": True}, {"measure": True}])
 def test_every_view_moves(values):
     """Each of the three views is a scene, and a moved one shows what a fresh one shows."""
@@ -201,6 +202,7 @@ def test_the_section_leaves_a_ghost():
     assert len(scene.ghosts) == 2
 
 
+@pytest.mark.slow
 def test_a_move_is_short_on_the_wire():
     """A step of the slider sends less than 2.5 kB once the page has the letters."""
     bench = benches.angles(measure=True)

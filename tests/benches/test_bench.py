@@ -70,6 +70,7 @@ def test_reset_goes_back_to_where_the_bench_began(plug):
     assert bench.set(depth=6.0).reset().values["depth"] == 5.0
 
 
+@pytest.mark.slow
 @given(depth=st.floats(0.254, 8.89), metric=st.booleans(), greased=st.booleans())
 def test_code_rebuilds_the_bench(plug, depth, metric, greased):
     """The line, run, gives a bench with the same values, exact to the last bit."""

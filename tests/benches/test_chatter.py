@@ -99,6 +99,7 @@ def test_the_hatch_ends_at_a_quarter_wave():
     assert 0.11 / wave_length == pytest.approx(0.25, rel=0.03)
 
 
+@pytest.mark.slow
 def test_a_proud_lip_makes_it_a_single_flute():
     """One lip 0.1 mm proud at a feed of 0.089 mm leaves one lip in cut; the readouts say so."""
     bench = benches.chatter(shown=True, runout=0.1)
@@ -151,6 +152,7 @@ def test_every_answer_says_what_it_is_not(view, system):
     assert NOTE in " ".join(bench.sources(bench.result))
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("view", VIEWS)
 def test_moved_is_fresh(view):
     """A moved scene shows, to the pixel, what a fresh one shows."""
@@ -185,6 +187,7 @@ def test_errors_are_sentences_and_change_nothing(given, sentence):
     assert (bench.values, bench.text) == (values, text)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "given",
     [{"wear_land": 0}, {"wear_land": 0.2}, {"stiffness": 0.25}, {"runout": 0.03}, {"flutes": 1}],
@@ -239,6 +242,7 @@ def test_nothing_sounds_before_it_is_asked_for():
     box.close()
 
 
+@pytest.mark.slow
 def test_a_move_is_short_on_the_wire():
     """A step of a slider sends less than 6 kB, the limit curve included."""
     for view, most in ((MAP, 6000), (CONES, 6000), (TRACE, 6000)):

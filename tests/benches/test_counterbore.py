@@ -179,6 +179,7 @@ def test_errors_are_sentences_and_change_nothing(given, sentence):
     assert (bench.values, bench.text) == before
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("way", WAYS)
 def test_the_text_carries_every_number(way):
     """Every number that stands on the picture stands in the text, in both systems."""
@@ -215,6 +216,7 @@ def test_code_rebuilds_it(screw, way):
         assert again.text == bench.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over screws, ways out, washers, shallow and deep cuts all words stand clear and whole."""
@@ -230,6 +232,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_nothing_overlaps_at_the_ends_of_the_ranges(drawing_faults):
     """Thick and thin plates, near and far edges, small and wide sockets keep the words clear."""
     bench = benches.counterbore(way=BORE, measured=True)
@@ -241,6 +244,7 @@ def test_nothing_overlaps_at_the_ends_of_the_ranges(drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_moved_is_fresh():
     """A moved scene shows, to the pixel, what a fresh one shows; a wall may stay as a ghost."""
     bench = benches.counterbore(washer=True)
@@ -255,6 +259,7 @@ def test_moved_is_fresh():
         assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
+@pytest.mark.slow
 def test_a_move_is_short_on_the_wire():
     """A step of the slider sends less than 2 kB once the page has the letters."""
     bench = benches.counterbore()

@@ -22,6 +22,7 @@ def words(bench):
     return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("job", list(PLACES))
 def test_it_opens_as_a_question(job):
     """Before a pick neither picture, text, readouts nor sources say which one fits."""
@@ -56,6 +57,7 @@ def test_five_to_choose_from(job):
     assert sum(isinstance(one, Refusal) for one in shown) >= 2
 
 
+@pytest.mark.slow
 def test_a_pick_shows_the_answer_with_reasons():
     """Picking a three-flute countersink for sheet: it does it, can raise a burr, take the other."""
     bench = benches.cutters().set(pick="B")
@@ -123,6 +125,7 @@ def shop_without(*kinds):
     return Shop(cutters=left, machines=shop.machines, materials=shop.materials, rules=shop.rules)
 
 
+@pytest.mark.slow
 def test_a_shop_with_nothing_that_fits(monkeypatch, drawing_faults):
     """Where nothing fits the bench says so, and what would do."""
     shop = shop_without("counterbore head", "end mill")
@@ -143,6 +146,7 @@ def test_a_shop_without_such_cutters(monkeypatch):
         benches.cutters(job=CAP)
 
 
+@pytest.mark.slow
 def test_the_text_carries_every_number():
     """The text has every size in both systems, the system that is asked for first."""
     bench = benches.cutters(job=CAP)
@@ -179,6 +183,7 @@ def test_code_rebuilds_it(values):
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all jobs and picks all words stand clear and whole."""
@@ -190,6 +195,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("job", list(PLACES))
 def test_all_reasons_have_room(job):
     """For every pick of every preset all of the answer stands on the page."""
@@ -197,6 +203,7 @@ def test_all_reasons_have_room(job):
         assert "more: see the text" not in words(benches.cutters(job=job, pick=pick))
 
 
+@pytest.mark.slow
 def test_the_page_can_show_it():
     """The scene goes through the live picture, and a second telling changes nothing."""
     bench = benches.cutters(pick="B")

@@ -144,6 +144,7 @@ def test_errors_are_sentences_and_change_nothing(given, sentence):
     assert (bench.values, bench.text) == (values, text)
 
 
+@pytest.mark.slow
 def test_the_text_carries_every_number():
     """The text twin has every number of the picture, in both systems."""
     bench = benches.depth(cut=True)
@@ -169,6 +170,7 @@ def test_code_rebuilds_it():
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 def test_moved_is_fresh():
     """A moved scene shows, to the pixel, what a fresh one shows; the wall may stay as a ghost."""
     bench = benches.depth()
@@ -180,6 +182,7 @@ def test_moved_is_fresh():
     assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
+@pytest.mark.slow
 def test_a_move_is_short_on_the_wire():
     """A step of the slider sends less than 2.5 kB once the page has the letters."""
     bench = benches.depth(cut=True)

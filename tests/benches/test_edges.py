@@ -186,6 +186,7 @@ def test_the_text_carries_every_number():
     assert "tilted 3°" in bench.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("all_round", [False, True])
 def test_code_and_move(all_round):
     """The line of code() rebuilds the bench; a moved scene shows what a fresh one shows."""
@@ -201,6 +202,7 @@ def test_code_and_move(all_round):
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("all_round", [False, True])
 def test_a_move_is_short_on_the_wire(all_round):
     """A step of the slider sends less than 3 kB once the page has the letters."""

@@ -27,6 +27,7 @@ def notebook(tmp_path):
     return path
 
 
+@pytest.mark.slow
 def test_the_page_holds_still_and_text_alone(notebook, tmp_path):
     """The still with its alt text is in; live view and stored state are out."""
     page = export(notebook, tmp_path / "lesson.html").read_text(encoding="utf-8")
@@ -53,6 +54,7 @@ def test_what_is_no_notebook_is_refused(tmp_path, name):
     assert not (tmp_path / "out.html").exists()
 
 
+@pytest.mark.slow
 def test_an_older_page_stays_if_the_new_one_cannot_be_written(notebook, tmp_path):
     """A folder in the way gets a sentence and stays."""
     (tmp_path / "out.html").mkdir()

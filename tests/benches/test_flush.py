@@ -115,6 +115,7 @@ def test_errors_are_sentences_and_change_nothing(given, sentence):
     assert (bench.values, bench.text) == (values, text)
 
 
+@pytest.mark.slow
 def test_text_and_sources_carry_the_numbers():
     """The text twin has shares, rule and worst heads in both systems; the sources name rules."""
     bench = benches.flush()
@@ -126,6 +127,7 @@ def test_text_and_sources_carry_the_numbers():
         assert word in told
 
 
+@pytest.mark.slow
 def test_code_and_move():
     """The line of code() rebuilds the bench; a moved scene shows what a fresh one shows."""
     bench = benches.flush()
@@ -140,6 +142,7 @@ def test_code_and_move():
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 def test_a_move_is_short_on_the_wire():
     """A step of the slider sends less than 3 kB once the page has the letters."""
     bench = benches.flush()

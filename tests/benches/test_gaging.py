@@ -176,6 +176,7 @@ def steps(way):
     }[way]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("way", WAYS)
 @pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(way, look, drawing_faults):
@@ -193,6 +194,7 @@ def test_nothing_overlaps_or_leaves_the_page(way, look, drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_all_seats_are_drawn_clear(drawing_faults):
     """Every seat with every gage there is for it, as it opens."""
     found = []
@@ -203,6 +205,7 @@ def test_all_seats_are_drawn_clear(drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_the_page_can_show_it():
     """The scene goes through the live picture, and a move is short."""
     bench = benches.gaging(shown=True)

@@ -10,6 +10,8 @@ import pytest
 from nbclient import NotebookClient
 from nbformat import v4
 
+pytestmark = pytest.mark.slow
+
 HERE = Path(__file__).parent
 VIEW = "application/vnd.jupyter.widget-view+json"
 

@@ -18,6 +18,7 @@ def words(bench):
     return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
 
 
+@pytest.mark.slow
 def test_it_opens_on_a_question():
     """First there is a note with no size of its seat, a question, and no size given away."""
     bench = benches.note()
@@ -46,6 +47,7 @@ def test_the_surprise():
         assert any(rule in line for line in bench.sources(bench.result))
 
 
+@pytest.mark.slow
 def test_a_note_is_written_in_the_other_styles():
     """A note with all sizes stands in symbols, words and ISO form, and each reads back the same."""
     bench = benches.note(note="4X ⌀.201 THRU ⌵ ⌀.385 X 82°", opened=True)
@@ -134,6 +136,7 @@ def test_code_rebuilds_it():
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all notes of the list, open or not, and two long ones, words stand clear and whole."""
@@ -146,6 +149,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_the_page_can_show_it():
     """The scene goes through the live picture, and a second telling changes nothing."""
     bench = benches.note(note="$a$ ⌵ 中")

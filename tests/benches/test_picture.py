@@ -182,6 +182,7 @@ def test_a_move_is_about_a_kilobyte(plug, picture):
     assert len(json.dumps(changes)) < 1000
 
 
+@pytest.mark.slow
 def test_still_layers_leave_out_what_moves(plug, picture):
     """The ground of the figure is the same for two parts whose pictures differ."""
     other = LivePicture(plug.PlugScene(plug.Plug(depth=8.0), Look()))
@@ -189,6 +190,7 @@ def test_still_layers_leave_out_what_moves(plug, picture):
     assert other.drawing.png() != picture.drawing.png()
 
 
+@pytest.mark.slow
 def test_a_sharper_ground_has_more_pixels(picture):
     """Twice the scale is twice the width, from the same figure, which stays as it was."""
     size = picture.drawing.figure.get_size_inches() * picture.drawing.figure.dpi

@@ -108,6 +108,7 @@ def test_code_rebuilds_it():
     assert (again.values, again.text) == (bench.values, bench.text)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all topics and some learners, near and far numbers, words stand clear and whole."""

@@ -147,6 +147,7 @@ def test_the_text_carries_every_number():
         assert number in text
 
 
+@pytest.mark.slow
 def test_code_and_move():
     """The line of code() rebuilds the bench; a moved scene shows what a fresh one shows."""
     bench = benches.speeds()
@@ -161,6 +162,7 @@ def test_code_and_move():
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 def test_a_move_is_short_on_the_wire():
     """A step of the slider sends less than 2.5 kB once the page has the letters."""
     bench = benches.speeds()

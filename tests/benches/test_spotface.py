@@ -147,6 +147,7 @@ def test_errors_are_sentences_and_change_nothing(given, sentence):
     assert (bench.values, bench.text) == before
 
 
+@pytest.mark.slow
 def test_the_text_carries_every_number():
     """Every length on the picture or in a readout stands in the text, in both systems."""
     bench = benches.spotface(shown=True, depth=1.0)
@@ -180,6 +181,7 @@ def test_code_rebuilds_it():
 GRID = list(itertools.product((PAD, BOSS), (22.225, 50.8), (0.0, 0.5), (31.75, 101.6)))
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over pads, cutters, scales, grips, drafts and depths all words stand clear and whole."""
@@ -195,6 +197,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_joint_and_words_keep_apart():
     """Bolt, cutter and metal stay between the second line and the names below, on the page."""
     bench = benches.spotface(thickness=18, shown=True)
@@ -213,6 +216,7 @@ def test_joint_and_words_keep_apart():
                     assert box.y1 <= 616
 
 
+@pytest.mark.slow
 def test_moved_is_fresh():
     """A moved scene shows, to the pixel, what a fresh one shows."""
     bench = benches.spotface(shown=True)
@@ -225,6 +229,7 @@ def test_moved_is_fresh():
         assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
+@pytest.mark.slow
 def test_the_live_picture_follows():
     """After many moves the page stands, element by element, as one that is built anew."""
     bench = benches.spotface(shown=True)
@@ -237,6 +242,7 @@ def test_the_live_picture_follows():
         assert picture.pixels == fresh.pixels
 
 
+@pytest.mark.slow
 def test_a_move_is_short_on_the_wire():
     """Coming down the cutter changes few artists: the changes without the relief are under 4 kB."""
     bench = benches.spotface(shown=True)

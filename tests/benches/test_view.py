@@ -7,6 +7,8 @@ import psutil
 import pytest
 from seatwork.benches.view import BenchView
 
+pytestmark = pytest.mark.slow
+
 
 class Page:
     """Stands for the page: keeps what the kernel sends and asks as a page asks."""

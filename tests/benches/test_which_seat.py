@@ -116,6 +116,7 @@ def test_code_rebuilds_it():
     assert again.text == bench.text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all parts, asked and answered, all words stand clear, whole and complete."""
@@ -130,6 +131,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_the_page_can_show_it():
     """The scene goes through the live picture, and a second telling changes nothing."""
     bench = benches.which_seat(opened=True)

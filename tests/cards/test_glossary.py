@@ -7,6 +7,7 @@ from seatwork.cards import Pages, glossary
 from seatwork.shop.house.glossary import glossary as words
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_nothing_on_paper_is_small_clipped_or_overlapping(
     paper: str, faults: Callable[[Pages], list[str]]
@@ -15,6 +16,7 @@ def test_nothing_on_paper_is_small_clipped_or_overlapping(
     assert faults(glossary.glossary_sheet(paper=paper)) == []
 
 
+@pytest.mark.slow
 def test_the_paper_has_every_word_in_both_languages() -> None:
     """Word, Spanish word with its regions, and both sentences are printed."""
     said = " ".join(line for page in glossary.glossary_sheet().words for line in page)

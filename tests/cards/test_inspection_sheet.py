@@ -26,6 +26,7 @@ def found() -> Inspection:
     return inspect(read_sheet(DEMO / "measured.csv", systems=systems).measured, plans)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_nothing_is_small_clipped_or_overlapping(
     found: Inspection, paper: str, faults: Callable[[Pages], list[str]]
@@ -34,6 +35,7 @@ def test_nothing_is_small_clipped_or_overlapping(
     assert faults(inspection_sheet(found, "lid screws", paper=paper)) == []
 
 
+@pytest.mark.slow
 def test_every_part_stands_with_sign_and_word(found: Inspection) -> None:
     """A verdict is a sign and a word, so that it does not hang on color."""
     said = [word for page in inspection_sheet(found, "lid screws").words for word in page]
@@ -43,6 +45,7 @@ def test_every_part_stands_with_sign_and_word(found: Inspection) -> None:
             assert any(word.startswith(f"{part.mark} ") for word in said)
 
 
+@pytest.mark.slow
 def test_the_practical_is_signed_by_a_person(found: Inspection) -> None:
     """Finish, burrs and safety are left open, and the page clears nobody."""
     said = " ".join(word for page in inspection_sheet(found, "lid screws").words for word in page)

@@ -12,6 +12,8 @@ from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, telling
 from seatwork.shop.house.cautions import closing
 
+pytestmark = pytest.mark.slow
+
 NUMBER = re.compile(r"\d+(?:[.,/]\d+)*")
 NOTES = (
     "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD",

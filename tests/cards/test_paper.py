@@ -6,6 +6,8 @@ import pytest
 from seatwork.cards import paper
 from seatwork.marking import Sheet, hand_out, sheets
 
+pytestmark = pytest.mark.slow
+
 
 @pytest.fixture
 def sheet() -> Sheet:

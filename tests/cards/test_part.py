@@ -7,6 +7,8 @@ from seatwork.cards import Pages, part_card
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan
 
+pytestmark = pytest.mark.slow
+
 PART = {
     "hopper rim": "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD",
     "crank boss": "2X ⌀13/32 THRU ⌴ FOR 3/8 SHCS",

@@ -56,6 +56,7 @@ def test_the_scale_bar_is_as_long_as_it_says(plan_of: Callable[..., Plan]) -> No
     assert on_paper == pytest.approx(float(length) * float(scale))
 
 
+@pytest.mark.slow
 def test_the_coupon_bar_is_full_size() -> None:
     """Two seats on the bar are drawn .507 in wide, two 13.44 mm, at 1:1."""
     axes = coupons.coupon_set().figures[0].axes[0]

@@ -26,6 +26,7 @@ def said(pages: Pages) -> str:
     return " ".join(" ".join(word.split()) for page in pages.words for word in page)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 @pytest.mark.parametrize("name", sorted(SHEETS))
 def test_nothing_is_small_clipped_or_overlapping(
@@ -65,6 +66,7 @@ def test_the_full_size_profile_carries_its_own_ruler(plan_of: Callable[..., Plan
     assert "DO NOT USE UNLESS BOTH BARS MEASURE 50 mm" in said(profile.seat_profile(plan_of(NOTE)))
 
 
+@pytest.mark.slow
 def test_sheets_for_the_machine_clear_nobody(plan_of: Callable[..., Plan]) -> None:
     """Demonstration, sign, coupons and gage sheet defer to manual, shop rules and instructor."""
     for name in ("demonstration", "sign", "coupons", "gage sheet"):

@@ -9,6 +9,8 @@ from seatwork.cli.cards import card, keep
 from seatwork.cli.sheets import print_sheet
 from seatwork.errors import SeatworkError
 
+pytestmark = pytest.mark.slow
+
 NOTE = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
 SHOP = {"material": "6061 aluminum", "machine": "bench drill press"}
 

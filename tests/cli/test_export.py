@@ -3,6 +3,7 @@
 import re
 from pathlib import Path
 
+import pytest
 from seatwork import opening
 from seatwork.cli.program import app
 from typer.testing import CliRunner
@@ -10,6 +11,7 @@ from typer.testing import CliRunner
 LESSON = opening.source() / "notebooks" / "02_angle_standards.ipynb"
 
 
+@pytest.mark.slow
 def test_a_lesson_becomes_one_page_without_script_or_network(tmp_path: Path) -> None:
     """Pictures and words are inside; nothing is fetched and nothing runs."""
     done = CliRunner().invoke(app, ["export", str(LESSON), str(tmp_path)])
@@ -30,6 +32,7 @@ def test_a_page_that_is_there_is_kept(tmp_path: Path) -> None:
     assert kept.read_text(encoding="utf-8") == "mine"
 
 
+@pytest.mark.slow
 def test_links_lead_to_pages_or_are_plain_words(tmp_path: Path) -> None:
     """Exported together, lessons link one another; what has no page is no link."""
     done = CliRunner().invoke(app, ["export", str(LESSON.parent), str(tmp_path)])

@@ -7,6 +7,8 @@ from pathlib import Path
 import pytest
 from seatwork.plan.examples import measured_file, part_files
 
+pytestmark = pytest.mark.slow
+
 HOPPER = str(part_files()[1])
 
 

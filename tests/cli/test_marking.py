@@ -6,7 +6,10 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
 from seatwork.marking import AnswerFile, examples, hand_out, handed, sheets
+
+pytestmark = pytest.mark.slow
 
 
 def seatwork(folder: Path, *words: str) -> subprocess.CompletedProcess[str]:

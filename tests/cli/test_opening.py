@@ -40,6 +40,7 @@ def refused(folder: Path, *arguments: str) -> str:
     return lines[0]
 
 
+@pytest.mark.slow
 def test_a_file_in_the_place_of_the_workbook_is_one_sentence(tmp_path: Path) -> None:
     """The default name, taken by a file, is refused by name."""
     (tmp_path / "seatwork-workbook").touch()
@@ -47,6 +48,7 @@ def test_a_file_in_the_place_of_the_workbook_is_one_sentence(tmp_path: Path) -> 
     assert re.search("seatwork-workbook: a file stands where a folder is needed; name ", told)
 
 
+@pytest.mark.slow
 def test_a_taken_port_is_one_sentence(tmp_path: Path) -> None:
     """A port in use is named with what would do."""
     with socket.socket() as other:
@@ -70,6 +72,7 @@ def test_an_unwritable_folder_is_one_sentence(tmp_path: Path) -> None:
     assert "it cannot be written here" in refused(locked, "--no-browser")
 
 
+@pytest.mark.slow
 @pytest.mark.skipif(os.name == "nt", reason="Windows sends no interrupt to one process")
 def test_open_serves_the_start_page_until_interrupted(tmp_path: Path) -> None:
     """The address told answers, a stranger without the token is refused, Ctrl+C ends it well."""
@@ -107,6 +110,7 @@ def test_many_files_left_alone_are_counted(capsys: pytest.CaptureFixture[str]) -
     assert told.endswith("notebooks/04.ipynb and 3 more.")
 
 
+@pytest.mark.slow
 def test_doctor_ends_well_here(tmp_path: Path) -> None:
     """Where the tests run the installation has no fault."""
     done = subprocess.run(

@@ -25,6 +25,7 @@ def run(*arguments: str) -> subprocess.CompletedProcess[str]:
     )
 
 
+@pytest.mark.slow
 def test_help_lists_every_command_with_its_line() -> None:
     """``seatwork --help`` names each command of the table."""
     shown = RUNNER.invoke(program.app, ["--help"], terminal_width=200, color=False)
@@ -33,6 +34,7 @@ def test_help_lists_every_command_with_its_line() -> None:
         assert f" {name} " in shown.output
 
 
+@pytest.mark.slow
 def test_help_loads_no_command_and_nothing_heavy() -> None:
     """The help page loads none of the command modules and no heavy library."""
     script = (
@@ -70,6 +72,7 @@ def test_the_version_is_told() -> None:
     assert RUNNER.invoke(program.app, ["--version"]).output == f"seatwork {__version__}\n"
 
 
+@pytest.mark.slow
 def test_an_unknown_command_is_refused_and_the_near_one_named() -> None:
     """A misspelled command ends with exit code 2 and a hint."""
     done = run("opne")

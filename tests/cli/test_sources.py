@@ -1,5 +1,6 @@
 """``seatwork sources`` as typed in a terminal."""
 
+import pytest
 from seatwork import tables
 from seatwork.cli import program
 from typer.testing import CliRunner
@@ -7,6 +8,7 @@ from typer.testing import CliRunner
 RUNNER = CliRunner()
 
 
+@pytest.mark.slow
 def test_every_source_is_told() -> None:
     """Each table's title and each source stand in the list, with the total at the end."""
     done = RUNNER.invoke(program.app, ["sources"])

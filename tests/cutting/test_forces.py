@@ -13,6 +13,7 @@ HOLES = st.floats(0, 20)
 WIDER = st.floats(0.1, 20)
 
 
+@pytest.mark.slow
 @given(hole=HOLES, wider=WIDER, angle=st.floats(30, 180))
 def test_torque_is_the_sum_along_the_lip(hole: float, wider: float, angle: float) -> None:
     """Summing force times radius along the lip gives the closed torque, whatever the angle."""

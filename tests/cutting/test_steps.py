@@ -13,6 +13,7 @@ STEPS = st.lists(SPEED, min_size=1, max_size=12)
 CAPS = st.dictionaries(st.sampled_from(["cap", "machine"]), SPEED)
 
 
+@pytest.mark.slow
 @given(wanted=SPEED, steps=STEPS, caps=CAPS)
 def test_no_step_is_above_the_wanted_speed_or_a_cap(wanted, steps, caps) -> None:
     """Whatever the machine, the step set is at most wanted and at most every cap."""

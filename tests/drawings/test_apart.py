@@ -35,6 +35,7 @@ def test_no_contact_is_drawn():
     assert drawn == []
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("system", ["inch", "metric"])
 def test_nothing_overlaps(system, faults):
     """Over steep and flat cones, wide and narrow holes, no words touch or are crossed."""

@@ -20,6 +20,7 @@ SKETCHED = sorted(
 RENDERER = RendererAgg(1280, 430, 100)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", SKETCHED)
 def test_labels_stay_on_the_page_and_apart(name, faults):
     """No label leaves the page or covers another; one in a line has paper of its own."""

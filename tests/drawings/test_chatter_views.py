@@ -5,6 +5,8 @@ from seatwork import benches
 from seatwork.benches.chatter_jobs import CRANK, FRAME, HOPPER
 from seatwork.benches.chatter_shown import CONES, CURES, MAP, TRACE
 
+pytestmark = pytest.mark.slow
+
 VIEWS = {CONES: {}, MAP: {"on_map": True}, TRACE: {"in_time": True}, CURES: {"cures": True}}
 
 

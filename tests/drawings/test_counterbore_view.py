@@ -86,6 +86,7 @@ def test_a_boss_stands_above_the_face():
     assert not metal(scene, 1, 11.0, 3.0)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("palette", ["light", "dark", "print"])
 def test_moved_is_fresh(palette):
     """A scene that was moved shows, to the pixel, what a new one shows."""

@@ -35,6 +35,7 @@ def pair(diameter=0.507 * INCH, share=0.525, angle=82, nose=1.524, wider=0.762, 
 LOOKS = [Look(), Look(projector=True), Look(system="metric", projector=True)]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", LOOKS, ids=["desk", "projector", "metric"])
 def test_nothing_overlaps_or_leaves_the_page(look, faults):
     """Over small and large, sharp and blunt, both touch-offs, words stand clear and whole."""
@@ -50,6 +51,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, faults):
     assert found == []
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("cut", [True, False])
 def test_moved_is_fresh(cut):
     """A scene that was moved shows, to the pixel, what a new one shows."""

@@ -11,6 +11,8 @@ from seatwork.seats import Chamfer
 from seatwork.seats.rims import rim
 from seatwork.seats.surfaces import Flat, Round, Tilted
 
+pytestmark = pytest.mark.slow
+
 LOOKS = [Look(), Look(projector=True), Look(system="metric", projector=True)]
 IDS = ["desk", "projector", "metric"]
 LONG_NOTE = "The print says BREAK EDGES, no size: by house rule 0.031 in, at most 0.062 in"

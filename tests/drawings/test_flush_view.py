@@ -37,6 +37,7 @@ def box(heights, seats=(12.8, 12.95), sharp=(12.05, 12.98), angle=82.0):
     )
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", LOOKS, ids=["desk", "projector", "metric"])
 def test_nothing_overlaps_or_leaves_the_page(look, faults):
     """All proud, all deep, all right or mixed, in seats of any size, all words stand clear."""
@@ -51,6 +52,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_moved_is_fresh():
     """A scene that was moved shows, to the pixel, what a new one shows."""
     scene = FlushView(box(np.linspace(-2, 2, 99)))

@@ -65,6 +65,7 @@ def drawn(look):
         yield holes.chamfer(Chamfer(leg=leg, included_angle=angle), hole, look)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("system", ["inch", "metric"])
 def test_nothing_overlaps_or_leaves_the_page(system, faults):
     """Tiny, huge, shallow and deep: no words touch, leave the page or are crossed by a line."""
@@ -72,6 +73,7 @@ def test_nothing_overlaps_or_leaves_the_page(system, faults):
         assert faults(drawing) == [], drawing.text
 
 
+@pytest.mark.slow
 def test_the_same_twice():
     """A drawing comes out the same, byte for byte."""
     assert holes.spotface(RING, 0.5).png(0.5) == holes.spotface(RING, 0.5).png(0.5)

@@ -21,6 +21,7 @@ def half_width(outline, height):
     return np.interp(height, right[order, 1], right[order, 0])
 
 
+@pytest.mark.slow
 @given(
     head_angle=angles,
     seat_angle=angles,

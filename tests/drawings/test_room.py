@@ -5,6 +5,7 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
 import seatwork.drawings
 
 MODULES = sorted(Path(seatwork.drawings.__file__).parent.glob("*.py"))
@@ -29,6 +30,7 @@ def test_no_tangent_in_a_drawing():
     assert {name: found for name, found in used.items() if found} == {}
 
 
+@pytest.mark.slow
 def test_no_pyplot():
     """Drawing loads neither pyplot, which keeps figures for ever, nor pandas nor scipy."""
     code = (

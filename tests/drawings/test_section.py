@@ -61,6 +61,7 @@ def check(scene, drawing, parts, faults):
 LOOKS = [Look(projector=True), Look(projector=True, system="metric"), Look(), Look(palette="dark")]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("look", "sizes"),
     [(LOOKS[0], (1.9, 50.0)), (LOOKS[1], (13.44, 120.0))],
@@ -92,6 +93,7 @@ def test_nothing_overlaps_over_a_fine_grid(look, faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_flush_heads_leave_the_words_room(faults):
     """A head that bears on its cone has one more line of words, and still nothing touches."""
     for angle, system in itertools.product((60, 82, 90, 100, 120), ("inch", "metric")):
@@ -164,6 +166,7 @@ def test_the_system_relabels_and_keeps_the_part():
     assert words(drawings[0]) != words(drawings[1])
 
 
+@pytest.mark.slow
 def test_moving_equals_drawing_anew():
     """A scene moved to a part shows, pixel for pixel, what a fresh one shows: no traces stay."""
     moved = Section(QUARTER)
@@ -173,6 +176,7 @@ def test_moving_equals_drawing_anew():
     assert drawing.png(0.5) == Section(M6).draw().png(0.5)
 
 
+@pytest.mark.slow
 def test_a_part_that_cannot_be_leaves_the_picture():
     """A head that drops through is told in a sentence; the last good picture stays."""
     scene = Section(QUARTER)

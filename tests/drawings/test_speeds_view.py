@@ -31,6 +31,7 @@ def total(raw=233.0, step=210.0, diameter=22.2, cap=None, misread=True):
     )
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("look", LOOKS, ids=["desk", "projector", "metric"])
 def test_nothing_overlaps_or_leaves_the_page(look, faults):
     """From the slowest to the fastest cut, with a cap or without, all words stand clear."""
@@ -44,6 +45,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, faults):
     assert found == []
 
 
+@pytest.mark.slow
 def test_moved_is_fresh():
     """A scene that was moved shows, to the pixel, what a new one shows."""
     scene = SpeedsView(total(cap=300.0, misread=False))

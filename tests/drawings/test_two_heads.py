@@ -22,6 +22,7 @@ def pair(angle=82, hole=6.6, diameter=13.44, heading="Both flush by the shop's r
     return Pair(first=own, second=other, heading=heading)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("scene", [FromAbove, CutOpen])
 @pytest.mark.parametrize("system", ["inch", "metric"])
 def test_nothing_overlaps(scene, system, faults):

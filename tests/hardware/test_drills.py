@@ -116,6 +116,7 @@ def test_every_drill_is_found_by_its_own_name() -> None:
         assert drill(each.name) == each
 
 
+@pytest.mark.slow
 @given(st.text(max_size=40))
 def test_any_text_is_read_or_refused(text) -> None:
     """No text raises anything but the one error."""

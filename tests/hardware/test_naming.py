@@ -72,6 +72,7 @@ PIECES = ["#10", "10-32", "1/4-20", "1/4", "M6", "M8x1", "x 20", "82°", "100 de
 VOCABULARY = [*PIECES, *WORDS, *SHORT, *OTHER_HEADS, *(name.upper() for name in DOCUMENTS)]
 
 
+@pytest.mark.slow
 @given(st.lists(st.sampled_from(VOCABULARY), min_size=1, max_size=6).map(" ".join))
 def test_any_mix_of_shop_words_is_read_or_refused(text) -> None:
     """No mix of the words raises anything but the one error, and none is read two ways."""
@@ -82,6 +83,7 @@ def test_any_mix_of_shop_words_is_read_or_refused(text) -> None:
         assert found.confirmed in ("two-source", "one-source", "memory")
 
 
+@pytest.mark.slow
 @given(st.text(max_size=100))
 @example("⅜-16 hex cap")
 @example("²")

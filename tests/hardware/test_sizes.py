@@ -49,6 +49,7 @@ def test_bare_numbers_follow_the_system() -> None:
     assert size(6.6, "metric") == 6.6
 
 
+@pytest.mark.slow
 @given(st.text(max_size=40), st.sampled_from(["inch", "metric", None]))
 def test_any_text_is_read_or_refused(text, system) -> None:
     """No text raises anything but the one error, and no size is below zero."""

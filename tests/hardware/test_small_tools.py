@@ -157,6 +157,7 @@ def test_grades_that_are_not_held_are_refused(grade) -> None:
         hole_limits(10, grade)
 
 
+@pytest.mark.slow
 @given(st.text(max_size=30))
 def test_any_text_is_read_or_refused(text) -> None:
     """No text raises anything but the one error, whichever thing is asked for."""

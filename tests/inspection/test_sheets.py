@@ -152,6 +152,7 @@ BAD_LINE = st.one_of(
 )
 
 
+@pytest.mark.slow
 @settings(max_examples=200, deadline=None)
 @given(before=st.lists(BAD_LINE, max_size=4), after=st.lists(BAD_LINE, max_size=4))
 def test_no_line_spoils_another(tmp_path_factory, before, after) -> None:
@@ -163,6 +164,7 @@ def test_no_line_spoils_another(tmp_path_factory, before, after) -> None:
     assert found == ["L07-1", "L07-2"]
 
 
+@pytest.mark.slow
 @settings(max_examples=200, deadline=None)
 @given(raw=st.binary(max_size=400))
 def test_no_bytes_bring_a_foreign_error(tmp_path_factory, raw) -> None:
@@ -173,6 +175,7 @@ def test_no_bytes_bring_a_foreign_error(tmp_path_factory, raw) -> None:
     assert all(fault.startswith("measured.csv") for fault in sheet.faults)
 
 
+@pytest.mark.slow
 @settings(max_examples=100, deadline=None)
 @given(cells=st.lists(st.text(max_size=20), min_size=8, max_size=8))
 def test_any_cells_are_read_or_told(tmp_path_factory, cells) -> None:

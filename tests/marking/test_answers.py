@@ -81,6 +81,7 @@ def test_a_newer_format_is_refused_politely() -> None:
         parse(changed(format=2), "L07-cones-2.json")
 
 
+@pytest.mark.slow
 @given(st.binary(max_size=300))
 @settings(max_examples=200)
 def test_any_bytes_are_read_or_refused(raw: bytes) -> None:

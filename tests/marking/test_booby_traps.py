@@ -167,6 +167,7 @@ def mark_fuzzed(
         assert time.monotonic() - began < 100 * SLOWEST
 
 
+@pytest.mark.slow
 def test_fuzzed_files_never_crash_marking(
     course_folder: Path, sheet: Sheet, handed_in: Path, right_file: Right
 ) -> None:

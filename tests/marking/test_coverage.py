@@ -106,6 +106,7 @@ def test_a_question_that_no_sheet_asks_is_a_gap(workbook: Path) -> None:
     assert found.codes[0].gaps == ("no lesson", "on no sheet")
 
 
+@pytest.mark.slow
 def test_an_instructor_s_own_question_type_is_counted(workbook: Path) -> None:
     """A type in the workbook's questions folder is there, and unlisted until it has a code."""
     from seatwork.questions.template import TEMPLATE

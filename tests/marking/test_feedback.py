@@ -34,6 +34,7 @@ class Tags(HTMLParser):
         self.seen.extend((tag, name) for name, _ in attrs or [("", "")])
 
 
+@pytest.mark.slow
 def test_feedback_holds_no_script_and_no_request(
     course_folder: Path,
     sheet: Sheet,

@@ -12,6 +12,8 @@ import pytest
 from seatwork.marking import AnswerFile
 from seatwork.marking.answers import reopen
 
+pytestmark = pytest.mark.slow
+
 ANSWERING = """
 import sys
 from pathlib import Path

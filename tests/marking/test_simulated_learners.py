@@ -168,6 +168,7 @@ def test_known_slips_of_a_type_are_found(name: str) -> None:
     assert found.total() >= 60
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", SHEETS)
 def test_known_slips_on_a_sheet_are_found(name: str) -> None:
     """Of 1,000 learners with one slip each, at least 99 % are told that slip."""
@@ -207,6 +208,7 @@ def blamed(questions: Iterator[Question], rng: Random) -> tuple[int, int]:
     return sum(bool(verdict.slips) for verdict in verdicts), len(verdicts)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", SHEETS)
 def test_random_numbers_are_rarely_blamed(name: str) -> None:
     """Of random wrong numbers on a sheet at most 2 % are taken for a slip."""

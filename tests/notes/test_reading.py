@@ -31,6 +31,7 @@ def _reads_or_refuses(text: str, system: str | None = None) -> None:
     assert refused is None or str(refused).endswith(".")
 
 
+@pytest.mark.slow
 @given(st.text(max_size=300))
 @settings(max_examples=150, deadline=None)
 def test_any_text_is_read_or_refused(text: str) -> None:
@@ -38,6 +39,7 @@ def test_any_text_is_read_or_refused(text: str) -> None:
     _reads_or_refuses(text)
 
 
+@pytest.mark.slow
 @given(
     st.lists(st.sampled_from(PIECES), max_size=25).map(" ".join),
     st.sampled_from((None, "inch", "metric")),

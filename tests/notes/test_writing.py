@@ -177,6 +177,7 @@ def callouts(draw: st.DrawFn) -> Callout:
     return Callout(features=tuple(features))
 
 
+@pytest.mark.slow
 @given(callouts())
 @settings(max_examples=40, deadline=None)
 def test_symbols_read_back_the_same(callout: Callout) -> None:
@@ -184,6 +185,7 @@ def test_symbols_read_back_the_same(callout: Callout) -> None:
     assert read(write(callout, style="symbols")) == callout
 
 
+@pytest.mark.slow
 @given(callouts())
 @settings(max_examples=40, deadline=None)
 def test_words_read_back_the_same(callout: Callout) -> None:
@@ -215,6 +217,7 @@ def iso_callouts(draw: st.DrawFn) -> Callout:
     return Callout(features=(hole, *draw(st.lists(seat, max_size=1))))
 
 
+@pytest.mark.slow
 @given(iso_callouts())
 @settings(max_examples=40, deadline=None)
 def test_iso_form_reads_back_the_same(callout: Callout) -> None:
@@ -222,6 +225,7 @@ def test_iso_form_reads_back_the_same(callout: Callout) -> None:
     assert read(write(callout, style="iso")) == callout
 
 
+@pytest.mark.slow
 def test_corpus_reads_back_the_same(good_notes: list[str]) -> None:
     """Every note of the corpus, written in symbols and in words, says the same as before."""
     for note in good_notes:

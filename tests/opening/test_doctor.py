@@ -10,6 +10,7 @@ from seatwork.opening import doctor, trial
 from typer.testing import CliRunner
 
 
+@pytest.mark.slow
 def test_this_installation_is_well(tmp_path: Path) -> None:
     """Every check passes where the tests themselves run, and each is named once."""
     checks = list(doctor.examine(tmp_path))
@@ -69,6 +70,7 @@ def test_looking_leaves_nothing_behind(tmp_path: Path) -> None:
     assert not list(tmp_path.iterdir())
 
 
+@pytest.mark.slow
 def test_a_trial_that_fails_is_told_and_the_others_still_run(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -87,6 +89,7 @@ def broken(folder: Path, library: str, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("PYTHONPATH", str(folder))
 
 
+@pytest.mark.slow
 def test_a_library_that_ends_python_is_a_fault(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -110,6 +113,7 @@ def test_looking_that_fails_is_itself_the_fault() -> None:
     assert not check.passed
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("library", "made"), [("lark", "a plan"), ("pint", "a length from pint"), ("pandas", "a table")]
 )

@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 import nbformat
+import pytest
 from nbformat import v4
 from seatwork.opening.server import CHANNELS, VIEW, drop_views
 
@@ -65,6 +66,7 @@ def run_probe(folder: Path, kind: str) -> subprocess.CompletedProcess[str]:
     )
 
 
+@pytest.mark.slow
 def test_kernel_messages_are_sent_without_delay(tmp_path: Path) -> None:
     """On the installed jupyter_server the kernel's websocket has TCP_NODELAY on, no warning."""
     told = run_probe(tmp_path, "ours")
@@ -72,6 +74,7 @@ def test_kernel_messages_are_sent_without_delay(tmp_path: Path) -> None:
     assert "sliders will lag" not in told.stderr
 
 
+@pytest.mark.slow
 def test_a_server_that_refuses_our_part_warns(tmp_path: Path) -> None:
     """With the stock websocket the delay stays on, and one plain warning says so."""
     told = run_probe(tmp_path, "stock")

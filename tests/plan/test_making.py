@@ -201,6 +201,7 @@ SCREWS = st.sampled_from(
 )
 
 
+@pytest.mark.slow
 @settings(max_examples=150, deadline=None)
 @given(
     hole=HOLES,

@@ -72,6 +72,7 @@ def test_an_empty_or_huge_list_is_refused(tmp_path) -> None:
         planned(tmp_path, HEADING + "x,⌀.201 THRU,,,\n" * 501)
 
 
+@pytest.mark.slow
 @settings(max_examples=60, deadline=None)
 @given(lines=st.lists(st.text(max_size=40).map(lambda t: " ".join(t.split())), max_size=4))
 def test_no_line_spoils_another(tmp_path_factory, lines) -> None:

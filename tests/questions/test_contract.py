@@ -35,6 +35,7 @@ def test_the_same_state_gives_the_same_question(name: str, kind: type[Question])
     assert len({kind.draw(Random(state)).ask() for state in range(40)}) >= 5
 
 
+@pytest.mark.slow
 @EVERY_TYPE
 def test_every_draw_keeps_the_contract(name: str, kind: type[Question]) -> None:
     """Over 300 draws in both systems: right is right, slips stand apart, sizes are stated."""

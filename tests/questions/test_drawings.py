@@ -46,11 +46,13 @@ def given_away(question: Question, seen: str) -> list[str]:
     return sorted(set(NUMBER.findall(plain)) - stated)
 
 
+@pytest.mark.slow
 def test_types_without_a_drawing_are_known() -> None:
     """Every type that has no drawing says why, and no other."""
     assert {name for name in all_types() if drawn(name, 1)[0].drawing() is None} == WITHOUT
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", DRAWN)
 def test_a_drawing_shows_only_what_is_stated(name: str) -> None:
     """Neither the answer nor a step on the way to it stands on the drawing."""

@@ -11,6 +11,7 @@ from seatwork.questions.type.measures import ANGLE, LENGTH, SPINDLE_SPEED, SURFA
 from seatwork.questions.type.typed import read, read_plainly
 
 
+@pytest.mark.slow
 @given(
     st.integers(0, 99999),
     st.integers(0, 5),

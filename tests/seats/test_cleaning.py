@@ -29,6 +29,7 @@ def test_a_tilted_plane_needs_exactly_d_tan_phi(
     assert spot.clean_up_on_tilt(tilt) == pytest.approx(found.full_depth, rel=1e-13)
 
 
+@pytest.mark.slow
 @QUICK
 @given(ratio=st.floats(1, 50), direction=st.floats(-180, 180), inside=st.booleans())
 def test_a_round_face_needs_exactly_the_sagitta(
@@ -147,6 +148,7 @@ def test_the_cleaned_share_grows_from_nothing_to_all(seed: int, roughness: float
     assert found.full_depth >= found.heights.max() - found.heights.min()
 
 
+@pytest.mark.slow
 def test_scale_has_the_height_and_the_grain_it_was_asked_for() -> None:
     """Standard deviation is the roughness; correlation falls to 1/e at the given length."""
     pads = [

@@ -32,6 +32,7 @@ def test_cones_and_heads_load_no_numpy() -> None:
     assert rooms == {"checks", "doors", "errors", "seats"}
 
 
+@pytest.mark.slow
 def test_rims_and_castings_load_numpy_when_asked() -> None:
     """Array work loads numpy, and of the heavy ones only numpy."""
     loaded = loaded_after(

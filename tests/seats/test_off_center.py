@@ -52,6 +52,7 @@ def searched(head: Head, seat: Countersink, offset: float) -> float:
     return highest
 
 
+@pytest.mark.slow
 def test_random_offsets_agree_with_a_search_all_round() -> None:
     """The head lifted off every clash found in space stands where the section says."""
     rng = Random(5)

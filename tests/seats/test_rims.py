@@ -41,6 +41,7 @@ def surfaces(draw: st.DrawFn) -> Surface:
     return Round(diameter=draw(st.floats(least, 500)), inside=inside, direction=draw(DIRECTIONS))
 
 
+@pytest.mark.slow
 @QUICK
 @given(seat=seats(), surface=surfaces())
 def test_every_point_of_the_rim_lies_on_cone_and_face(seat: Countersink, surface: Surface) -> None:
@@ -55,6 +56,7 @@ def test_every_point_of_the_rim_lies_on_cone_and_face(seat: Countersink, surface
     assert found.least_diameter == pytest.approx(seat.diameter, rel=1e-12)
 
 
+@pytest.mark.slow
 @QUICK
 @given(seat=seats(), surface=surfaces(), turn=st.integers(0, 71))
 def test_the_rim_is_the_first_meeting_of_cone_and_face(
@@ -103,6 +105,7 @@ def test_the_note_holds_across_a_shaft_and_along_a_bore() -> None:
     assert bore.depth == pytest.approx(1.5, rel=1e-12)
 
 
+@pytest.mark.slow
 @QUICK
 @given(seat=seats(), inside=st.booleans())
 def test_a_large_round_face_tends_to_a_flat_one(seat: Countersink, inside: bool) -> None:
@@ -116,6 +119,7 @@ def test_a_large_round_face_tends_to_a_flat_one(seat: Countersink, inside: bool)
         assert found.least_diameter == pytest.approx(flat.least_diameter, rel=1e-13)
 
 
+@pytest.mark.slow
 @QUICK
 @given(seat=seats(), tilt=st.floats(0, 1e-3))
 def test_a_small_tilt_tends_to_a_flat_face(seat: Countersink, tilt: float) -> None:
@@ -126,6 +130,7 @@ def test_a_small_tilt_tends_to_a_flat_face(seat: Countersink, tilt: float) -> No
     assert found.least_width == pytest.approx(seat.slant_width, abs=2 * slack)
 
 
+@pytest.mark.slow
 @QUICK
 @given(seat=seats(), surface=surfaces())
 def test_a_rim_cut_to_its_depth_is_the_same_rim(seat: Countersink, surface: Surface) -> None:
@@ -140,6 +145,7 @@ def test_a_rim_cut_to_its_depth_is_the_same_rim(seat: Countersink, surface: Surf
     assert np.allclose(cut.radius, noted.radius, rtol=1e-10)
 
 
+@pytest.mark.slow
 @QUICK
 @given(seat=seats(), surface=surfaces())
 def test_travel_starts_at_the_high_point_of_the_hole_edge(

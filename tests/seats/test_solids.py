@@ -13,6 +13,8 @@ import pytest
 from seatwork.seats import Chamfer, Counterbore, Countersink, Head, Spotface, clean_up, fit, rim
 from seatwork.seats.surfaces import Round, Tilted
 
+pytestmark = pytest.mark.slow
+
 solids = pytest.importorskip("manifold3d", reason="the solid modeler is in the test extra")
 
 SIDES = 24

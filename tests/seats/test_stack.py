@@ -189,6 +189,7 @@ def test_an_array_with_one_impossible_head_is_refused(change: dict[str, object])
         amounts(**{**sizes, **change})  # type: ignore[arg-type]
 
 
+@pytest.mark.slow
 @QUICK
 @given(seed=st.integers(0, 1000), count=st.integers(2, 60))
 def test_the_range_of_cp_is_that_of_chi_squared(seed: int, count: int) -> None:

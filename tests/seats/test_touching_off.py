@@ -130,6 +130,7 @@ def test_a_knife_edge_grows_the_hole_to_the_cone_at_the_far_side(
     assert sheet.hole_growth == sheet.far_diameter - 6
 
 
+@pytest.mark.slow
 @QUICK
 @given(thickness=st.floats(0.2, 8), angle=ANGLES, share=st.floats(0.05, 1))
 def test_the_largest_seat_of_a_sheet_takes_just_its_share(

@@ -38,6 +38,7 @@ def test_columns_from_memory_have_a_line_of_their_own() -> None:
     assert line["confirmed"].tolist() == ["memory"]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("module", ["seatwork.tables", "seatwork.hardware"])
 def test_reading_rows_loads_no_data_frames(module) -> None:
     """Rows and names come without pandas, matplotlib or pint."""

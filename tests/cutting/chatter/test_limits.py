@@ -40,12 +40,14 @@ def width(flutes: int, speed: float, scale: float = 1.0) -> float | None:
     ).width
 
 
+@pytest.mark.slow
 @given(speed=SPEED)
 def test_twice_as_stiff_is_twice_as_wide(speed: float) -> None:
     """At fixed frequency and damping the limit width grows with stiffness, to 1e-9."""
     assert width(3, speed, 2.0) == pytest.approx(2 * width(3, speed), rel=1e-9)
 
 
+@pytest.mark.slow
 @given(speed=SPEED, flutes=st.integers(2, 8))
 def test_lips_scale_width_and_speed(speed: float, flutes: int) -> None:
     """Without process damping z lips at n cut 1/z as wide as one lip at z n."""
@@ -53,6 +55,7 @@ def test_lips_scale_width_and_speed(speed: float, flutes: int) -> None:
     assert width(flutes, speed) == pytest.approx(one / flutes, rel=1e-7)
 
 
+@pytest.mark.slow
 @given(speed=SPEED, flutes=st.integers(1, 8))
 def test_no_limit_lies_under_the_absolute_one(speed: float, flutes: int) -> None:
     """The closed absolute limit is the least of all speeds."""
@@ -72,6 +75,7 @@ def test_the_critical_speed_is_of_no_flute_count(flutes: int, angle: float) -> N
     assert found == pytest.approx(expected, rel=1e-9)
 
 
+@pytest.mark.slow
 @given(share=st.floats(0.2, 0.999), flutes=st.integers(1, 8))
 def test_under_the_critical_speed_nothing_chatters(share: float, flutes: int) -> None:
     """Below it no limit is found at any width; the band of widths is empty."""
@@ -86,6 +90,7 @@ def test_under_the_critical_speed_nothing_chatters(share: float, flutes: int) ->
     assert cutting.chatter_band(**place, surface_speed=surface) is None
 
 
+@pytest.mark.slow
 @given(times=st.floats(1.05, 20), flutes=st.integers(1, 8))
 def test_the_band_bounds_the_limits(times: float, flutes: int) -> None:
     """Above the critical speed no limit lies under the lower end of the band."""

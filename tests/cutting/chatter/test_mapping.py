@@ -12,6 +12,7 @@ SPEEDS = np.linspace(60, 3000, 120)
 WIDTHS = np.linspace(0.05, 12, 80)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("direction", "rub", "flutes"),
     [
@@ -81,6 +82,7 @@ def agrees_axially(point: dict, machine, cut, collocation) -> bool:
     return bool(found.chatters[0, 0]) == (rightmost.real > 0)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "count", [16, pytest.param(400, marks=pytest.mark.long)], ids=lambda count: f"{count} points"
 )
@@ -122,6 +124,7 @@ def agrees_sideways(point: dict, machine, cut, collocation) -> bool:
     return bool(found.chatters[0, 0]) == (rightmost.real > 0)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "count", [6, pytest.param(200, marks=pytest.mark.long)], ids=lambda count: f"{count} points"
 )
@@ -136,6 +139,7 @@ def test_a_second_method_agrees_in_sign_sideways(count, lateral_set, steel, coll
     assert wrong == []
 
 
+@pytest.mark.slow
 def test_the_map_and_the_limit_agree(axial_set, steel, lips) -> None:
     """The lowest chattering cell of each column lies just over the limit of that speed."""
     place = {"machine": axial_set, "cutter": lips(3), "cut": steel(0, 1e5)}

@@ -160,6 +160,7 @@ def test_odd_is_no_better_than_even(lateral_set, steel, lips) -> None:
     assert five > six > seven
 
 
+@pytest.mark.slow
 def test_feed_does_not_move_the_limit(axial_set, steel, lips) -> None:
     """Not in this model: just under the limit, light and heavy feeds both die away."""
     cut = steel()

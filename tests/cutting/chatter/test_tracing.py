@@ -89,6 +89,7 @@ def test_a_general_delay_solver_agrees(
     assert found == pytest.approx(expected, rel=0.01, abs=0.02)
 
 
+@pytest.mark.slow
 def test_height_over_feed_knows_no_feed(axial_set, steel, lips) -> None:
     """From the same scaled start every motion scales with feed, missed cuts and all."""
     here = place(axial_set, steel, lips, 3)
@@ -120,6 +121,7 @@ def test_each_turn_removes_the_feed(spacing, axial_set, steel, lips) -> None:
     assert first == pytest.approx(0.1 * ahead / 360 + 1e-3 / np.sin(np.radians(41)), rel=2e-3)
 
 
+@pytest.mark.slow
 def test_two_memories_of_the_surface_agree(axial_set, steel, lips) -> None:
     """Equal lips on a shared pitch, and lip by lip on the whole turn, move alike."""
     here = place(axial_set, steel, lips, 3, 1e5)
