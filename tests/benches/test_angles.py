@@ -5,10 +5,17 @@ from statistics import median
 
 import pytest
 from seatwork import benches
-from seatwork.benches.angles_bench import M6, QUARTER, SHEET, TEN, Angles, jobs
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import GhostScene, Scene
 from seatwork.errors import SeatworkError
+from seatwork.hardware.job_list import job
+
+M6, QUARTER, TEN, SHEET = (
+    "M6 socket flat 90° (hopper plate)",
+    "1/4 flat head 82° (frame)",
+    "#10 flat head 82° (hopper plate)",
+    "#10 flat head 100° (guard)",
+)
 
 INCH = 25.4
 
@@ -92,18 +99,23 @@ def test_the_mill_s_screws(screw, sharp, hole, angle):
 
     Sources: ASME B18.6.3 (.507, .385), ISO 10642 (13.44), drills H and #7, ISO 273 medium (6.6).
     """
-    job = jobs()[screw]
-    assert job.head.sharp_diameter == pytest.approx(sharp)
-    assert job.hole_diameter == pytest.approx(hole, abs=1e-3)
-    assert job.head.included_angle == angle
+    found = job(screw)
+    assert found.screw.head.sharp_diameter == pytest.approx(sharp)
+    assert found.hole.diameter == pytest.approx(hole, abs=1e-3)
+    assert found.screw.seat_angle == angle
 
 
-def test_the_start_is_the_m6_job():
-    """The sizes that the sliders begin with are those of the screw that is chosen first."""
-    start = {control.name: control.start for control in Angles.controls}
-    job = jobs()[start["screw"]]
-    assert start["diameter"] == job.head.sharp_diameter
-    assert start["hole"] == job.hole_diameter
+def test_any_flat_head_goes_on_the_bench():
+    """An M8 socket flat head has a sharp diameter of 17.92 and a hole of 9 mm.
+
+    Source: ISO 10642, theoretical maximum; ISO 273, medium.
+    """
+    values = benches.angles(screw="M8 socket flat head").values
+    assert (values["diameter"], values["hole"]) == (17.92, 9.0)
+    with pytest.raises(SeatworkError, match="slotted, recessed or socket"):
+        benches.angles(screw="M8 flat head")
+    with pytest.raises(SeatworkError, match="every seat up to 1/2 in"):
+        benches.angles(screw="3/4 socket flat head")
 
 
 def test_a_screw_brings_its_own_seat():
@@ -160,7 +172,7 @@ def test_thin_amounts_are_not_counted_in_paper():
         ({"diameter": "5 mm"}, "hole"),
         ({"cutter_angle": 130}, "countersinks are ground from 60° to 120°"),
         ({"cutter_angle": "nan"}, "nan"),
-        ({"screw": "M7"}, "no such choice"),
+        ({"screw": "M7"}, "which head"),
         ({"angle": 90}, "no such control"),
     ],
 )
@@ -189,7 +201,7 @@ def test_every_view_moves(values):
     scene = bench.scene(bench.result, bench.look())
     drawing = scene.draw()
     assert isinstance(scene, Scene)
-    assert scene.move(bench.set(cutter_angle=100).result) == bench.text
+    assert scene.move(bench.set(cutter_angle=100).drawn) == bench.text
     assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
@@ -209,6 +221,6 @@ def test_a_move_is_short_on_the_wire():
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     sizes = []
     for cutter in (*range(60, 121), *range(60, 121)):
-        _, changes = picture.move(bench.set(cutter_angle=cutter).result)
+        _, changes = picture.move(bench.set(cutter_angle=cutter).drawn)
         sizes.append(len(json.dumps(changes, separators=(",", ":"))))
     assert median(sizes[61:]) < 2500

@@ -178,7 +178,7 @@ def test_moved_is_fresh():
     drawing = scene.draw()
     assert isinstance(scene, Scene)
     assert isinstance(scene, GhostScene)
-    assert scene.move(bench.set(cut=True, new_nose=3.0).result.pair) == bench.text
+    assert scene.move(bench.set(cut=True, new_nose=3.0).drawn) == bench.text
     assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
@@ -189,7 +189,7 @@ def test_a_move_is_short_on_the_wire():
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     sizes = []
     for thousandth in (*range(40, 121), *range(40, 121)):
-        _, changes = picture.move(bench.set(new_nose=thousandth * 0.0254).result.pair)
+        _, changes = picture.move(bench.set(new_nose=thousandth * 0.0254).drawn)
         sizes.append(len(json.dumps(changes, separators=(",", ":"))))
     assert median(sizes[81:]) < 2500
 

@@ -6,11 +6,17 @@ from statistics import median
 import numpy as np
 import pytest
 from seatwork import benches
-from seatwork.benches.flush_bench import ALL_ANGLES, QUARTER, SHEET, TEN
+from seatwork.benches.flush_bench import ALL_ANGLES
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import Scene
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink, Head, fit
+
+QUARTER, TEN, SHEET = (
+    "1/4 flat head 82° (frame)",
+    "#10 flat head 82° (hopper plate)",
+    "#10 flat head 100° (guard)",
+)
 
 INCH = 25.4
 
@@ -97,11 +103,13 @@ def test_the_same_box_every_time():
 @pytest.mark.parametrize(
     ("given", "sentence"),
     [
-        ({"diameter": "1 in"}, "every seat for these screws"),
+        ({"diameter": "1 in"}, "every seat from #5 to 3/8 in"),
         ({"hole": "8 mm", "diameter": "8 mm"}, "hole"),
         ({"tolerance": "1 mm"}, "mended first"),
         ({"angle": 130}, "ground from 60° to 120°"),
-        ({"screw": "M6"}, "no such choice"),
+        ({"screw": "M6"}, "which head"),
+        ({"screw": "M6 socket flat head"}, "no gage"),
+        ({"screw": "1/2 hex cap"}, "no cone"),
         ({"diameter": "nan"}, "nan"),
     ],
 )
@@ -135,7 +143,7 @@ def test_code_and_move():
     drawing = scene.draw()
     assert isinstance(scene, Scene)
     bench.set(screw=TEN, tolerance="0.1 mm", heads=ALL_ANGLES)
-    assert scene.move(bench.result) == bench.text
+    assert scene.move(bench.drawn) == bench.text
     assert drawing.png(0.5) == bench.drawing.png(0.5)
     again = eval(bench.use("metric").code(), {"benches": benches})
     assert again.values == bench.values
@@ -149,6 +157,6 @@ def test_a_move_is_short_on_the_wire():
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     sizes = []
     for tenth in (*range(120, 140), *range(120, 140)):
-        _, changes = picture.move(bench.set(diameter=tenth / 10).result)
+        _, changes = picture.move(bench.set(diameter=tenth / 10).drawn)
         sizes.append(len(json.dumps(changes, separators=(",", ":"))))
     assert median(sizes[20:]) < 3000

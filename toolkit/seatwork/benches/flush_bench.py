@@ -1,20 +1,19 @@
 """The flush bench: one seat, a whole box of screws, and how many lie right."""
 
 from dataclasses import dataclass, replace
-from typing import Any, ClassVar
+from typing import ClassVar
 
 import numpy as np
 from numpy.typing import NDArray
 
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.controls import Choice, Control, Number
+from seatwork.benches.controls import Choice, Control, Number, Pick
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
 from seatwork.drawings.flush_view import BoxOfScrews, FlushView, percent, worst
-from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.drawings.seat_view import SeatedHead
 from seatwork.errors import SeatworkError
-from seatwork.hardware.job_list import Job, flat_job
+from seatwork.hardware.job_list import Job, flat_job, jobs
 from seatwork.hardware.screws import Screw
 from seatwork.seats import Countersink
 from seatwork.seats.box_of_screws import SeatRange, corner_heads, seats_for
@@ -25,11 +24,7 @@ from seatwork.seats.touching_off import Limits
 from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both, show_length
 
-QUARTER, TEN, SHEET = (
-    "1/4 flat head 82° (frame)",
-    "#10 flat head 82° (hopper plate)",
-    "#10 flat head 100° (guard)",
-)
+FIRST = "1/4 flat head 82° (frame)"
 BELOW, PROUD = "flush.greatest_below", "flush.greatest_proud"
 ONE_ANGLE, ALL_ANGLES = "all of the seat's angle", "as the standard allows"
 COUNT, SEED = 2000, 7
@@ -62,58 +57,49 @@ class Drawn:
 
 
 class Flush(Bench[Drawn]):
-    """The bench itself; begin with ``flush``."""
+    """Show how the screws of one box lie in seats of one size.
 
-    name = "flush"
+    Opens on a seat cut as the print says, and a box in which many heads lie too deep for it.
+
+    Examples
+    --------
+    >>> Flush().readouts()[2]
+    ['Seat for all', 'none: try the screws']
+    """
+
     title = "Flush: does one seat do for the whole box?"
-    cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press")
+    view = FlushView
     controls: ClassVar[tuple[Control, ...]] = (
-        Number(
-            name="diameter",
-            label="Diameter at the face",
-            low=8.0,
-            high=15.0,
-            start=0.507 * 25.4,
-            why="that takes in every seat for these screws",
-        ),
-        Number(
-            name="tolerance",
-            label="Seats held to plus or minus",
-            low=0.0,
-            high=0.5,
-            start=0.003 * 25.4,
-            why="a stop that is worse is mended first",
-        ),
-        Choice(name="screw", label="Screw", options=(QUARTER, TEN, SHEET), start=QUARTER),
-        Choice(
-            name="heads",
-            label="Angle of the heads",
-            options=(ONE_ANGLE, ALL_ANGLES),
-            start=ONE_ANGLE,
-            folded=True,
-        ),
-        Number(
-            name="hole",
-            label="Hole",
-            low=2.0,
-            high=8.0,
-            start=0.266 * 25.4,
-            why="that takes in every hole for these screws",
-            folded=True,
-        ),
-        Number(
-            name="angle",
-            label="Cutter angle",
-            kind="fine angle",
-            low=60.0,
-            high=120.0,
-            start=82.0,
-            why="countersinks are ground from 60° to 120°",
-            folded=True,
-        ),
-    )
+        Number(name="diameter", label="Diameter at the face", low=6.5, high=20.0,
+               why="that takes in every seat from #5 to 3/8 in"),
+        Number(name="tolerance", label="Seats held to plus or minus", low=0.0, high=0.5,
+               start=0.0762, why="a stop that is worse is mended first"),
+        Pick(name="screw", label="Screw", listed=lambda: jobs(_gaged), known=flat_job,
+             start=FIRST, others="another screw"),
+        Choice(name="heads", label="Angle of the heads", options=(ONE_ANGLE, ALL_ANGLES),
+               start=ONE_ANGLE, folded=True),
+        Number(name="hole", label="Hole", low=2.0, high=11.0,
+               why="that takes in every hole for these screws", folded=True),
+        Number(name="angle", label="Cutter angle", kind="fine angle", low=60.0, high=120.0,
+               why="countersinks are ground from 60° to 120°", folded=True),
+    )  # fmt: skip
 
-    def work_out(self, **values: Any) -> Drawn:
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let a screw bring its hole, seat and cutter angle."""
+        if "screw" not in given:
+            return {}
+        found = flat_job(given["screw"])
+        head, angle = found.screw.head, found.screw.seat_angle
+        return {"diameter": head.sharp_diameter, "hole": found.hole.diameter, "angle": angle}
+
+    def part(self, result: Drawn, system: str) -> BoxOfScrews:
+        """Draw the histogram beside the two worst heads."""
+        return _box(result, system)
+
+    def work_out(
+        self, *, diameter: float, tolerance: float, screw: str, heads: str, hole: float,
+        angle: float,
+    ) -> Drawn:  # fmt: skip
         """Draw the box, set every screw in a seat, and look for one seat that does for all.
 
         Raises
@@ -121,15 +107,13 @@ class Flush(Bench[Drawn]):
         SeatworkError
             If some head of the box would drop through, or the sizes make no seat.
         """
-        job, angle, hole = flat_job(values["screw"]), values["angle"], values["hole"]
-        part, half = job.screw, values["tolerance"]
+        job = flat_job(screw)
         sharp = _sharp(job)
-        head_angle = _angles(part, every=values["heads"] == ALL_ANGLES)
-        wide = values["diameter"]
+        head_angle = _angles(job.screw, every=heads == ALL_ANGLES)
         box = Box(
             sharp_diameter=sharp,
             head_angle=head_angle,
-            seat_diameter=Limits(least=wide - half, greatest=wide + half),
+            seat_diameter=Limits(least=diameter - tolerance, greatest=diameter + tolerance),
             hole_diameter=Limits(least=hole, greatest=hole),
             seat_angle=(angle, angle),
         )
@@ -144,10 +128,6 @@ class Flush(Bench[Drawn]):
             ),
             above=held.number(PROUD) + FLUSH,
         )
-
-    def scene(self, result: Drawn, look: Look) -> Scene[Drawn]:
-        """Show the histogram beside the two worst heads."""
-        return _Shown(result, look)
 
     def measures(self, result: Drawn) -> tuple[Measure, ...]:
         """Give the shares, and the seats that do for every head if there are any."""
@@ -178,94 +158,9 @@ class Flush(Bench[Drawn]):
             "time. A real box is seldom even: gage a handful.",
         )  # fmt: skip
 
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; a screw brings its own hole, seat and cutter angle."""
-        read = super()._read(given, now)
-        if "screw" in read:
-            job = flat_job(read["screw"])
-            head = job.screw.head
-            brought = {"diameter": head.sharp_diameter, "hole": job.hole.diameter}
-            read = brought | {"angle": job.screw.seat_angle} | read
-        return read
 
-
-def flush(
-    *,
-    diameter: float | str | None = None,
-    tolerance: float | str | None = None,
-    screw: str = QUARTER,
-    heads: str = ONE_ANGLE,
-    hole: float | str | None = None,
-    angle: float | str | None = None,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Flush:
-    """Show how the screws of one box lie in seats of one size.
-
-    Opens on a seat cut as the print says, and a box in which many heads lie too deep for it.
-
-    Parameters
-    ----------
-    diameter : float or str, optional
-        Diameter of the seats at the face [mm], or shop text.
-    tolerance : float or str, optional
-        How closely the seats are held, plus or minus [mm], or shop text.
-    screw : str
-        One of the cider mill's screws; it brings its own hole, seat and cutter angle.
-    heads : str
-        ``"all of the seat's angle"`` or ``"as the standard allows"``.
-    hole : float or str, optional
-        Hole [mm], or shop text.
-    angle : float or str, optional
-        Included angle of the cutter [deg], 60 to 120.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Flush
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If a value cannot be read or is out of range, or a head would drop through.
-
-    Examples
-    --------
-    >>> flush().readouts()[2]
-    ['Seat for all', 'none: try the screws']
-    """
-    chosen = {"diameter": diameter, "tolerance": tolerance, "hole": hole, "angle": angle}
-    return Flush(
-        system=system,
-        palette=palette,
-        projector=projector,
-        screw=screw,
-        heads=heads,
-        **{name: value for name, value in chosen.items() if value is not None},
-    )
-
-
-class _Shown:
-    """The scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, result: Drawn, look: Look) -> None:
-        self._look = look
-        self._scene = FlushView(_box(result, look.system), look)
-
-    def draw(self) -> Drawing:
-        """Make the figure once."""
-        return self._scene.draw()
-
-    def move(self, result: Drawn) -> str:
-        """Show another result; return the text."""
-        return self._scene.move(_box(result, self._look.system))
+def _gaged(job: Job) -> bool:
+    return job.flat and job.screw.gage is not None
 
 
 def _sharp(job: Job) -> Limits:
@@ -345,3 +240,6 @@ def _text(shown: BoxOfScrews, result: Drawn, system: str) -> str:
         f"{percent(shown.proud)} proud. The rule is flush to {below} below; in one seat the heads "
         f"are {apart} apart. {worst(shown, system)}{none}"
     )
+
+
+flush = Flush

@@ -40,7 +40,8 @@ class Setup(ABC, Generic[ResultT]):
 
     A bench states its `title`, its `controls` and its `view`, and gives ``work_out`` and
     ``measures``. It may say what one value brings with it (``brings``), what its view draws of a
-    result (``part``), where its numbers come from (``sources``), and name its `cautions`.
+    result (``part``, or ``shows`` where there are several views), where its numbers come from
+    (``sources``), and name its `cautions`.
 
     Parameters
     ----------
@@ -113,9 +114,15 @@ class Setup(ABC, Generic[ResultT]):
         del system  # most views write their own numbers
         return result
 
+    def shows(self, result: ResultT) -> tuple[type[Any], Callable[[ResultT, str], Any]]:
+        """Return the view of a result and what gives that view its part; `view` and `part`."""
+        del result  # most benches have one view
+        return self.view, self.part
+
     def scene(self, result: ResultT, look: Look) -> Scene[Any]:
-        """Return the view of a result."""
-        scene: Scene[Any] = type(self).view(self.part(result, look.system), look)
+        """Return the view of a result as a scene."""
+        view, part = self.shows(result)
+        scene: Scene[Any] = view(part(result, look.system), look)
         return scene
 
     @abstractmethod
@@ -135,6 +142,11 @@ class Setup(ABC, Generic[ResultT]):
     def result(self) -> ResultT:
         """What the values come to."""
         return self._state.result
+
+    @property
+    def drawn(self) -> Any:
+        """What the view draws of the present state."""
+        return self.shows(self.result)[1](self.result, self._system)
 
     @property
     def drawing(self) -> Drawing:

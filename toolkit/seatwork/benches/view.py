@@ -137,6 +137,7 @@ class BenchView:
         """Make a new picture in the present look."""
         look = self.bench.look(dark=self._dark)
         self._scene = self.bench.scene(self.bench.result, look)
+        self._gives = self.bench.shows(self.bench.result)[1]
         self.picture = LivePicture(self._scene, self._scale)
         self._number += 1
         page = self.picture.page()
@@ -195,7 +196,7 @@ class BenchView:
 
     def _part(self, result: Any) -> Any:
         """Return what the picture draws of a result."""
-        return self.bench.part(result, self.bench.system)
+        return self._gives(result, self.bench.system)
 
     def _state(self) -> object:
         return self.bench.values, self.bench.system
