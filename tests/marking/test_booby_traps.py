@@ -49,13 +49,17 @@ def test_code_in_every_field_stays_text(
     canary: Path,
     tmp_path: Path,
 ) -> None:
-    """Code typed as an answer is a wrong or unreadable answer, and never runs."""
+    """Code typed as an answer never runs; what cannot be read is left to a person, no zero."""
     for number, code in enumerate(CODE):
         text = code.replace("{canary}", str(canary))[:200]
         file = right_file("L01").changed("q1", parts=(text,)).changed("q3", parts=(text, text))
         file.save(handed_in / str(number))
         one = next(iter(mark(course_folder, sheet, handed_in / str(number))))
-        assert one.points == pytest.approx(1), code
+        first, second, _ = one.scored
+        assert not first.verdicts[0].is_right, code
+        assert second.points == pytest.approx(1), code
+        unread = first.verdicts[0].kind == "unreadable" or not text.isprintable()
+        assert (first.points is None) == unread, code
     key = course.read_key(course_folder)
     results.write(tmp_path, sheet, mark(course_folder, sheet, handed_in), key, "2026-03-02")
     for line in (tmp_path / "small-marks.csv").read_text(encoding="utf-8").splitlines():

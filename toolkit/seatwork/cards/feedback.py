@@ -30,4 +30,4 @@ def feedback_sheet(path: Path, feedback: Feedback, paper: str = "letter") -> Non
             pages.text(line, indent=0.3)
         if entry.worked:
             pages.text(entry.worked, indent=0.3)
-    pages.save(path)
+    pages.save(path, private=True)

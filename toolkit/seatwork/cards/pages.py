@@ -18,6 +18,7 @@ from matplotlib.image import imread
 from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
+from seatwork import files
 from seatwork.cards.lettering import LEADING, SIZE, UNITS, broken, em, width, write
 from seatwork.drawings.scene import Drawing
 from seatwork.errors import SeatworkError
@@ -243,11 +244,12 @@ class Pages:
         self.down = lowest + 0.05
         self.stroke(0.0, self.down, sum(columns), self.down, THICK if bold else THIN)
 
-    def save(self, path: str | Path) -> None:
-        """Write the pages as one PDF without a date in it; the same pages give the same bytes."""
-        place = Path(path)
-        place.parent.mkdir(parents=True, exist_ok=True)
-        place.write_bytes(self.pdf())
+    def save(self, path: str | Path, *, private: bool = False) -> None:
+        """Write the pages as one PDF without a date in it; the same pages give the same bytes.
+
+        A `private` one, which holds answers or marks, is for its owner alone.
+        """
+        files.write(path, self.pdf(), mode=files.PRIVATE if private else 0o644)
 
     def pdf(self) -> bytes:
         """Return the pages as one PDF without a date in it."""

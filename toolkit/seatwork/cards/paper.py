@@ -82,4 +82,4 @@ def answer_key(
                 accepted = band(part)
                 shown = f"{right_answer(part)}   (accepted {accepted})" if accepted else ""
                 pages.text(f"{label}   {shown or right_answer(part)}", indent=0.3)
-    pages.save(path)
+    pages.save(path, private=True)

@@ -1,27 +1,31 @@
 """``seatwork hand-out``, ``mark``, ``check``, ``why``, ``slips``, ``override``, ``roster``."""
 
+import re
 from collections.abc import Iterable
 from datetime import date
 from pathlib import Path
 from random import SystemRandom
-from typing import Annotated
+from typing import Annotated, Any
 
 import typer
 
+from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import (
     course,
     handed,
     handing_out,
     marker,
-    overriding,
     results,
     roster,
     sheets,
     submissions,
     typed_back,
 )
+from seatwork.marking.giving import give
 from seatwork.marking.marker import Marked
+from seatwork.marking.merging import Kept, Tally
+from seatwork.marking.overriding import Override
 from seatwork.marking.submissions import Submission
 
 Course = Annotated[Path, typer.Option(help="The instructor's folder.")]
@@ -47,11 +51,12 @@ def hand_out(
     plan = sheets.load(sheet)
     learners = [learner.code for learner in roster.read(course_folder)]
     place = target or course_folder / "given"
-    given = handing_out.hand_out(
-        course_folder, plan, learners, sitting=sitting, mode=mode, target=place
-    )
-    if paper:
-        _print(plan, given, place, course_folder, size)
+    with files.lock(course_folder):
+        given = handing_out.hand_out(
+            course_folder, plan, learners, sitting=sitting, mode=mode, target=place
+        )
+        if paper:
+            _print(plan, given, place, course_folder, size)
     typer.echo(f"{plan.title}: {len(given)} forms in {place}. Keep {course_folder} to yourself.")
 
 
@@ -88,15 +93,34 @@ def mark(
     Example: seatwork mark cones handed_in typed.csv --course course --feedback
     """
     plan, key = sheets.load(sheet), course.read_key(course_folder)
-    marked = _mark(plan, answers, course_folder)
-    place = course_folder / f"{plan.name}-results.json"
-    before = results.read(place, key) if place.is_file() else None
-    results.write(course_folder, plan, marked, key, day or date.today().isoformat())
-    if feedback:
-        _feedback(plan, marked, course_folder, language)
+    with files.lock(course_folder):
+        marked = _mark(plan, answers, course_folder)
+        place = results.place_of(course_folder, plan.name)
+        before = results.read(place, key) if place.is_file() else None
+        when = day or date.today().isoformat()
+        tally = results.write(course_folder, plan, marked, key, when)
+        if feedback:
+            _feedback(plan, marked, course_folder, language)
+        after = results.read(place, key)
     _tell(plan, marked, course_folder)
-    for who, question, old, new in _changes(before, place, key):
-        typer.echo(f"  changed: {who}, {question}: {old} before, {new} now")
+    _tell_added(tally, after)
+    for who, question, old, new in results.compare(before, after) if before else []:
+        typer.echo(f"  changed: {who}, {question}: {_points(old)} before, {_points(new)} now")
+
+
+def _tell_added(tally: Tally, after: dict[str, Any]) -> None:
+    """Say what a run added to what was marked before."""
+    papers = sum(bool(one["questions"]) for one in after["files"])
+    typer.echo(
+        f"  {tally.new} new, {tally.known} known already, {tally.changed} changed;"
+        f" papers in the marks now: {papers}."
+    )
+    for line in tally.told:
+        typer.echo(f"  {line}.")
+
+
+def _points(value: float | None) -> str:
+    return "a person" if value is None else f"{value:g}"
 
 
 def _mark(plan: sheets.Sheet, answers: list[Path], folder: Path) -> list[Marked]:
@@ -121,38 +145,56 @@ def _submissions(plan: sheets.Sheet, place: Path, folder: Path) -> Iterable[Subm
 
 def _feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
     from seatwork.cards.feedback import feedback_sheet
-    from seatwork.marking import atomic
     from seatwork.marking.feedback import feedback, page
     from seatwork.marking.languages import words_in
 
     record, words = handed.read(folder), words_in(language)
     for one in marked:
-        if one.file is None or not one.scored:
+        form = record.form(plan.name, one.file.learner, one.file.form) if one.file else None
+        if form is None or not one.scored:
             continue
-        form = record.form(plan.name, one.file.learner, one.file.form)
-        assert form is not None
         said = feedback(plan, form, one, words, language)
-        place = folder / "feedback" / f"{one.file.learner}-{plan.name}-{one.file.form}.html"
-        atomic.write(place, page(said).encode())
+        place = _feedback_place(folder, plan.name, form.form, one)
+        files.write(place, page(said), mode=files.PRIVATE)
         feedback_sheet(place.with_suffix(".pdf"), said)
+
+
+def _feedback_place(folder: Path, sheet: str, form: int, one: Marked) -> Path:
+    assert one.file is not None
+    return folder / "feedback" / f"{one.file.learner}-{sheet}-{form}.html"
+
+
+def _feedback_again(paper: Kept, sheet: str, folder: Path) -> str:
+    """Write a learner's feedback anew where it was written before, so that it agrees."""
+    place = folder / "feedback" / f"{paper['learner']}-{sheet}-{paper['form']}.html"
+    if not place.is_file():
+        return ""
+    said = re.search('<html lang="([a-z]+)">', place.read_text(encoding="utf-8"))
+    plan = sheets.load(sheet)
+    form = handed.read(folder).form(sheet, paper["learner"], paper["form"])
+    if said is None or form is None:
+        return f" Write the feedback anew: seatwork mark {sheet} FOLDER --feedback."
+    _feedback(plan, [results.marked_again(paper, plan, form)], folder, said[1])
+    return " The feedback is written anew."
 
 
 def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
     doubtful = [one for one in marked if one.needs_a_person]
-    typer.echo(f"{plan.title}: {len(marked)} files, {len(marked) - len(doubtful)} marked.")
+    twice = [one for one in marked if one.same_as]
+    done = len(marked) - len(doubtful) - len(twice)
+    typer.echo(f"{plan.title}: {len(marked)} files, {done} marked.")
     for one in doubtful:
-        reasons = [one.doubt, *(f"{item.id}: {item.doubt}" for item in one.scored if item.doubt)]
+        waits = [item for item in one.scored if item.points is None]
+        reasons = [one.doubt, *(f"{item.id}: {item.doubt}" for item in waits)]
         typer.echo(f"  needs a person: {one.name}: {'; '.join(filter(None, reasons))}")
+    for one in twice:
+        typer.echo(
+            f"  the same paper twice: {one.name} is the same as {one.same_as}; it counts once"
+        )
     for one in marked:
         if one.question:
             typer.echo(f"  to ask: {one.name}: {one.question}")
     typer.echo(f"Written: {folder / (plan.name + '-marks.csv')} and the results beside it.")
-
-
-def _changes(
-    before: dict[str, object] | None, place: Path, key: bytes
-) -> list[tuple[str, str, object, object]]:
-    return results.compare(before, results.read(place, key)) if before else []
 
 
 def check(
@@ -207,10 +249,7 @@ def slips(
     from seatwork.marking.slip_count import counted
 
     name = sheets.load(sheet).name
-    place = course_folder / f"{name}-results.json"
-    if not place.is_file():
-        raise SeatworkError(str(place), "that sheet is not marked yet", "run: seatwork mark")
-    found = results.read(place, course.read_key(course_folder))
+    found = results.marked_before(course_folder, name, course.read_key(course_folder))
     rows = counted(found)
     for row in rows:
         typer.echo(f"{row}" + (f" ({' '.join(row.learners)})" if learners else ""))
@@ -230,23 +269,29 @@ def override(
     course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
     day: Annotated[str, typer.Option(help="Day of the decision; today if not given.")] = "",
 ) -> None:
-    """Give points yourself, with the reason; mark again to see them counted.
+    """Give points yourself, with the reason; they count in the marks at once.
 
     Example: seatwork override cones L4711 c1 2 "working right, misread the print"
     """
-    overriding.add(
-        course_folder,
-        overriding.Override(
-            date=day or date.today().isoformat(),
-            learner=learner,
-            sheet=sheet,
-            form=form,
-            question=question,
-            points=points,
-            reason=reason,
-        ),
+    given = Override(
+        date=day or date.today().isoformat(),
+        learner=learner,
+        sheet=sheet,
+        form=form,
+        question=question,
+        points=points,
+        reason=reason,
     )
-    typer.echo("Kept. Mark again to see it counted.")
+    key = course.read_key(course_folder)
+    with files.lock(course_folder):
+        paper = give(course_folder, given, key)
+        again = _feedback_again(paper, sheet, course_folder)
+    now = (
+        "other questions need a person"
+        if paper["points"] is None
+        else (f"{paper['points']:g} of {paper['of']:g} points")
+    )
+    typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {now}.{again}")
 
 
 @roster_app.command("new")

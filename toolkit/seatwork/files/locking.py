@@ -7,7 +7,7 @@ from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
-from seatwork.files.writing import refusal
+from seatwork.files.writing import UNDONE, refusal
 
 LOCK = ".seatwork.lock"
 HOLDER = ".seatwork.lock.by"
@@ -45,11 +45,19 @@ def lock(folder: str | Path, wait: float = WAIT) -> Iterator[None]:
     except OSError as error:
         raise refusal(place, error) from error
     try:
+        _sweep(place)
         with suppress(OSError):  # a note for whoever waits; the lock holds without it
             (place / HOLDER).write_text(str(os.getpid()), encoding="ascii")
         yield
     finally:
         held.release()
+
+
+def _sweep(folder: Path) -> None:
+    """Take away what a writer that was killed left half written."""
+    for left in folder.glob(f".*{UNDONE}"):
+        with suppress(OSError):
+            left.unlink()
 
 
 def _holder(folder: Path) -> str:

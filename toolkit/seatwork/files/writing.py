@@ -9,6 +9,7 @@ from pathlib import Path
 from seatwork.errors import SeatworkError
 
 PRIVATE, PRIVATE_FOLDER = 0o600, 0o700
+UNDONE = ".new"
 BINARY = getattr(os, "O_BINARY", 0)
 
 AGAIN = "free some space, then give the command again"
@@ -81,7 +82,8 @@ def write(
         make_folder(place.parent, private=mode == PRIVATE)
         _put(place, raw, mode)
     except (OSError, ValueError) as error:
-        raise refusal(place, error) from error
+        why = refusal(place, error)
+        raise SeatworkError(why.value, f"it was not saved: {why.fault}", why.remedy) from error
 
 
 def make_folder(folder: Path, *, private: bool = False) -> None:
@@ -92,7 +94,7 @@ def make_folder(folder: Path, *, private: bool = False) -> None:
 
 
 def _put(path: Path, content: bytes, mode: int) -> None:
-    beside = path.with_name(f".{secrets.token_hex(6)}.new")
+    beside = path.with_name(f".{secrets.token_hex(6)}{UNDONE}")
     try:
         handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL | BINARY, mode)
         with os.fdopen(handle, "wb") as file:

@@ -1,13 +1,14 @@
 """Answer files: a learner's answers as data, within limits checked before anything is used."""
 
 import json
+import re
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, NamedTuple, NoReturn
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import atomic
 from seatwork.marking.names import QUESTION, form_number, learner_code, sheet_name
 
 FORMAT = 1
@@ -16,6 +17,7 @@ MOST_ANSWERS = 200
 MOST_PARTS = 8
 LONGEST = 200
 MOST_TRIES = 10_000
+SURROGATE = re.compile(r"[\ud800-\udfff]")
 KEYS = {"format", "learner", "sheet", "form", "answers"}
 ANSWER_KEYS = {"parts", "attempt", "tries", "hints", "sure"}
 
@@ -93,7 +95,7 @@ class AnswerFile:
 
     def save(self, folder: Path) -> None:
         """Write the file at once; what stood there before stays as its backup."""
-        atomic.write_with_backup(folder / self.name, self.content())
+        files.write(folder / self.name, self.content(), backup=True)
 
 
 def reopen(empty: AnswerFile, folder: Path) -> AnswerFile:
@@ -187,6 +189,8 @@ def _answer(value: Any, name: str) -> Answer:
     for part in parts:
         if type(part) is not str or len(part) > LONGEST:
             _refuse(name, "an answer in it is no short text")
+        if SURROGATE.search(part):
+            _refuse(name, "an answer in it holds half a character, which is no text")
     if not type(attempt) is type(tries) is type(hints) is int:
         _refuse(name, "a count in it is no whole number")
     if not (1 <= attempt <= MOST_TRIES and 0 <= tries <= MOST_TRIES and 0 <= hints <= MOST_TRIES):

@@ -5,8 +5,8 @@ import secrets
 import stat
 from pathlib import Path
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import atomic
 
 KEY_FILE = "course.key"
 KEY_BYTES = 32
@@ -15,6 +15,8 @@ KEY_BYTES = 32
 def make_key(folder: Path) -> bytes:
     """Return the course key of a folder; made, for its owner's eyes only, if there is none.
 
+    The folder becomes its owner's alone with it.
+
     Raises
     ------
     SeatworkError
@@ -22,7 +24,8 @@ def make_key(folder: Path) -> bytes:
     """
     path = folder / KEY_FILE
     if not path.exists():
-        atomic.write(path, (secrets.token_hex(KEY_BYTES) + "\n").encode(), mode=0o600)
+        files.write(path, secrets.token_hex(KEY_BYTES) + "\n", mode=files.PRIVATE)
+        folder.chmod(files.PRIVATE_FOLDER)
     return read_key(folder)
 
 

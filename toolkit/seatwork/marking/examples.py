@@ -1,11 +1,12 @@
 """A made-up class of twelve, with the slips it makes: to show and to try marking with."""
 
 from collections.abc import Iterator
-from importlib.resources import files
+from importlib.resources import files as package_files
 from pathlib import Path
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import atomic, course, handed, roster, spreadsheet, typed_back
+from seatwork.marking import course, handed, roster, typed_back
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.telling import right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
@@ -37,8 +38,8 @@ def make_course(folder: Path) -> Path:
     key = folder / course.KEY_FILE
     if key.exists():
         raise SeatworkError(str(key), "a course is there already", "name an empty folder")
-    atomic.write(key, (KEY.hex() + "\n").encode(), mode=0o600)
-    spreadsheet.write(folder / roster.ROSTER_FILE, roster.HEADS, ((code, "", 0) for code in CLASS))
+    files.write(key, KEY.hex() + "\n", mode=files.PRIVATE)
+    files.write_table(folder / roster.ROSTER_FILE, roster.HEADS, ((code, "", 0) for code in CLASS))
     return folder
 
 
@@ -68,18 +69,18 @@ def answer(folder: Path, sheet: Sheet) -> Path:
     """
     record = handed.read(folder)
     rows = [row for code in CLASS for row in _rows(record, sheet, code, _planned(sheet, code))]
-    spreadsheet.write(folder / ANSWERS, typed_back.HEADS, rows)
+    files.write_table(folder / ANSWERS, typed_back.HEADS, rows)
     return folder / ANSWERS
 
 
 def _planned(sheet: Sheet, learner: str) -> dict[str, str]:
     """Return what goes otherwise than right, by question."""
-    path = Path(str(files("seatwork.marking"))) / "demo" / "class.csv"
-    rows = spreadsheet.read(path, ("sheet", "learner", "question", "what"))
+    path = Path(str(package_files("seatwork.marking"))) / "demo" / "class.csv"
+    rows = files.read_table(path, columns=("sheet", "learner", "question", "what"))
     return {
-        row["question"]: row["what"]
+        row.text("question"): row.text("what")
         for row in rows
-        if (row["sheet"], row["learner"]) == (sheet.name, learner)
+        if (row.text("sheet"), row.text("learner")) == (sheet.name, learner)
     }
 
 

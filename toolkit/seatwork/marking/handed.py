@@ -5,8 +5,8 @@ from dataclasses import asdict, dataclass, field
 from pathlib import Path
 from typing import Any
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import atomic
 from seatwork.marking.sheets import Item, Sheet
 from seatwork.questions import Question
 from seatwork.questions.type.parts import NumberPart
@@ -78,7 +78,7 @@ class Record:
         return None
 
     def save(self, folder: Path) -> None:
-        """Write the record, the one before as its backup."""
+        """Write the record, for its owner alone, and the one before as its backup."""
         sheets = {
             sheet: {
                 learner: [asdict(form) for form in forms]
@@ -88,7 +88,7 @@ class Record:
             for sheet, learners in sorted(self.sheets.items())
         }
         text = json.dumps({"format": FORMAT, "sheets": sheets}, separators=(",", ":"))
-        atomic.write_with_backup(folder / FILE, (text + "\n").encode())
+        files.write(folder / FILE, text + "\n", mode=files.PRIVATE, backup=True)
 
 
 def read(folder: Path) -> Record:

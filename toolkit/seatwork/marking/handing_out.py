@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import seatwork
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import atomic, course, handed
+from seatwork.marking import course, handed
 from seatwork.marking.given import Given
 from seatwork.marking.handed import HandedOut, Record, answer_key
 from seatwork.marking.names import MOST_FORMS, learner_code
@@ -64,20 +65,22 @@ def hand_out(
     Raises
     ------
     SeatworkError
-        If a code is wrong, an earlier sitting is missing, or a file cannot be written.
+        If a code is wrong, an earlier sitting is missing, another command is writing there, or
+        a file cannot be written.
     """
-    key, record = course.make_key(folder), handed.read(folder)
     how = sheet.mode if mode is None else mode
     if how not in MODES:
         raise SeatworkError(str(mode), "that is no mode", f"write {' or '.join(MODES)}")
-    given = tuple(
-        _for_learner(key, record, sheet, learner_code(code), sitting, how) for code in learners
-    )
-    record.save(folder)
-    for one in given if target else ():
-        assert target is not None
-        path = target / one.given.learner / f"{sheet.name}.given.json"
-        atomic.write(path, one.given.text().encode())
+    codes = [learner_code(code) for code in learners]
+    files.make_folder(folder, private=True)
+    with files.lock(folder):
+        key, record = course.make_key(folder), handed.read(folder)
+        given = tuple(_for_learner(key, record, sheet, code, sitting, how) for code in codes)
+        record.save(folder)
+        for one in given if target else ():
+            assert target is not None
+            path = target / one.given.learner / f"{sheet.name}.given.json"
+            files.write(path, one.given.text())
     return given
 
 

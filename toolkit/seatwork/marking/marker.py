@@ -18,6 +18,10 @@ from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart
 
 Progress = Callable[[int], None]
+NOT_GIVEN = (
+    "this form was not handed out to this learner"
+    f" (if {handed.FILE} was lost, hand the sheet out again: the forms come out the same)"
+)
 SUSPECT = ("wrong", "slip", "several slips")
 
 
@@ -39,6 +43,8 @@ class Marked:
         Something to ask the learner; never a finding.
     overrides : tuple of Override
         Points a person gave.
+    same_as : str
+        The file that holds the same paper and counts for it; empty if there is none.
     """
 
     name: str
@@ -47,6 +53,7 @@ class Marked:
     doubt: str = ""
     question: str = ""
     overrides: tuple[Override, ...] = ()
+    same_as: str = ""
 
     @property
     def needs_a_person(self) -> bool:
@@ -55,8 +62,8 @@ class Marked:
 
     @property
     def points(self) -> float | None:
-        """Points earned [-]; None while a person must look."""
-        if self.needs_a_person:
+        """Points earned [-]; None while a person must look, or where another file counts."""
+        if self.needs_a_person or self.same_as:
             return None
         return sum(item.points or 0.0 for item in self.scored)
 
@@ -97,7 +104,8 @@ class Marker:
         if submission.file is None:
             return Marked(name=submission.name, doubt=submission.doubt)
         try:
-            return self._mark(submission.name, submission.file)
+            marked = self._mark(submission.name, submission.file)
+            return self._overridden(_doubted(marked, submission.doubts or {}))
         except Exception as error:  # a fault of ours must not cost anyone's marks
             doubt = f"marking it failed ({type(error).__name__})"
             return Marked(name=submission.name, file=submission.file, doubt=doubt)
@@ -107,15 +115,13 @@ class Marker:
             return Marked(name=name, file=file, doubt=f"it answers the sheet {file.sheet}")
         form = self.record.form(file.sheet, file.learner, file.form)
         if form is None:
-            return Marked(
-                name=name, file=file, doubt="this form was not handed out to this learner"
-            )
+            return Marked(name=name, file=file, doubt=NOT_GIVEN)
         if not file.answers.keys() <= form.sizes.keys() or form.sizes.keys() != self.names:
             doubt = "its questions are not those of the sheet"
             return Marked(name=name, file=file, doubt=doubt)
         tries = self.sheet.tries and self.sheet.tries + self.extra.get(file.learner, 0)
         scored = score(self.sheet, form, file, tries)
-        return self._overridden(Marked(name=name, file=file, scored=scored))
+        return Marked(name=name, file=file, scored=scored)
 
     def _overridden(self, marked: Marked) -> Marked:
         file = marked.file
@@ -126,7 +132,7 @@ class Marker:
         )
         given = {row.question: row.points for row in rows}
         scored = tuple(
-            item._replace(points=given[item.id], doubt="") if item.id in given else item
+            item._replace(points=given[item.id]) if item.id in given else item
             for item in marked.scored
         )
         return replace(marked, scored=scored, overrides=rows)
@@ -155,7 +161,7 @@ class Marker:
     def _wrong(self, scored: tuple[Scored, ...], form: HandedOut) -> Iterator[Place]:
         """Yield each wrong number with its place, rounded as answers are."""
         for item, plan in zip(scored, self.sheet.items, strict=True):
-            if item.verdicts is ALL_RIGHT:
+            if item.verdicts is ALL_RIGHT or not item.verdicts:
                 continue
             kinds = [verdict.kind in SUSPECT for verdict in item.verdicts]
             measures = (plan.plain_measure,) if plan.plain_measure else _measures(plan, form)
@@ -164,6 +170,17 @@ class Marker:
                     system = form.sizes[plan.id]["system"]
                     text = rounded_text(item.typed[number], measure, system)
                     yield item.id, number, text
+
+
+def _doubted(marked: Marked, doubts: dict[str, str]) -> Marked:
+    """Leave to a person the questions that are in doubt as they were handed in."""
+    scored = tuple(
+        item._replace(points=None, computed=None, doubt=doubts[item.id])
+        if item.id in doubts
+        else item
+        for item in marked.scored
+    )
+    return replace(marked, scored=scored) if doubts else marked
 
 
 def _measures(item: Item, form: HandedOut) -> tuple[Measure | None, ...]:
@@ -195,7 +212,7 @@ def _wrong_numbers(marked: Marked) -> int:
 
 
 def _without_doubles(marked: list[Marked]) -> list[Marked]:
-    """Send to a person what was handed in twice with different answers."""
+    """Count a paper once; send to a person what was handed in twice with different answers."""
     first: dict[tuple[str, int], int] = {}
     found = list(marked)
     for number, one in enumerate(marked):
@@ -206,7 +223,7 @@ def _without_doubles(marked: list[Marked]) -> list[Marked]:
         if earlier == number:
             continue
         if one.file == marked[earlier].file:
-            found[number] = replace(one, scored=(), doubt=f"the same as {marked[earlier].name}")
+            found[number] = replace(one, scored=(), same_as=marked[earlier].name)
         else:
             for place, other in ((number, earlier), (earlier, number)):
                 doubt = f"other answers of the same form are in {marked[other].name}"

@@ -3,13 +3,14 @@
 from dataclasses import dataclass
 from pathlib import Path
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import spreadsheet
 from seatwork.marking.names import QUESTION, form_number, learner_code, sheet_name
 
 FILE = "overrides.csv"
 HEADS = ("date", "learner", "sheet", "form", "question", "points", "reason")
-LONGEST = 300
+LONGEST = 290  # a cell of a table holds 300 letters
+MOST_ROWS = 200_000
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,36 +46,48 @@ def add(folder: Path, override: Override) -> None:
     Raises
     ------
     SeatworkError
-        If it gives no reason, or one of its fields is wrong.
+        If it gives no reason, one of its fields is wrong, or another command is writing there.
     """
     _check(override)
-    rows = [*read(folder), override]
-    spreadsheet.write(folder / FILE, HEADS, (tuple(_cells(row)) for row in rows))
+    with files.lock(folder):
+        rows = [*read(folder), override]
+        cells = ([getattr(row, head) for head in HEADS] for row in rows)
+        files.write_table(folder / FILE, HEADS, cells, mode=files.PRIVATE, backup=True)
 
 
 def read(folder: Path) -> list[Override]:
-    """Return the overrides kept, in order."""
+    """Return the overrides kept, in order.
+
+    Raises
+    ------
+    SeatworkError
+        With all faults of the file at once, each with its row.
+    """
     path = folder / FILE
     if not path.is_file():
         return []
-    return [_override(row, n) for n, row in enumerate(spreadsheet.read(path, HEADS), 2)]
+    faults: list[SeatworkError] = []
+    rows = files.read_table(path, columns=HEADS, needed=HEADS, most=MOST_ROWS, faults=faults)
+    return files.build_each(rows, _override, faults)
 
 
-def _override(row: dict[str, str], number: int) -> Override:
+def _override(row: files.Row) -> Override:
     try:
         override = Override(
-            date=row["date"],
-            learner=row["learner"],
-            sheet=row["sheet"],
-            form=int(row["form"]),
-            question=row["question"],
-            points=float(row["points"]),
-            reason=row["reason"].removeprefix("'"),
+            date=row.text("date"),
+            learner=row.text("learner"),
+            sheet=row.text("sheet"),
+            form=int(row.text("form")),
+            question=row.text("question"),
+            points=float(row.text("points")),
+            reason=row.text("reason"),
         )
+        _check(override)
+    except SeatworkError as error:
+        place = f"{FILE}, row {row.number}: {error.value}"
+        raise SeatworkError(place, error.fault, error.remedy) from error
     except ValueError as error:
-        place = f"{FILE}, row {number}"
-        raise SeatworkError(place, "form or points is no number", "mend it") from error
-    _check(override)
+        raise row.refuse("form or points", "that is no number", "mend it") from error
     return override
 
 
@@ -88,7 +101,3 @@ def _check(override: Override) -> None:
         raise SeatworkError(str(override.points), "that is no number of points", "write 0 or more")
     if not 3 <= len(override.reason.strip()) <= LONGEST:
         raise SeatworkError(override.reason[:40], "no reason is given", "say why in a few words")
-
-
-def _cells(row: Override) -> tuple[object, ...]:
-    return tuple(getattr(row, head) for head in HEADS)

@@ -8,23 +8,36 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import Any
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import atomic, spreadsheet
+from seatwork.marking import overriding
+from seatwork.marking.answers import Answer, AnswerFile
+from seatwork.marking.handed import HandedOut
 from seatwork.marking.marker import Marked
+from seatwork.marking.merging import Kept, Tally, merged, renewed
 from seatwork.marking.scoring import Scored
 from seatwork.marking.sheets import Sheet
+from seatwork.questions import judge_all
 
 FORMAT = 1
 HEADS = ("file", "learner", "sheet", "form", "points", "of", "percent", "state", "note")
 
 
-def write(folder: Path, sheet: Sheet, marked: Sequence[Marked], key: bytes, day: str) -> None:
-    """Write ``marks.csv`` and ``results.json`` of one sheet.
+def place_of(folder: Path, sheet: str) -> Path:
+    """Return where the results of a sheet are kept."""
+    return folder / f"{sheet}-results.json"
+
+
+def write(folder: Path, sheet: Sheet, marked: Sequence[Marked], key: bytes, day: str) -> Tally:
+    """Add what was marked to ``results.json`` and ``marks.csv`` of one sheet.
+
+    What was marked before stays; a paper marked again replaces only itself. Both files keep
+    what stood there before as their backups, and are their owner's alone.
 
     Parameters
     ----------
     folder : Path
-        Where they go.
+        Where they are.
     sheet : Sheet
         The worksheet.
     marked : sequence of Marked
@@ -33,13 +46,65 @@ def write(folder: Path, sheet: Sheet, marked: Sequence[Marked], key: bytes, day:
         The course key, which seals the results.
     day : str
         Day of marking, written into the results.
+
+    Returns
+    -------
+    Tally
+        How many papers are new, known already, changed.
+
+    Raises
+    ------
+    SeatworkError
+        If the results there were changed by hand, or another command is writing there.
     """
-    rows = (_row(one, sheet) for one in marked)
-    spreadsheet.write(folder / f"{sheet.name}-marks.csv", HEADS, rows)
-    content = as_data(sheet, marked, day)
-    content["seal"] = seal(content, key)
-    text = json.dumps(content, ensure_ascii=False, indent=1)
-    atomic.write_with_backup(folder / f"{sheet.name}-results.json", (text + "\n").encode())
+    place = place_of(folder, sheet.name)
+    with files.lock(folder):
+        before = read(place, key)["files"] if place.is_file() else []
+        content = as_data(sheet, marked, day)
+        rows, tally = merged(before, content["files"])
+        _keep(folder, {**content, "files": rows}, key)
+    return tally
+
+
+def renew(folder: Path, sheet: str, key: bytes) -> dict[str, Any]:
+    """Count the overrides in what was marked before, and return the results.
+
+    Raises
+    ------
+    SeatworkError
+        If the sheet is not marked, its results were changed by hand, or another command is
+        writing there.
+    """
+    with files.lock(folder):
+        return _keep(folder, marked_before(folder, sheet, key), key)
+
+
+def marked_before(folder: Path, sheet: str, key: bytes) -> dict[str, Any]:
+    """Return the results of a sheet.
+
+    Raises
+    ------
+    SeatworkError
+        If it is not marked yet, or as `read` does.
+    """
+    place = place_of(folder, sheet)
+    if not place.is_file():
+        raise SeatworkError(str(place), "that sheet is not marked yet", "run: seatwork mark")
+    return read(place, key)
+
+
+def _keep(folder: Path, content: dict[str, Any], key: bytes) -> dict[str, Any]:
+    """Write results with their seal, then the marks that follow from them."""
+    name, given = content["sheet"], overriding.read(folder)
+    rows = [renewed(one, given, name) for one in content["files"]]
+    whole = {**content, "files": rows, "slips": _slips(rows), "unknown": unknown(rows)}
+    whole["seal"] = seal(whole, key)
+    text = json.dumps(whole, ensure_ascii=False, indent=1) + "\n"
+    files.write(place_of(folder, name), text, mode=files.PRIVATE, backup=True)
+    marks = (_row(one, name) for one in rows)
+    place = folder / f"{name}-marks.csv"
+    files.write_table(place, HEADS, marks, mode=files.PRIVATE, backup=True)
+    return whole
 
 
 def seal(content: dict[str, Any], key: bytes) -> str:
@@ -57,47 +122,54 @@ def read(path: Path, key: bytes) -> dict[str, Any]:
     SeatworkError
         If they are damaged, or were changed after they were written.
     """
+    remedy = f"copy {path.name}.bak over it, or move it away and mark all papers again"
     try:
         content = json.loads(path.read_bytes())
         said = content["seal"]
-    except (OSError, ValueError, TypeError, KeyError) as error:
-        raise SeatworkError(str(path), "these results cannot be read", "mark again") from error
+    except (OSError, ValueError, TypeError, KeyError, RecursionError) as error:
+        raise SeatworkError(str(path), "these results cannot be read", remedy) from error
     if not isinstance(said, str) or not hmac.compare_digest(said, seal(content, key)):
-        raise SeatworkError(str(path), "these results were changed by hand", "mark again")
+        raise SeatworkError(str(path), "these results were changed by hand", remedy)
     assert isinstance(content, dict)
     return content
 
 
 def as_data(sheet: Sheet, marked: Sequence[Marked], day: str) -> dict[str, Any]:
     """Return results as plain data."""
+    rows = [_file(one, sheet, day) for one in marked if not one.same_as]
     return {
         "format": FORMAT,
         "sheet": sheet.name,
         "day": day,
         "versions": {item.id: item.kind.version for item in sheet.items},
-        "files": [_file(one, sheet) for one in marked],
-        "slips": dict(sorted(_slips(marked).items())),
-        "unknown": unknown(marked),
+        "files": rows,
+        "slips": _slips(rows),
+        "unknown": unknown(rows),
     }
 
 
-def _file(one: Marked, sheet: Sheet) -> dict[str, Any]:
-    return {
+def _file(one: Marked, sheet: Sheet, day: str) -> Kept:
+    file = one.file
+    typed = {name: list(answer.parts) for name, answer in file.answers.items()} if file else {}
+    bare = {
         "file": one.name,
-        "learner": one.file.learner if one.file else None,
-        "form": one.file.form if one.file else None,
-        "points": one.points,
+        "learner": file.learner if file else None,
+        "form": file.form if file else None,
+        "day": day,
         "of": sheet.points,
-        "state": _state(one),
-        "note": _note(one),
+        "doubt": one.doubt,
+        "asks": one.question,
         "questions": [_question(item) for item in one.scored],
+        "typed": {} if one.scored else typed,
     }
+    return renewed(bare, one.overrides, sheet.name)
 
 
-def _question(item: Scored) -> dict[str, Any]:
+def _question(item: Scored) -> Kept:
     return {
         "id": item.id,
         "points": item.points,
+        "computed": item.computed,
         "of": item.of,
         "typed": list(item.typed),
         "verdicts": [verdict.kind for verdict in item.verdicts],
@@ -107,50 +179,61 @@ def _question(item: Scored) -> dict[str, Any]:
     }
 
 
-def _row(one: Marked, sheet: Sheet) -> tuple[object, ...]:
-    points = one.points
-    percent = None if points is None else round(100 * points / sheet.points, 1)
-    learner = one.file.learner if one.file else None
-    form = one.file.form if one.file else None
+def marked_again(one: Kept, sheet: Sheet, form: HandedOut) -> Marked:
+    """Return a paper as it was marked, from the results: for feedback that agrees with them.
+
+    Parameters
+    ----------
+    one : dict
+        A paper as the results keep it.
+    sheet : Sheet
+        The worksheet.
+    form : HandedOut
+        The form the learner was given.
+    """
+    answers = {q["id"]: Answer(parts=tuple(q["typed"]), sure=q["sure"]) for q in one["questions"]}
+    scored = tuple(
+        Scored(
+            id=q["id"],
+            points=q["points"],
+            of=q["of"],
+            verdicts=judge_all(form.question(sheet.item(q["id"])), q["typed"]),
+            typed=tuple(q["typed"]),
+            sure=q["sure"],
+            doubt=q["doubt"],
+            computed=q.get("computed", q["points"]),
+        )
+        for q in one["questions"]
+    )
+    file = AnswerFile(learner=one["learner"], sheet=sheet.name, form=form.form, answers=answers)
+    return Marked(name=one["file"], file=file, scored=scored)
+
+
+def _row(one: Kept, sheet: str) -> tuple[object, ...]:
+    points, of = one["points"], one["of"]
+    percent = None if points is None else round(100 * points / of, 1)
     shown = None if points is None else round(points, 2)
     return (
-        *(one.name, learner, sheet.name, form, shown, round(sheet.points, 2), percent),
-        *(_state(one), _note(one)),
+        *(one["file"], one["learner"], sheet, one["form"], shown, round(of, 2), percent),
+        *(one["state"], one["note"]),
     )
 
 
-def _state(one: Marked) -> str:
-    return "needs a person" if one.needs_a_person else "marked"
-
-
-def _note(one: Marked) -> str:
-    doubts = [f"{item.id}: {item.doubt}" for item in one.scored if item.doubt]
-    sure = [item.id for item in one.scored if item.sure]
-    given = [f"{row.question}: {row.points:g} given, {row.reason}" for row in one.overrides]
-    notes = [one.doubt, *doubts, one.question, *given]
-    if sure:
-        notes.append(f"the learner is sure of {' '.join(sure)}")
-    return "; ".join(note for note in notes if note)
-
-
-def _slips(marked: Iterable[Marked]) -> Counter[str]:
-    return Counter(
-        slip.code
-        for one in marked
-        for item in one.scored
-        for verdict in item.verdicts
-        for slip in verdict.slips[:1]
+def _slips(rows: Iterable[Kept]) -> dict[str, int]:
+    """Count the questions whose answers match a slip, by its code."""
+    found = Counter(
+        code for one in rows for question in one["questions"] for code in set(question["slips"])
     )
+    return dict(sorted(found.items()))
 
 
-def unknown(marked: Iterable[Marked]) -> list[dict[str, Any]]:
+def unknown(rows: Iterable[Kept]) -> list[dict[str, Any]]:
     """Return the wrong answers that no known slip explains, question by question."""
     return [
-        {"learner": one.file.learner, "question": item.id, "typed": list(item.typed)}
-        for one in marked
-        if one.file
-        for item in one.scored
-        if any(verdict.kind == "wrong" for verdict in item.verdicts)
+        {"learner": one["learner"], "question": question["id"], "typed": question["typed"]}
+        for one in rows
+        for question in one["questions"]
+        if "wrong" in question["verdicts"]
     ]
 
 
@@ -159,9 +242,9 @@ def compare(old: dict[str, Any], new: dict[str, Any]) -> list[tuple[str, str, An
     before = _points(old)
     after = _points(new)
     return [
-        (*place, before.get(place), after.get(place))
-        for place in sorted(before.keys() | after.keys())
-        if before.get(place) != after.get(place)
+        (*place, before[place], after[place])
+        for place in sorted(before.keys() & after.keys())
+        if before[place] != after[place]
     ]
 
 

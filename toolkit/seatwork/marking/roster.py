@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from random import Random
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import spreadsheet
 from seatwork.marking.names import learner_code
 from seatwork.questions.type.draws import pick
 
@@ -53,8 +53,6 @@ def new(folder: Path, count: int, rng: Random) -> tuple[Learner, ...]:
         If there is a roster already, or `count` is out of range.
     """
     path = folder / ROSTER_FILE
-    if path.exists():
-        raise SeatworkError(str(path), "there is a roster already", "add rows to it by hand")
     if not 1 <= count <= MOST:
         raise SeatworkError(str(count), "that is no size of a class", f"write 1 to {MOST}")
     codes: list[str] = []
@@ -62,7 +60,11 @@ def new(folder: Path, count: int, rng: Random) -> tuple[Learner, ...]:
         code = pick(rng, LETTERS) + "".join(pick(rng, "0123456789") for _ in range(DIGITS))
         if code not in codes:
             codes.append(code)
-    spreadsheet.write(path, HEADS, ((code, "", 0) for code in codes))
+    files.make_folder(folder, private=True)
+    with files.lock(folder):
+        if path.exists():
+            raise SeatworkError(str(path), "there is a roster already", "add rows to it by hand")
+        files.write_table(path, HEADS, ((code, "", 0) for code in codes))
     return tuple(Learner(code=code) for code in codes)
 
 
@@ -72,28 +74,29 @@ def read(folder: Path) -> tuple[Learner, ...]:
     Raises
     ------
     SeatworkError
-        If there is none, a code is wrong or stands there twice: row and what would do.
+        If there is none; or with all its faults at once, each with its row and column.
     """
     path = folder / ROSTER_FILE
     if not path.is_file():
         raise SeatworkError(str(path), "there is no roster", "run: seatwork roster new 12")
-    learners = tuple(
-        _learner(row, number) for number, row in enumerate(spreadsheet.read(path, HEADS[:1]), 2)
-    )
-    codes = [learner.code for learner in learners]
-    for code in codes:
-        if codes.count(code) > 1:
-            raise SeatworkError(code, "the roster has this code twice", "keep one of the rows")
-    return learners
+    faults: list[SeatworkError] = []
+    rows = files.read_table(path, columns=HEADS, needed=HEADS[:1], most=MOST, faults=faults)
+    seen: dict[str, int] = {}
+    return tuple(files.build_each(rows, lambda row: _learner(row, seen), faults))
 
 
-def _learner(row: dict[str, str], number: int) -> Learner:
-    try:
-        code = learner_code(row["learner"].strip())
-        extra = int(row.get("extra_tries") or 0)
-    except SeatworkError as error:
-        raise error.of(f"roster row {number}") from error
-    except ValueError as error:
-        fault = "extra_tries is no number"
-        raise SeatworkError(f"roster row {number}", fault, "write 0 or more") from error
-    return Learner(code=code, group=row.get("group", ""), extra_tries=max(extra, 0))
+def _learner(row: files.Row, seen: dict[str, int]) -> Learner:
+    row.needed("learner")
+    code = row.read("learner", lambda text: learner_code(text.upper())) or ""
+    if code in seen:
+        fault = f"{code} stands in row {seen[code]} too: the roster has it twice"
+        raise row.refuse("learner", fault, "keep one of the rows")
+    seen[code] = row.number
+    extra = row.read("extra_tries", _whole) or 0
+    return Learner(code=code, group=row.text("group"), extra_tries=extra)
+
+
+def _whole(text: str) -> int:
+    if not (text.isascii() and text.isdigit() and len(text) <= 4):
+        raise SeatworkError(text, "that is no number of tries", "write 0 or more")
+    return int(text)

@@ -6,6 +6,7 @@ from typing import NamedTuple
 from seatwork.marking.answers import Answer, AnswerFile
 from seatwork.marking.handed import HandedOut
 from seatwork.marking.sheets import Item, Sheet
+from seatwork.marking.unread import doubt
 from seatwork.questions import Verdict, judge_all
 from seatwork.questions.type.typed import read_plainly
 from seatwork.questions.type.verdicts import RIGHT
@@ -33,6 +34,8 @@ class Scored(NamedTuple):
         Whether the learner marked it "I think this is right".
     doubt : str
         Why a person must decide; empty if none must.
+    computed : float or None
+        Points as computed [-], whatever a person gave; None if a person must decide.
     """
 
     id: str
@@ -42,6 +45,7 @@ class Scored(NamedTuple):
     typed: tuple[str, ...]
     sure: bool = False
     doubt: str = ""
+    computed: float | None = None
 
 
 def score(sheet: Sheet, form: HandedOut, file: AnswerFile, tries: int) -> tuple[Scored, ...]:
@@ -75,9 +79,10 @@ def _score_item(
         points *= sum(verdict.is_right for verdict in verdicts) / len(verdicts)
     if sheet.hint_cost:
         points *= max(1.0 - sheet.hint_cost * answer.hints, 0.0)
-    doubt = _doubt(answer, len(verdicts), tries)
-    earned = None if doubt else points
-    return Scored(item.id, earned, item.points, verdicts, answer.parts, answer.sure, doubt)
+    why = _doubt(answer, verdicts, tries)
+    earned = None if why else points
+    of = item.points
+    return Scored(item.id, earned, of, verdicts, answer.parts, answer.sure, why, earned)
 
 
 def _plainly_right(item: Item, form: HandedOut, key: Key, answer: Answer) -> bool:
@@ -92,11 +97,14 @@ def _plainly_right(item: Item, form: HandedOut, key: Key, answer: Answer) -> boo
     return abs(value - Decimal(right)) <= Decimal(tolerance)
 
 
-def _doubt(answer: Answer, parts: int, tries: int) -> str:
-    if len(answer.parts) > parts:
+def _doubt(answer: Answer, verdicts: tuple[Verdict, ...], tries: int) -> str:
+    if len(answer.parts) > len(verdicts):
         return "more answers than the question has parts"
     if answer.attempt != 1:
         return "the numbers were drawn anew"
     if tries and answer.tries > tries:
         return f"checked {answer.tries} times, {tries} were allowed"
-    return ""
+    if verdicts is ALL_RIGHT:
+        return ""
+    unread = [doubt(*pair) for pair in zip(answer.parts, verdicts, strict=False)]
+    return "; ".join(why for why in unread if why)

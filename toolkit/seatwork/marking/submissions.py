@@ -1,18 +1,24 @@
 """What was handed in: every file once, opened only if it can be an answer file."""
 
 import os
+import re
 import stat
 from collections.abc import Iterator
 from pathlib import Path
 from typing import NamedTuple
 
 from seatwork.errors import SeatworkError
-from seatwork.files import LOCK
+from seatwork.files import LOCK, refusal
 from seatwork.marking.answers import MOST_BYTES, AnswerFile, parse
 
 DEEPEST = 4
 GUARDS = ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY")  # each where the system has it
 FLAGS = os.O_RDONLY | sum(getattr(os, name, 0) for name in GUARDS)
+COPY = re.compile(r"(\s?\(\d{1,3}\)|\s-\scopy|\scopy(\s\d{1,3})?)+$", re.IGNORECASE)
+"""What browsers and desktops add to the name of a second copy."""
+OURS = re.compile(r"\.[0-9a-f]{12}\.new|" + re.escape(LOCK) + ".*")
+"""What a writer leaves beside its files: no paper."""
+BACKUP = ".json.bak"
 NOT_ANSWERS = "that is no answer file"
 
 
@@ -27,35 +33,55 @@ class Submission(NamedTuple):
         Its answers; None if it cannot be marked.
     doubt : str
         Why it cannot be marked; empty if it can.
+    doubts : dict of str to str, optional
+        Why single questions of it need a person, by question.
     """
 
     name: str
     file: AnswerFile | None
     doubt: str = ""
+    doubts: dict[str, str] | None = None
 
 
 def collect(folder: Path) -> Iterator[Submission]:
     """Yield every file below a folder once, in the order of their names.
 
-    Links, pipes and the like are named and left closed; nothing is unpacked or run.
+    A backup copy is passed over where its paper stands beside it. Links, pipes, folders that
+    cannot be opened and the like are named and left closed; nothing is unpacked or run.
     """
     yield from _below(str(folder), "", DEEPEST)
 
 
 def _below(folder: str, place: str, depth: int) -> Iterator[Submission]:
-    for entry in sorted(os.scandir(folder), key=lambda entry: entry.name):
-        if entry.name.startswith(LOCK):  # left by a page that wrote there
-            continue
+    try:
+        with os.scandir(folder) as found:
+            entries = sorted(found, key=lambda entry: entry.name)
+    except OSError as error:
+        reason = refusal(folder, error).fault
+        yield Submission(_shown(place or folder), None, f"the folder cannot be read: {reason}")
+        return
+    for entry in entries:
         name = place + entry.name
-        if depth and entry.is_dir(follow_symlinks=False):
+        if entry.is_dir(follow_symlinks=False) and depth:
             yield from _below(entry.path, name + "/", depth - 1)
-        else:
+        elif entry.is_dir(follow_symlinks=False):
+            yield Submission(_shown(name + "/"), None, "its folders lie too deep; not opened")
+        elif not OURS.fullmatch(entry.name) and not _has_its_paper(entry.name, entries):
             yield _look(entry.path, entry.name, name)
 
 
+def _has_its_paper(name: str, entries: list[os.DirEntry[str]]) -> bool:
+    """Whether a file is the backup copy of a paper that stands beside it."""
+    return name.endswith(BACKUP) and any(entry.name == name[:-4] for entry in entries)
+
+
+def _shown(name: str) -> str:
+    return name if name.isprintable() else ascii(name)[1:-1]
+
+
 def _look(path: str, base: str, name: str) -> Submission:
-    shown = name if name.isprintable() else ascii(name)[1:-1]
-    if base.endswith(".json.bak"):
+    shown = _shown(name)
+    if base.endswith(BACKUP):
         return Submission(shown, None, "that is a backup copy")
     if not base.lower().endswith(".json"):
         return Submission(shown, None, NOT_ANSWERS)
@@ -65,9 +91,15 @@ def _look(path: str, base: str, name: str) -> Submission:
         return Submission(shown, None, error.fault)
     except Exception as error:  # whatever it is, the others are still marked
         return Submission(shown, None, f"it could not be read ({type(error).__name__})")
-    if base != file.name:
+    if not _is_its_name(base, file):
         return Submission(shown, None, f"inside it says {file.name}")
     return Submission(shown, file)
+
+
+def _is_its_name(base: str, file: AnswerFile) -> bool:
+    """Whether a file has the name it was saved under, or a copy's, or just the sheet's."""
+    stem = COPY.sub("", base[: -len(".json")]).casefold()
+    return stem in (file.name.removesuffix(".json").casefold(), file.sheet)
 
 
 def _read(path: str) -> bytes:

@@ -1,16 +1,18 @@
 """Answers typed back from paper: learner, question, number, one a row."""
 
+from dataclasses import dataclass, field
 from pathlib import Path
 
+from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import spreadsheet
 from seatwork.marking.answers import LONGEST, AnswerFile
 from seatwork.marking.handed import Record
-from seatwork.marking.names import QUESTION, learner_code
+from seatwork.marking.names import QUESTION, form_number, learner_code
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.submissions import Submission
 
 HEADS = ("learner", "question", "answer")
+COLUMNS = (*HEADS, "form")
 PARTS = "abcdefgh"
 
 
@@ -27,48 +29,105 @@ def read(path: Path, sheet: Sheet, record: Record) -> list[Submission]:
     record : Record
         What was handed out.
 
+    Returns
+    -------
+    list of Submission
+        A question that stands in two rows is left to a person, with what was read.
+
     Raises
     ------
     SeatworkError
-        If the file cannot be read, or a row is wrong: row and what would do.
+        If the file cannot be read, or rows are wrong: all of them, and what would do.
     """
-    files: dict[tuple[str, int], AnswerFile] = {}
-    for number, row in enumerate(spreadsheet.read(path, HEADS), 2):
-        try:
-            _enter(files, row, sheet, record)
-        except SeatworkError as error:
-            place = f"{path.name}, row {number}"
-            raise error.of(f"{place}: {error.value}") from error
-    return [Submission(name=f"paper {file.name}", file=file) for file in files.values()]
+    faults: list[SeatworkError] = []
+    rows = files.read_table(path, columns=COLUMNS, needed=HEADS, faults=faults)
+    papers: dict[tuple[str, int], _Paper] = {}
+    files.build_each(rows, lambda row: _enter(papers, row, sheet, record), faults)
+    return [paper.submission() for paper in papers.values()]
+
+
+@dataclass(slots=True)
+class _Paper:
+    """What was typed from one paper so far: by question and part, each with its rows."""
+
+    learner: str
+    sheet: str
+    form: int
+    typed: dict[tuple[str, int | None], list[tuple[int, str]]] = field(default_factory=dict)
+
+    def submission(self) -> Submission:
+        file = AnswerFile(learner=self.learner, sheet=self.sheet, form=self.form)
+        for name in dict.fromkeys(name for name, _ in self.typed):
+            file = file.changed(name, parts=self._parts(name))
+        return Submission(f"paper {file.name}", file, doubts=self._twice())
+
+    def _parts(self, name: str) -> tuple[str, ...]:
+        whole = self.typed.get((name, None))
+        parts = [text.strip() for text in whole[0][1].split(";")] if whole else []
+        for (question, part), rows in self.typed.items():
+            if question == name and part is not None:
+                parts += [""] * (part + 1 - len(parts))
+                parts[part] = rows[0][1]
+        return tuple(parts)
+
+    def _twice(self) -> dict[str, str]:
+        """Name the questions that stand in more than one row, with what each row says."""
+        found = {}
+        for name in {name for name, _ in self.typed}:
+            parts = {part: rows for (other, part), rows in self.typed.items() if other == name}
+            rows = sorted(row for both in parts.values() for row in both)
+            if len(rows) > len(parts) or (None in parts and len(parts) > 1):
+                said = ", ".join(f"row {number} says “{text}”" for number, text in rows)
+                found[name] = f"it was typed twice: {said}"
+        return found
 
 
 def _enter(
-    files: dict[tuple[str, int], AnswerFile], row: dict[str, str], sheet: Sheet, record: Record
+    papers: dict[tuple[str, int], _Paper], row: files.Row, sheet: Sheet, record: Record
 ) -> None:
-    learner = learner_code(row["learner"].strip().upper())
-    form = _form(row.get("form", "").strip(), sheet, record, learner)
-    name, part = place_of(row["question"].strip().lower(), sheet)
-    empty = AnswerFile(learner=learner, sheet=sheet.name, form=form)
-    file = files.get((learner, form), empty)
-    texts = [text.strip()[:LONGEST] for text in row["answer"].split(";")]
-    if part is not None:
-        before = list(file.of(name).parts)
-        texts = before + [""] * (part + 1 - len(before))
-        texts[part] = row["answer"].strip()[:LONGEST]
-    files[learner, form] = file.changed(name, parts=tuple(texts))
+    learner = learner_code_of(row)
+    form = _form(row, sheet, record, learner)
+    row.needed("question")
+    place = row.read("question", lambda text: place_of(text.lower(), sheet))
+    assert place is not None
+    answer = row.text("answer")
+    if len(answer) > LONGEST:
+        raise row.refuse("answer", "the answer is far too long", "shorten it")
+    paper = papers.setdefault((learner, form), _Paper(learner, sheet.name, form))
+    paper.typed.setdefault(place, []).append((row.number, answer))
 
 
-def _form(text: str, sheet: Sheet, record: Record, learner: str) -> int:
-    forms = record.sheets.get(sheet.name, {}).get(learner, [])
-    if text.isascii() and text.isdigit():
-        return int(text)
-    if text or not forms:
-        raise SeatworkError(learner, f"no form of {sheet.name} is known", "write the form's number")
+def learner_code_of(row: files.Row) -> str:
+    """Return the learner that a row names, in capitals or not.
+
+    Raises
+    ------
+    SeatworkError
+        With the row, if it is blank or no learner code.
+    """
+    row.needed("learner")
+    return row.read("learner", lambda text: learner_code(text.upper())) or ""
+
+
+def _form(row: files.Row, sheet: Sheet, record: Record, learner: str) -> int:
+    text, forms = row.text("form"), record.sheets.get(sheet.name, {}).get(learner, [])
+    if text:
+        whole = int(text) if text.isascii() and text.isdigit() and len(text) <= 2 else text
+        return row.read("form", lambda _: form_number(whole)) or 0
+    if not forms:
+        fault = f"no form of {sheet.name} is known of {learner}"
+        raise row.refuse("form", fault, "write the form's number, or check the learner")
     return forms[-1].form
 
 
 def place_of(question: str, sheet: Sheet) -> tuple[str, int | None]:
-    """Return the question meant by ``c3`` or ``c3b``, and the part, None for the whole."""
+    """Return the question meant by ``c3`` or ``c3b``, and the part, None for the whole.
+
+    Raises
+    ------
+    SeatworkError
+        If the sheet has no such question.
+    """
     names = {item.id for item in sheet.items}
     if question in names:
         return question, None
