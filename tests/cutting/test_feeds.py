@@ -26,7 +26,7 @@ def test_a_dwell_adds_its_turns() -> None:
 @pytest.mark.parametrize("flutes", [0, -1, 2.5, float("nan")])
 def test_lips_come_whole(flutes: float) -> None:
     """No cutter has no lip, or half a lip."""
-    with pytest.raises(SeatworkError, match="whole number of lips"):
+    with pytest.raises(SeatworkError, match="whole number of flutes"):
         cutting.feed_per_turn(feed_per_tooth=0.1, flutes=flutes)
 
 

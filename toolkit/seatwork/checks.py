@@ -145,6 +145,21 @@ def _again(name: str) -> str:
     return f"give the {name} again, within reason"
 
 
+def not_too_many(amount: float, most: int, what: str) -> None:
+    """Refuse work [number of `what`] that would fill the memory, or take an hour."""
+    if not between(amount, 0, most):
+        told = f"{amount:,.0f} {what}" if is_number(amount) else what
+        raise SeatworkError(told, f"that is more than {most:,} {what}", "ask for less at once")
+
+
+def flutes(value: int) -> None:
+    """Refuse a number of flutes that is not a whole number from 1 to 100."""
+    if not (between(value, 1, 100) and value == int(value)):
+        raise SeatworkError(
+            value, "a cutter has a whole number of flutes, 1 to 100", "give 1 or more"
+        )
+
+
 def count(value: int, name: str) -> None:
     """Refuse a count that is no whole number from 1 to ten million."""
     if isinstance(value, bool) or not (isinstance(value, int) and 1 <= value <= LARGEST_COUNT):

@@ -1,5 +1,7 @@
 """How a room hands out its names: each is loaded when it is first asked for.
 
+What is handed out tells a wrong argument in one sentence (`seatwork.arguments`).
+
 Three methods lead to a room above their own, `Plan.card`, `Plan.inspect` and `Callout.plan`;
 each is a `door` that names its target, so that the table of rooms can be held against them.
 """
@@ -43,7 +45,9 @@ def doors(
 
     def look_up(name: str) -> Any:
         if name in homes:
-            return getattr(import_module(f"{package}.{homes[name]}"), name)
+            from seatwork.arguments import telling
+
+            return telling(getattr(import_module(f"{package}.{homes[name]}"), name))
         if name in inner:
             return import_module(f"{package}.{name}")
         if name in earlier:

@@ -5,6 +5,9 @@ from collections.abc import Callable, Sequence
 LONGEST = 300
 """Letters of a value that a sentence shows."""
 
+LONGEST_WORDS = 1000
+"""Letters of what is wrong, and of what would do; some name every choice."""
+
 
 class Length(float):
     """A length [mm] inside an error, so that it can be shown in the reader's units."""
@@ -80,10 +83,11 @@ class SeatworkError(ValueError):
         sizes = {name: plainly(size, show) for name, size in self.sizes.items()}
         fault = self.fault.format(**sizes) if sizes else self.fault
         remedy = self.remedy.format(**sizes) if sizes else self.remedy
+        fault, remedy = (plainly(words, longest=LONGEST_WORDS) for words in (fault, remedy))
         return f"{plainly(self.value, show)}: {fault}; {remedy}."
 
 
-def plainly(value: object, show: Callable[[object], str] = str) -> str:
+def plainly(value: object, show: Callable[[object], str] = str, *, longest: int = LONGEST) -> str:
     r"""Write a value so that a sentence can hold it: one line, printable, not endless.
 
     Parameters
@@ -92,6 +96,8 @@ def plainly(value: object, show: Callable[[object], str] = str) -> str:
         Anything at all, also what cannot be written.
     show : callable
         Writes the value.
+    longest : int
+        Letters shown.
 
     Examples
     --------
@@ -103,7 +109,7 @@ def plainly(value: object, show: Callable[[object], str] = str) -> str:
     except Exception:
         return f"a value of the kind {type(value).__name__}"
     text = "".join(letter if letter.isprintable() else " " for letter in text)
-    return text if len(text) <= LONGEST else f"{text[:LONGEST]} ... ({len(text):,} letters long)"
+    return text if len(text) <= longest else f"{text[:longest]} ... ({len(text):,} letters long)"
 
 
 MOST_TOLD = 20

@@ -1,7 +1,6 @@
 """Feeds: per tooth, per turn, per minute, and the time a cut takes."""
 
 from seatwork import checks
-from seatwork.errors import SeatworkError
 
 
 def feed_per_turn(*, feed_per_tooth: float, flutes: int) -> float:
@@ -30,7 +29,7 @@ def feed_per_turn(*, feed_per_tooth: float, flutes: int) -> float:
     0.15
     """
     checks.length(feed_per_tooth, "feed per tooth")
-    _whole_flutes(flutes)
+    checks.flutes(flutes)
     return feed_per_tooth * flutes
 
 
@@ -48,7 +47,7 @@ def feed_per_tooth(*, feed: float, flutes: int) -> float:
     0.05
     """
     checks.quantity(feed, "feed", "mm/rev")
-    _whole_flutes(flutes)
+    checks.flutes(flutes)
     return feed / flutes
 
 
@@ -125,10 +124,3 @@ def time_in_cut(
     checks.not_below(dwell_turns, 0, "dwell", "rev")
     rate = feed_rate(spindle_speed=spindle_speed, feed=feed)
     return 60 * (travel / rate + dwell_turns / spindle_speed)
-
-
-def _whole_flutes(flutes: int) -> None:
-    if not (flutes >= 1 and flutes == int(flutes)):
-        raise SeatworkError(
-            f"{flutes} flutes", "a cutter has a whole number of lips", "give 1 or more"
-        )

@@ -106,6 +106,8 @@ def stall(
     checks.quantity(spindle_speed, "spindle speed", "rev/min")
     checks.length(reference_thickness, "reference thickness")
     checks.not_below(wear_factor, 1, "wear factor")
+    if not checks.between(exponent, 0, 1):
+        raise SeatworkError(exponent, "the exponent lies from 0 to 1", "take 0.25 for steel")
     if not 0 < efficiency <= 1:
         raise SeatworkError(
             f"{efficiency:g}",

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import seatwork
+from seatwork.arguments import told
 from seatwork.shop.folder import package_text
 from seatwork.shop.house import house_rules
 
@@ -11,6 +12,7 @@ PACKAGE = Path(seatwork.__file__).resolve().parent
 WORDING, GLOSSARY = "wording.toml", "glossary.toml"
 
 
+@told
 def source(package: Path = PACKAGE) -> Path:
     """Find the folder that holds ``notebooks/`` and ``exercises/`` as delivered.
 
@@ -31,6 +33,7 @@ def source(package: Path = PACKAGE) -> Path:
     return package / "workbook"
 
 
+@told
 def shop_defaults(package: Path = PACKAGE) -> Path:
     """Find the folder of the shop's default lists; package data in every install."""
     return package / "shop" / "defaults"

@@ -4,6 +4,7 @@ import json
 from dataclasses import dataclass
 from pathlib import Path
 
+from seatwork.arguments import told
 from seatwork.errors import SeatworkError
 from seatwork.opening.delivered import RECORD, fingerprint, recorded, refusal, write
 from seatwork.opening.origin import originals
@@ -37,6 +38,7 @@ class Delivery:
     left_alone: tuple[str, ...]
 
 
+@told
 def deliver(folder: Path) -> Delivery:
     """Make the workbook folder, or bring it up to date, and leave the reader's work alone.
 

@@ -195,7 +195,9 @@ def simulate(
     checks.count(count, "number of assemblies")
     import numpy as np
 
-    total = np.full(count, _nominal(terms))
+    if not isinstance(rng, np.random.Generator):
+        raise SeatworkError(rng, "no numbers can be drawn from it", "give a numpy Generator")
+    total = np.full(count, float(_nominal(terms)))
     for term in terms:
         total += (term.direction * term.tolerance) * _drawn(term.spread, rng, count)
     return total

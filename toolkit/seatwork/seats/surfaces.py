@@ -27,7 +27,7 @@ D/2 + T (p - sqrt(p² - D²/4)), deeper by the drop of the surface.
 
 from dataclasses import dataclass
 from math import cos, radians, sqrt, tan
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING, Protocol, runtime_checkable
 
 from seatwork import checks
 from seatwork.errors import Angle, Length, SeatworkError
@@ -46,6 +46,7 @@ ROUNDING = 1e-12
 """Share of a square within which a point counts as on the edge of a round face [-]."""
 
 
+@runtime_checkable
 class Surface(Protocol):
     """What ``rim`` and ``clean_up`` ask of a surface."""
 

@@ -170,6 +170,8 @@ def confirmed(name: str, entry: Mapping[str, Cell], *columns: str) -> str:
     'memory'
     """
     held = about(name).columns
+    if "confirmed" not in entry:
+        raise SeatworkError(name, "that is no row of the table", f"take one of rows({name!r})")
     grades = [str(entry["confirmed"]), *(held[column].confirmed for column in columns)]
     return min((grade for grade in grades if grade), key=CONFIRMED.index)
 

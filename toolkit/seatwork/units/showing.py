@@ -1,6 +1,6 @@
 """Values as people read them: rounded once, here, half away from zero."""
 
-from decimal import ROUND_HALF_UP, Decimal
+from decimal import ROUND_HALF_UP, Decimal, InvalidOperation
 
 from seatwork.errors import Angle, Length, SeatworkError
 
@@ -51,7 +51,12 @@ def rounded(value: float | Decimal, places: int) -> Decimal:
     exact = value if isinstance(value, Decimal) else Decimal(repr(float(value)))
     if not exact.is_finite():
         raise SeatworkError(value, "that is not a finite number", "check the sizes it came from")
-    result = exact.quantize(Decimal(1).scaleb(-places), rounding=ROUND_HALF_UP)
+    try:
+        result = exact.quantize(Decimal(1).scaleb(-places), rounding=ROUND_HALF_UP)
+    except InvalidOperation as error:
+        raise SeatworkError(
+            value, f"it has too many digits for {places} places", "ask for fewer places"
+        ) from error
     return abs(result) if result.is_zero() else result
 
 
@@ -113,7 +118,7 @@ def show_length(mm: float, system: str = "inch", places: int | None = None) -> s
     >>> show_length(12.7), show_length(12.7, "metric")
     ('0.500 in', '12.70 mm')
     """
-    return f"{rounded_length(mm, system, places):f} {UNIT[system]}"
+    return f"{rounded_length(mm, system, places):f} {UNIT[system_named(system)]}"
 
 
 def show_both(mm: float, system: str = "inch", places: int | None = None) -> str:

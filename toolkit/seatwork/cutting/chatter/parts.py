@@ -107,10 +107,7 @@ class Cutter:
     runout: float = 0.0
 
     def __post_init__(self) -> None:
-        if not (self.flutes >= 1 and self.flutes == int(self.flutes)):
-            raise SeatworkError(
-                f"{self.flutes} flutes", "a cutter has a whole number of lips", "give 1 or more"
-            )
+        checks.flutes(self.flutes)
         checks.cutter_angle(self.included_angle)
         checks.not_below(self.runout, 0, "runout", "mm")
         if self.spacing is not None:

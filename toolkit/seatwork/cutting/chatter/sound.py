@@ -18,6 +18,9 @@ AUDIBLE = 80.0
 SHIFT = 4
 _FADE = 0.01
 
+MOST_SAMPLES = 10_000_000
+"""Samples at once: nearly four minutes at the usual rate."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Sound:
@@ -76,6 +79,7 @@ def sound(*, trace: Trace, rate: int = RATE, full_scale: float = FULL_SCALE) -> 
     """
     checks.quantity(rate, "sample rate", "1/s")
     checks.quantity(full_scale, "full scale velocity", "mm/s")
+    checks.not_too_many(trace.time[-1] * rate, MOST_SAMPLES, "samples")
     moments = np.arange(0, trace.time[-1], 1 / rate)
     velocity = np.interp(moments, trace.time, trace.velocity)
     return _faded(np.tanh(velocity / full_scale), rate, 1)
@@ -125,6 +129,7 @@ def tone(
         raise SeatworkError(f"{frequency:g} Hz", "no such tone sounds", "give a frequency above 0")
     if not 0 < level <= 1:
         raise SeatworkError(f"{level:g}", "the level lies above 0 and goes up to 1", "take 0.3")
+    checks.not_too_many(duration * rate, MOST_SAMPLES, "samples")
     factor = 1 if abs(frequency) >= AUDIBLE else SHIFT
     moments = np.arange(0, duration, 1 / rate)
     # Only the shape of growth sounds: the loudest end is brought to `level`.

@@ -19,6 +19,9 @@ from seatwork.errors import SeatworkError
 
 STEPS_PER_WAVE = 120
 
+MOST_STEPS = 1_000_000
+"""Steps of one trace: some 30 s at 250 Hz, and a few seconds of work."""
+
 Four = tuple[float, float, float, float]
 
 
@@ -143,6 +146,7 @@ def trace(
     Regeneration with the tool leaving the cut; own stepping (check A7).
     """
     _check(machine, spindle_speed, width, feed, duration, cap)
+    _check_steps(machine, spindle_speed, duration, steps_per_wave)
     surface = _surface(machine, cutter, cut, spindle_speed, feed, steps_per_wave)
     stepper = _stepper(machine, cutter, cut, surface, spindle_speed, width)
     rest = -cut.normal_coefficient * sin(cutter.half_angle) ** 2 * width * feed / 1e6
@@ -166,6 +170,15 @@ def _check(
     checks.quantity(feed, "feed", "mm/rev")
     checks.quantity(duration, "duration", "s")
     checks.length(cap, "cap")
+
+
+def _check_steps(
+    machine: Machine, spindle_speed: float, duration: float, steps_per_wave: int
+) -> None:
+    checks.count(steps_per_wave, "number of steps in a wave")
+    rate = steps_per_wave * machine.natural_frequency
+    checks.not_too_many(duration * rate, MOST_STEPS, "steps of the trace")
+    checks.not_too_many(60 / spindle_speed * rate, MOST_STEPS, "steps in one turn")
 
 
 def _surface(

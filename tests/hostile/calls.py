@@ -1,0 +1,362 @@
+"""One right call of every function that a room hands out, by name; what hostile calls vary."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import cache
+from importlib import import_module
+from inspect import isclass
+from pathlib import Path
+from random import Random
+from typing import Any
+
+import numpy as np
+from seatwork import cutting, inspection, marking, notes, questions, seats, tables
+from seatwork.errors import SeatworkError
+from seatwork.plan import make_plan
+from seatwork.plan.telling import Row
+from seatwork.seats.stack import Term
+from seatwork.seats.surfaces import Flat, Tilted
+from seatwork.shop import rules
+
+ROOMS = (
+    "benches", "cards", "cutting", "drawings", "hardware", "inspection", "marking", "notes",
+    "opening", "plan", "questions", "seats", "shop", "tables", "units", "worksheet",
+)  # fmt: skip
+
+SEAT = seats.Countersink(diameter=12, hole_diameter=6, included_angle=90)
+HEAD = seats.Head(sharp_diameter=12.5, included_angle=82, edge_diameter=12, height=3.8)
+BALLS = {"ball_diameter": 12, "ball_top": 6, "included_angle": 90}
+MACHINE = cutting.Machine(stiffness=1e7, natural_frequency=120, damping_ratio=0.04)
+CUTTER = cutting.Cutter(flutes=3, included_angle=82)
+CUT = cutting.Cut(normal_coefficient=8e8, tangential_coefficient=2e9, mean_diameter=9)
+CHATTER = {"machine": MACHINE, "cutter": CUTTER, "cut": CUT}
+TERMS = [Term(nominal=1, tolerance=0.1, direction=1), Term(nominal=2, tolerance=0.1, direction=-1)]
+NOTE = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
+
+
+@dataclass(frozen=True)
+class Ground:
+    """What a right call may use: a folder of its own, and things made of it once."""
+
+    folder: Path
+
+    @property
+    def course(self) -> Path:
+        """Name a folder for the instructor, made if need be."""
+        place = self.folder / "course"
+        place.mkdir(exist_ok=True)
+        return place
+
+    @property
+    def handed_in(self) -> Path:
+        """Name a folder of answer files, made if need be."""
+        place = self.folder / "in"
+        place.mkdir(exist_ok=True)
+        return place
+
+    @property
+    def notes(self) -> Path:
+        """Write a part of one feature."""
+        place = self.folder / "plate.csv"
+        place.write_text(f"feature,note\nA,{NOTE}\n", encoding="utf-8")
+        return place
+
+    @property
+    def measured(self) -> Path:
+        """Write a sheet of one measured part."""
+        place = self.folder / "measured.csv"
+        place.write_text("part,diameter\nP1,.385 in\n", encoding="utf-8")
+        return place
+
+
+@cache
+def plan() -> Any:
+    """Plan the note that the calls share."""
+    return make_plan(notes.read(NOTE), material="6061 aluminum", machine="bench drill press")
+
+
+@cache
+def trace() -> cutting.Trace:
+    """Cut for a few hundredths of a second."""
+    return cutting.trace(**CHATTER, spindle_speed=300, width=0.5, feed=0.1, duration=0.4)
+
+
+def number_part() -> Any:
+    """Draw a question and take its first part."""
+    return question().parts[0]
+
+
+def question() -> questions.Question:
+    """Draw a question."""
+    return questions.named("seat-depth").draw(Random(1))
+
+
+def sheet() -> marking.Sheet:
+    """Load a short sheet."""
+    from seatwork.marking import sheets
+
+    return sheets.load("counterbores")
+
+
+def parts() -> Any:
+    """Judge one measured part."""
+    return inspection.inspect([inspection.Measured(part="P1", diameter=9.8)], {"": plan()}).parts
+
+
+def record(ground: Ground) -> Any:
+    """Hand a sheet out, and read the record of it."""
+    from seatwork.marking import handed
+
+    marking.hand_out(ground.course, sheet(), ["L07"])
+    return handed.read(ground.course)
+
+
+Call = Callable[[Ground], dict[str, Any]]
+
+
+def always(**given: Any) -> Call:
+    """Give the same arguments on any ground."""
+    return lambda ground: dict(given)
+
+
+CALLS: dict[str, Call] = {
+    "units.angle": always(value="82°"),
+    "units.cutting_speed": always(value="90 sfm", system="inch"),
+    "units.explain": always(error=SeatworkError("a", "b", "c"), system="inch"),
+    "units.feed": always(value=".004 ipr", system="inch"),
+    "units.length": always(value="1/4 in", system="inch"),
+    "units.number": always(value="688"),
+    "units.rounded": always(value=1.25, places=1),
+    "units.rounded_length": always(mm=12.7, system="inch", places=3),
+    "units.show_angle": always(degrees=82.0, places=1),
+    "units.show_both": always(mm=12.7, system="inch", places=3),
+    "units.show_feed": always(mm_per_rev=0.1, system="inch"),
+    "units.show_length": always(mm=12.7, system="inch", places=3),
+    "units.show_note": always(mm=12.7, system="inch", places=3),
+    "units.show_number": always(value=1.25, places=2, least=1),
+    "units.show_speed": always(metres_per_minute=27.4, system="inch"),
+    "units.show_spindle": always(rev_per_minute=688.0),
+    "tables.about": always(name=tables.names()[0]),
+    "tables.confirmed": always(name=tables.names()[0], entry=tables.rows(tables.names()[0])[0]),
+    "tables.load": always(name=tables.names()[0]),
+    "tables.names": always(),
+    "tables.row": always(name="metric_csk_iso_10642", key="M6"),
+    "tables.rows": always(name=tables.names()[0]),
+    "tables.sources": always(),
+    "shop.cautions": always(operations=["countersink"], folder=None),
+    "shop.cutters": lambda ground: {"folder": ground.folder},
+    "shop.glossary": lambda ground: {"folder": ground.folder},
+    "shop.machines": lambda ground: {"folder": ground.folder},
+    "shop.materials": lambda ground: {"folder": ground.folder},
+    "shop.find": lambda ground: {"start": ground.folder},
+    "shop.rules": lambda ground: {"folder": ground.folder},
+    "shop.wording": lambda ground: {"folder": ground.folder},
+    "seats.Chamfer": always(leg=1, included_angle=90),
+    "seats.Counterbore": always(diameter=11, depth=6, hole_diameter=6.6),
+    "seats.Countersink": always(diameter=12, hole_diameter=6, included_angle=90),
+    "seats.Head": always(sharp_diameter=12, included_angle=82, edge_diameter=11, height=3),
+    "seats.Spotface": always(diameter=20, hole_diameter=7),
+    "seats.angle_from_two_balls": always(
+        small_diameter=8, large_diameter=12, small_top=0, large_top=9
+    ),
+    "seats.ball_top": always(ball_diameter=12, seat=SEAT),
+    "seats.bearing_pressure": always(force=1000, outside_diameter=12, hole_diameter=7),
+    "seats.bending_stress": always(tilt=1, diameter=10, grip=40, modulus=2e5),
+    "seats.clean_up": always(
+        spotface=seats.Spotface(diameter=20, hole_diameter=7), face=Tilted(tilt=2)
+    ),
+    "seats.diameter_from_ball": always(**BALLS),
+    "seats.fit": always(head=HEAD, seat=SEAT),
+    "seats.protrusion": always(sharp_diameter=12, gage_diameter=10, included_angle=82),
+    "seats.rim": always(seat=SEAT, surface=Flat(), points=8),
+    "seats.rss": always(terms=TERMS),
+    "seats.simulate": always(terms=TERMS, rng=np.random.default_rng(1), count=10),
+    "seats.worst_case": always(terms=TERMS),
+    "cutting.Cut": always(
+        normal_coefficient=8e8, tangential_coefficient=2e9, mean_diameter=9, process_damping=0.0,
+        friction=0.3,
+    ),
+    "cutting.Cutter": always(flutes=2, included_angle=82, spacing=(170.0, 190.0), runout=0.0),
+    "cutting.Machine": always(
+        stiffness=1e7, natural_frequency=120, damping_ratio=0.04, direction="axial"
+    ),
+    "cutting.SpeedRange": always(slowest=60, fastest=3000),
+    "cutting.absolute_limit": always(**CHATTER),
+    "cutting.chatter_band": always(**CHATTER, surface_speed=20),
+    "cutting.critical_speed": always(**CHATTER),
+    "cutting.cutting_speed": always(spindle_speed=300, diameter=12),
+    "cutting.depth_of_cut": always(width=1, included_angle=82),
+    "cutting.feed_per_tooth": always(feed=0.1, flutes=2),
+    "cutting.feed_per_turn": always(feed_per_tooth=0.05, flutes=2),
+    "cutting.feed_rate": always(spindle_speed=300, feed=0.1),
+    "cutting.frequency_from_marks": always(marks=7.5, spindle_speed=300, direction="axial"),
+    "cutting.geared_steps": always(steps=(300.0, 600.0), ratio=0.2),
+    "cutting.handbook_drilling": always(
+        material_factor=7000, diameter=10, feed=0.1, spindle_speed=300, chisel_thrust=1.355,
+        chisel_torque=1.085, chisel_push=0.03, wear_factor=1.3,
+    ),
+    "cutting.land_damping": always(indentation=4e13, wear_land=0.05),
+    "cutting.land_over_wave": always(
+        wear_land=0.05, frequency=120, spindle_speed=300, mean_diameter=9
+    ),
+    "cutting.lip_in_cut": always(diameter=12, hole_diameter=6, included_angle=82),
+    "cutting.maker_drilling": always(
+        material_factor=1, diameter=10, feed=0.1, spindle_speed=300
+    ),
+    "cutting.marks_per_turn": always(frequency=120, spindle_speed=300, direction="axial"),
+    "cutting.mean_diameter": always(diameter=12, hole_diameter=6),
+    "cutting.operation_speed": always(drill_speed=900, ratio=0.33, cap=300),
+    "cutting.pick_step": always(
+        spindle_speed=500, steps=(250.0, 410.0), caps={"cap": 300.0}, nearest=True
+    ),
+    "cutting.power": always(torque=1, spindle_speed=300),
+    "cutting.pulley_steps": always(
+        motor_speed=1725, motor_pulleys=(50.0, 75.0), spindle_pulleys=(150.0, 100.0)
+    ),
+    "cutting.removal_rate": always(feed=0.1, spindle_speed=300, diameter=12, hole_diameter=6),
+    "cutting.ring": always(frequency=120, spindle_speed=300, height=0.1, points=16),
+    "cutting.shear_plane": always(shear_stress=300, friction_angle=30, rake=5),
+    "cutting.sound": lambda ground: {"trace": trace(), "rate": 8000, "full_scale": 100},
+    "cutting.specific_force": always(main_value=1500, exponent=0.25, chip_thickness=0.1, rake=5),
+    "cutting.spindle_speed": always(cutting_speed=25, diameter=12),
+    "cutting.stability": always(**CHATTER, spindle_speeds=(300.0, 600.0), widths=(0.5, 1.0)),
+    "cutting.stall": always(
+        plain_torque=1, chip_thickness=0.1, motor_power=500, spindle_speed=300, exponent=0.25,
+        reference_thickness=0.4, wear_factor=1.3, efficiency=0.8,
+    ),
+    "cutting.surface_left": lambda ground: {"trace": trace()},
+    "cutting.thrust": always(
+        normal_coefficient=800, feed=0.1, diameter=12, hole_diameter=6, included_angle=82
+    ),
+    "cutting.time_in_cut": always(travel=3, spindle_speed=300, feed=0.1, dwell_turns=2),
+    "cutting.tone": always(frequency=120, duration=0.01, growth=0.1, level=0.3, rate=8000),
+    "cutting.torque": always(
+        tangential_coefficient=2000, feed=0.1, diameter=12, hole_diameter=6
+    ),
+    "cutting.trace": always(
+        **CHATTER, spindle_speed=300, width=0.5, feed=0.1, duration=0.01, kick=0.01, cap=1.0,
+        steps_per_wave=60,
+    ),
+    "cutting.width_limit": always(**CHATTER, spindle_speed=300, widest=5.0),
+    "hardware.across_corners": always(across_flats=19),
+    "hardware.angle_tolerance": always(shorter_leg=10, tolerance_class="m"),
+    "hardware.caution": always(confirmed="memory"),
+    "hardware.center_drill": always(text="#3"),
+    "hardware.clearance_hole": always(size="#10", fit="normal", standard=None),
+    "hardware.counterbore": always(
+        text="M8 socket head cap screw", standard=None, series=1, room_for="socket wrench",
+        fit="close", washer_thickness=0.0,
+    ),
+    "hardware.countersink": always(text="M8 socket flat head", standard=None),
+    "hardware.drill": always(text="#7"),
+    "hardware.drills": always(system="inch"),
+    "hardware.edge_distances": always(diameter=4.0, what="edge distance"),
+    "hardware.edge_tolerance": always(leg=1.0, tolerance_class="m"),
+    "hardware.hole_limits": always(diameter=8.0, grade="H13"),
+    "hardware.least_sheet": always(countersink_depth=1.0, head_height=1.5, rivet=None),
+    "hardware.next_drill": always(diameter=5.0, direction="up", system="inch"),
+    "hardware.rivet": always(text="1/8"),
+    "hardware.screw": always(text="#10 flat head"),
+    "hardware.series_meaning": always(series=1),
+    "hardware.size": always(text="#7", system="inch"),
+    "hardware.structural_countersink": always(diameter=16.0),
+    "hardware.tap_drill": always(text="1/4-20"),
+    "hardware.tapped_hole_chamfer": always(text="1/4-20"),
+    "hardware.thread": always(text="1/4-20"),
+    "hardware.washer": always(text="1/4 narrow"),
+    "hardware.wrench_socket": always(text="3/8 hex cap", outside_diameter=20.0),
+    "notes.read": always(text=NOTE, system="inch", rules=rules()),
+    "notes.write": lambda ground: {"callout": notes.read(NOTE), "style": "symbols"},
+    "plan.plan_parts": lambda ground: {
+        "paths": [ground.notes], "material": "6061 aluminum", "machine": "bench drill press",
+    },
+    "plan.make": lambda ground: {
+        "callout": notes.read(NOTE), "material": "6061 aluminum", "machine": "bench drill press",
+    },
+    "plan.make_plan": lambda ground: {
+        "callout": notes.read(NOTE), "screw": None, "material": "6061 aluminum",
+        "machine": "bench drill press", "thickness": 6.35, "edge": 12.0, "engagement": None,
+    },
+    "inspection.Measured": always(part="P1", diameter=9.8),
+    "inspection.inspect": lambda ground: {
+        "measured": [inspection.Measured(part="P1", diameter=9.8)], "plans": {"": plan()},
+    },
+    "inspection.histogram": always(values=[9.8, 9.9, 9.85], width=0.05),
+    "inspection.inspect_parts": lambda ground: {
+        "plan": plan(), "measured": [inspection.Measured(part="P1", diameter=9.8)],
+    },
+    "inspection.run_chart": lambda ground: {"parts": parts(), "key": "diameter"},
+    "inspection.inspect_file": lambda ground: {"path": ground.measured, "plans": {"": plan()}},
+    "inspection.read_sheet": lambda ground: {"path": ground.measured, "systems": {"": "inch"}},
+    "questions.Mistake": always(code="M01", value=1.0, sentence="a slip", twin_of=None),
+    "questions.Tolerance": always(inch="0.002", metric="0.05", reason="a scale shows it"),
+    "questions.Slip": always(code="M01", value="1.0", sentence="a slip", twin_of=None),
+    "questions.all_types": always(),
+    "questions.judge": lambda ground: {"part": number_part(), "text": "1.5"},
+    "questions.judge_all": lambda ground: {"question": question(), "typed": ["1.5"]},
+    "questions.named": always(name="seat-depth", own=None),
+    "questions.own_types": lambda ground: {"folder": ground.folder},
+    "questions.lacks": always(kind=questions.named("seat-depth"), draws=1),
+    "marking.counted": always(results={"slips": [], "files": [], "unknown": []}),
+    "marking.reasons": lambda ground: {
+        "record": record(ground), "sheet": sheet(), "learner": "L07", "question": "b2",
+        "text": "0.5",
+    },
+    "marking.Answer": always(parts=("1",), attempt=1, tries=0, hints=0, sure=False),
+    "marking.AnswerFile": always(learner="L07", sheet="cones", form=1),
+    "marking.Marker": lambda ground: {"folder": ground.course, "sheet": sheet()},
+    "marking.hand_out": lambda ground: {
+        "folder": ground.course, "sheet": sheet(), "learners": ["L07"], "sitting": 1,
+        "mode": None, "target": None,
+    },
+    "marking.mark": lambda ground: {
+        "folder": ground.course, "sheet": sheet(), "answers": ground.handed_in, "progress": None,
+    },
+    "cards.Pages": always(paper="letter", foot="seatwork"),
+    "cards.job_card": lambda ground: {
+        "plan": plan(), "paper": "letter", "date": "2026-03-02", "name": "hopper plate",
+    },
+    "cards.part_card": lambda ground: {
+        "name": "hopper plate", "plans": {"seat": plan()}, "paper": "letter",
+        "date": "2026-03-02", "left_out": (), "progress": None,
+    },
+    "cards.told": always(rows=[Row(label="a", text="b")]),
+    "worksheet.from_paper": lambda ground: {"sheet": "cones", "course": ground.course},
+    "worksheet.model_sheet": always(name="cones"),
+    "worksheet.sheet": always(name="cones"),
+    "opening.deliver": lambda ground: {"folder": ground.folder / "workbook"},
+    "opening.shop_defaults": lambda ground: {"package": ground.folder},
+    "opening.source": lambda ground: {"package": ground.folder},
+    "benches.angles": always(cutter_angle=82.0, screw="M6 socket flat 90° (hopper plate)"),
+    "benches.chatter": always(speed=1000, flutes=6, width=0.5, runout=0.0),
+    "benches.counterbore": always(depth=None, socket=None, washer=False),
+    "benches.cutters": always(pick=None, opened=None, material=None),
+    "benches.depth": always(cut=False, new_nose=2.0, diameter=None),
+    "benches.edges": always(all_round=False, place=None, width=None),
+    "benches.flush": always(diameter=None, tolerance=None, hole=None),
+    "benches.gaging": always(shown=False, way=None, rise=None),
+    "benches.note": always(note=NOTE, opened=False, system="inch"),
+    "benches.slips": always(pick=None, answer=None, learner=None),
+    "benches.speeds": always(operation=None, diameter=None, machine=None),
+    "benches.spotface": always(depth=0.0, tilt=3, roughness=0.15),
+    "benches.which_seat": always(opened=False, system="inch", palette=None),
+}  # fmt: skip
+
+RECORDS = {
+    "cards.Pages", "seats.Fit", "tables.Column", "tables.Table", "shop.HouseRules", "shop.Rule",
+}  # fmt: skip
+"""Results that only the package makes; what is put into them is its own affair."""
+
+
+def public() -> Iterator[tuple[str, Any]]:
+    """Yield everything callable that a room hands out, with its name."""
+    for room in ROOMS:
+        home = import_module(f"seatwork.{room}")
+        for name in getattr(home, "__all__", None) or dir(home):
+            if not name.startswith("_") and callable(found := getattr(home, name)):
+                yield f"{room}.{name}", found
+
+
+def functions() -> list[str]:
+    """Name the public functions; classes are walked where the table calls them."""
+    return [name for name, found in public() if not isclass(found)]
