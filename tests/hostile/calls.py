@@ -143,7 +143,7 @@ CALLS: dict[str, Call] = {
     "tables.row": always(name="metric_csk_iso_10642", key="M6"),
     "tables.rows": always(name=tables.names()[0]),
     "tables.sources": always(),
-    "shop.cautions": always(operations=["countersink"], folder=None),
+    "shop.cautions": always(operations=["counterbore"], folder=None),
     "shop.cutters": lambda ground: {"folder": ground.folder},
     "shop.glossary": lambda ground: {"folder": ground.folder},
     "shop.machines": lambda ground: {"folder": ground.folder},

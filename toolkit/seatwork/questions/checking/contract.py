@@ -12,6 +12,7 @@ from seatwork.questions.type.verdicts import judge
 DRAWS = 100
 SYSTEMS = ("inch", "metric")
 FORMULA = re.compile(r"[=×÷√*]| [/+−-] \S|\d\s*/\s*\S")
+MOST_DRAWS = 10_000
 SHORTEST_REASON = 20
 OTHER_UNIT = {"inch": re.compile(r"\d mm\b"), "metric": re.compile(r"\d in\b")}
 
@@ -26,6 +27,8 @@ def lacks(kind: type[Question], draws: int = DRAWS) -> tuple[str, ...]:
     draws : int
         How many questions are drawn and looked at, each in both unit systems.
     """
+    if not 1 <= draws <= MOST_DRAWS:
+        raise SeatworkError(draws, f"draws go from 1 to {MOST_DRAWS:,}", f"take {DRAWS}")
     said = list(_said(kind))
     if said:
         return tuple(said)
