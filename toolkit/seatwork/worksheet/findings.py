@@ -72,7 +72,7 @@ def _look_at(plan: Sheet, desks: list["Desk"], seen: Witness, found: Findings) -
     for item in plan.items:
         asking = [desk for desk in desks if item.id in desk.asked]
         if asking:
-            line = _answer(asking[-1], item.id)
+            line = _line(asking[-1], item.id)
             found.lines.append(f"{item.id}: {line}")
             found.right = found.right and line == RIGHT
         elif seen.tried(f"ask({item.id!r}", f'ask("{item.id}"'):
@@ -82,7 +82,7 @@ def _look_at(plan: Sheet, desks: list["Desk"], seen: Witness, found: Findings) -
             found.lack(f'sheet.ask("{item.id}")')
     if not any(desk.finished for desk in desks) and not seen.tried("finish("):
         found.lack("sheet.finish()")
-    found.faults += _other_numbers(plan, desks)
+    found.faults += _other_numbers(plan, desks, seen.folder)
     if any(not desk.is_practice for desk in desks):
         found.lines.append("This sheet is graded: your instructor says what is right.")
         found.right = False
@@ -126,17 +126,26 @@ def _plans(seen: Witness, found: Findings) -> list[Sheet]:
     try:
         return [sheets.load(seen.named)]
     except Exception as error:  # a workbook's own question code may fail in any way
-        found.faults.append(_why(error))
+        found.faults += [] if seen.stopped else [_why(error)]
         return []
 
 
-def _other_numbers(plan: Sheet, desks: list["Desk"]) -> Iterator[str]:
-    mine = given.look_for(plan.name, Path.cwd(), find())
+def _other_numbers(plan: Sheet, desks: list["Desk"], folder: Path) -> Iterator[str]:
+    if not desks:
+        return
+    mine = given.look_for(plan.name, folder, find())
     if any(desk.mine != mine for desk in desks):
         yield (
             f"The page answers other numbers than those given to {mine.learner}. Its first "
             f'cell is to be: sheet = worksheet.sheet("{plan.name}")'
         )
+
+
+def _line(desk: "Desk", name: str) -> str:
+    try:
+        return _answer(desk, name)
+    except Exception as error:  # a question type of the workbook's own may fail in any way
+        return f"could not be judged: {plain(f'{type(error).__name__}: {error}')}"
 
 
 def _answer(desk: "Desk", name: str) -> str:

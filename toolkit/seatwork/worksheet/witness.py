@@ -22,14 +22,16 @@ class Witness:
 
     Parameters
     ----------
+    folder : Path
+        The page's own folder.
     scratch : Path
         A folder of the referee's own; copies of answer files go there.
     named : str
         The sheet that the page's file name promises; may be none of the sheets.
     """
 
-    def __init__(self, scratch: Path, named: str) -> None:
-        self.scratch, self.named = scratch, named
+    def __init__(self, folder: Path, scratch: Path, named: str) -> None:
+        self.folder, self.scratch, self.named = folder, scratch, named
         self.desks: list[Desk] = []
         self.stopped: list[tuple[str, BaseException]] = []
 
@@ -66,7 +68,7 @@ def sit(page_folder: str, scratch: str, named: str) -> None:
     from IPython.core.getipython import get_ipython
 
     os.chdir(page_folder)
-    sitting = Witness(Path(scratch), named)
+    sitting = Witness(Path(page_folder), Path(scratch), named)
     shell: Any = get_ipython()
     shell.events.register("post_run_cell", sitting.look)
 
@@ -76,6 +78,7 @@ def tell(path: str) -> str:
     from seatwork.worksheet.findings import findings
 
     assert sitting is not None
+    os.chdir(sitting.folder)  # a cell may have gone elsewhere
     found = findings(sitting)
     Path(path).write_text(json.dumps(asdict(found)), encoding="utf-8")
     return PASSED if found.passed else NOT_PASSED
