@@ -22,8 +22,7 @@ def found() -> Inspection:
         for part in ("hopper_plate", "frame_pad")
         for name, made in plan_part(DEMO / f"{part}.csv").plans.items()
     }
-    systems = {name: made.callout.system for name, made in plans.items()}
-    return inspect(read_sheet(DEMO / "measured.csv", systems=systems).measured, plans)
+    return inspect(read_sheet(DEMO / "measured.csv", features=tuple(plans)).measured, plans)
 
 
 @pytest.mark.slow

@@ -33,6 +33,7 @@ def planned(note="4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW", **kno
 
 def verdict(made=None, **values):
     """Judge one part."""
+    values = {"instruments": {"angle": "two balls"}, **values}
     found = inspect([Measured(part="L07-1", **values)], {"plate": made or planned()}, shop=SHOP)
     assert found.faults == ()
     return found.parts[0]
@@ -202,8 +203,9 @@ def test_rows_carry_the_verdict_in_word_and_sign() -> None:
 
 def test_results_open_without_a_formula(tmp_path) -> None:
     """A part's mark that looks like a formula is written as text."""
+    with_balls = {**GOOD, "instruments": {"angle": "two balls"}}
     found = inspect(
-        [Measured(part="=1+1", feature="plate", **GOOD)], {"plate": planned()}, shop=SHOP
+        [Measured(part="=1+1", feature="plate", **with_balls)], {"plate": planned()}, shop=SHOP
     )
     assert "\n'=1+1" in results_csv(found).replace("\r", "")
     assert summary(found).startswith("1 parts: 1 accept")
@@ -262,3 +264,87 @@ def test_the_rubric_leaves_what_a_person_must_judge_open() -> None:
     assert lines["Diameter"] == "OK"
     assert lines["Finish"] == lines["Burrs"] == lines["Safety"] == ""
     assert len(rubric()) == 6
+
+
+def test_an_instrument_that_is_not_named_counts_as_the_coarsest() -> None:
+    """An 82° angle of unknown making may be a protractor's, good to two degrees: it stays open."""
+    part = verdict(**GOOD, instruments={})
+    assert part.value_of("angle").verdict == "cannot tell with this instrument"
+    assert part.value_of("angle").uncertainty == 2.0
+    assert any("none is named" in row.text for row in part_rows(part))
+
+
+BORE = "DRILL & C'BORE FOR 3/8 SHCS"
+FACE = "17/32 THRU, ⌀1-1/4 S.F."
+
+
+@pytest.mark.parametrize(
+    ("note", "values", "reason"),
+    [
+        (BORE, {"diameter": 0.626 * IN}, "depth from the face was not measured"),
+        (BORE, {"depth": 0.386 * IN}, "diameter at the face was not measured"),
+        (BORE, {"tried": True}, "was not measured"),
+        (FACE, {"diameter": 1.25 * IN}, "clean all round"),
+        (FACE, {"cleaned": True}, "diameter at the face was not measured"),
+        ("4X ⌀.201 THRU ⌵ ⌀.385 X 82°", {"angle": 82.0}, "No size of the seat"),
+    ],
+)
+def test_nothing_is_accepted_on_readings_nobody_took(note, values, reason) -> None:
+    """A good reading alone accepts no seat that has more to it; what is missing is named."""
+    made = planned(note, material="1018 steel", machine="knee mill")
+    part = verdict(made, **values)
+    assert part.verdict == "cannot tell with this instrument"
+    assert any(reason in one for one in part.reasons)
+
+
+def test_a_reading_that_the_plan_has_no_limit_for_is_told() -> None:
+    """A depth of a spotface whose note gives none is not judged, and that is said."""
+    made = planned(FACE, material="gray iron", machine="knee mill")
+    part = verdict(made, diameter=1.25 * IN, cleaned=True, depth=2.0)
+    assert part.verdict == "accept"
+    assert part.reasons == ("Not judged: depth; the plan of this seat has no limit for it.",)
+
+
+def test_a_ball_in_the_cone_is_judged_by_the_height_of_its_top() -> None:
+    """In a 90° cone of 12 mm a 10 mm ball's top stands 10/2 (1 + √2) - 6 = 6.071 above the face.
+
+    The title block allows 11.8 to 12.2 in diameter, which is 0.1 in height, by the triangle.
+    """
+    made = planned("4X ⌀6 THRU ⌵ ⌀12 X 90°")
+    top = 5 * (1 + 2**0.5) - 6
+    good = verdict(made, angle=90.0, ball=10.0, ball_top=top)
+    assert good.verdict == "accept"
+    one = good.value_of("ball_top")
+    assert (one.least + one.greatest) / 2 == pytest.approx(top)
+    assert verdict(made, angle=90.0, ball=10.0, ball_top=top + 0.5).verdict == "reject"
+
+
+def test_a_ball_that_misses_the_cone_is_asked_about() -> None:
+    """A 2 mm ball falls through a 6 mm hole: no height of it says anything."""
+    plans = {"plate": planned("4X ⌀6 THRU ⌵ ⌀12 X 90°")}
+    part = Measured(part="L07-1", ball=2.0, ball_top=1.0, place="measured.csv, row 2")
+    (fault,) = inspect([part], plans, shop=SHOP).faults
+    assert fault.startswith("measured.csv, row 2, column ball: ")
+    assert "falls through" in fault
+
+
+def test_a_screw_that_fails_its_own_gage_rejects_no_seat() -> None:
+    """A head proud in the seat and off on the head gage accuses the screw, not the seat."""
+    off = {**GOOD, "stand": 0.010 * IN, "diameter": 0.390 * IN, "protrusion": 0.060 * IN}
+    part = verdict(**off)
+    assert part.verdict == "cannot tell with this instrument"
+    assert any("screw's own head" in reason for reason in part.reasons)
+    assert part.changes == (
+        "Try a screw that is good on the head gage before the stop is touched.",
+    )
+
+
+def test_a_note_with_two_seats_asks_which_one_is_meant() -> None:
+    """Readings of a counterbore are not held against the countersink of the same hole."""
+    made = planned("⌀.531 THRU ⌴ ⌀.81 ↧.5 ⌵ ⌀.9 X 90°", machine="knee mill")
+    values = {"diameter": 0.81 * IN, "depth": 0.5 * IN}
+    (fault,) = inspect([Measured(part="a", **values)], {"cap": made}, shop=SHOP).faults
+    assert "cap, counterbore" in fault
+    assert "cap, countersink" in fault
+    part = Measured(part="a", feature="cap, counterbore", **values)
+    assert inspect([part], {"cap": made}, shop=SHOP).parts[0].verdict == "accept"

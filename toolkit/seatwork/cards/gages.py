@@ -4,24 +4,30 @@ from seatwork.cards.blocks import caption, heading, sign_here, written
 from seatwork.cards.job import Day
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.plan import Plan, SeatPlan, telling
+from seatwork.inspection.blank import columns_of
+from seatwork.inspection.columns import COLUMNS, PART, REMARK, UNITS, Column
+from seatwork.inspection.cuts import Cut, cuts_of, readings_of
+from seatwork.inspection.judging import limits_of
+from seatwork.inspection.measured import QUANTITIES
+from seatwork.plan import Plan, telling
 from seatwork.seats import Countersink
 from seatwork.seats.gaging import ball_range
-from seatwork.units import show_both
+from seatwork.shop import rules
+from seatwork.units import show_angle, show_both, show_length
 
-COLUMNS = (0.34, 0.22, 0.22, 0.22)
-GAGES = ("ball", "second ball", "plate or head gage", "depth indicator", "caliper")
-ROWS = 5
+GAGES = (0.34, 0.22, 0.22, 0.22)
+PARTS = 4
+READINGS = (0.44, 0.2, *[0.36 / PARTS] * PARTS)
 STEP = {"inch": 0.0508, "metric": 0.05}  # mm of ball height
 
 
-def gage_sheet(plan: Plan, *, paper: str = "letter", date: Day = None) -> Pages:
-    """Set a gage sheet for each countersink of a plan.
+def gage_sheet(plans: Plan | dict[str, Plan], *, paper: str = "letter", date: Day = None) -> Pages:
+    """Set a gage sheet for each seat of a plan, or of the plans of a part.
 
     Parameters
     ----------
-    plan : Plan
-        Of a note with a countersink.
+    plans : Plan or dict of str to Plan
+        Of one note, or of a part's features by their names.
     paper : {"letter", "a4"}
         Size of the sheets.
     date : date or str, optional
@@ -30,38 +36,74 @@ def gage_sheet(plan: Plan, *, paper: str = "letter", date: Day = None) -> Pages:
     Raises
     ------
     SeatworkError
-        If the plan has no countersink.
+        If no plan has a seat to measure.
+
+    Notes
+    -----
+    Its readings are the columns of the blank that ``seatwork inspect --blank`` writes.
     """
-    seats = [seat for seat in plan.seats if isinstance(seat.shape, Countersink)]
-    if not seats:
-        raise SeatworkError(
-            plan.callout.text, "the note has no countersink to gage", "name one that has"
-        )
+    known = {"": plans} if isinstance(plans, Plan) else plans
+    cuts = cuts_of(known)
+    if not cuts:
+        text = "; ".join(" ".join(one.callout.text.split()) for one in known.values())
+        raise SeatworkError(text, "there is no seat to gage", "name a note that has one")
     pages = Pages(paper, foot="Gage sheet")
-    for number, seat in enumerate(seats):
+    for number, (name, cut) in enumerate(cuts.items()):
         if number:
             pages.new_page()
-        _sheet(pages, plan, seat, written(date))
+        note = next(one.callout.text for one in known.values() if cut.seat in one.seats)
+        _gages(pages, name, cut, f"Print note: {' '.join(note.split())}; {written(date)}")
+        pages.new_page()
+        _readings(pages, name, cut)
     return pages
 
 
-def _sheet(pages: Pages, plan: Plan, seat: SeatPlan, day: str) -> None:
-    system = plan.callout.system
-    note = " ".join(plan.callout.text.split())
-    heading(pages, f"Gage sheet: {seat.title}", f"Print note: {note}; {day}")
+def _gages(pages: Pages, name: str, cut: Cut, note: str) -> None:
+    heading(pages, f"Gage sheet: {cut.seat.title}", *_feature(name), note)
     sign_here(pages)
     caption(pages, "Gages used")
-    blank = [(gage, "", "", "") for gage in GAGES]
+    used = (gage for one in readings_of(cut.seat) for gage in one.instruments)
+    balls = ("ball",) if isinstance(cut.seat.shape, Countersink) else ()
+    blank = [(gage, "", "", "") for gage in dict.fromkeys((*used, *balls))]
     head = ("gage", "gage id", "size on it", "calibration due")
-    pages.table([head, *blank], [share * pages.room for share in COLUMNS])
+    pages.table([head, *blank], [share * pages.room for share in GAGES])
     caption(pages, "What they should say")
-    for row in (*telling.size_rows(seat, system)[:4], *telling.reading_rows(seat, system)):
+    rows = telling.size_rows(cut.seat, cut.system)[:4]
+    for row in (*rows, *telling.reading_rows(cut.seat, cut.system)):
         pages.text(f"{row.label}: {row.text}")
-    assert isinstance(seat.shape, Countersink)
-    _balls(pages, seat.shape, system)
-    caption(pages, "Readings")
-    head = ("part, hole", "ball: top above face", "plate: protrusion", "head above face")
-    pages.table([head, *[("", "", "", "")] * ROWS], [share * pages.room for share in COLUMNS])
+    if isinstance(cut.seat.shape, Countersink):
+        _balls(pages, cut.seat.shape, cut.system)
+
+
+def _feature(name: str) -> tuple[str, ...]:
+    return (f"Feature: {name}",) if name else ()
+
+
+def _readings(pages: Pages, name: str, cut: Cut) -> None:
+    """Set a line for every column of the blank, with room for a few parts."""
+    heading(pages, f"Readings: {name or cut.seat.title}")
+    sign_here(pages)
+    columns = (COLUMNS[PART], *columns_of(cut.seat), COLUMNS[REMARK])
+    lines = [(_label(one, cut), _limits(one, cut), *[""] * PARTS) for one in columns]
+    head = ("reading", "good from, to", *(str(number) for number in range(1, PARTS + 1)))
+    pages.table([head, *lines], [share * pages.room for share in READINGS], grid=True)
+
+
+def _label(column: Column, cut: Cut) -> str:
+    return f"{column.heading(cut.system)}: {column.about}"
+
+
+def _limits(column: Column, cut: Cut) -> str:
+    key = column.name.replace(" ", "_")
+    if key not in ("diameter", "depth", "angle", "stand", "protrusion"):
+        return ""
+    bounds = limits_of(key, cut.seat, system=cut.system, rules=rules())
+    if bounds is None:
+        return ""
+    if QUANTITIES[key].kind == "angle":
+        return f"{show_angle(bounds.least)} to {show_angle(bounds.greatest)}"
+    sizes = (show_length(size, cut.system) for size in (bounds.least, bounds.greatest))
+    return " to ".join(size.removesuffix(f" {UNITS[cut.system]}") for size in sizes)
 
 
 def _balls(pages: Pages, seat: Countersink, system: str) -> None:

@@ -6,6 +6,7 @@ is smaller than 12 pt, and what does not fit goes on to the next page.
 
 import io
 from collections.abc import Sequence
+from itertools import accumulate
 from pathlib import Path
 from typing import Any
 
@@ -214,7 +215,9 @@ class Pages:
         axes.axis("off")
         self.down += high + 0.1
 
-    def table(self, rows: Sequence[Sequence[str]], columns: Sequence[float]) -> None:
+    def table(
+        self, rows: Sequence[Sequence[str]], columns: Sequence[float], *, grid: bool = False
+    ) -> None:
         """Set a ruled table; its first row is the head and comes again on every page.
 
         Parameters
@@ -223,25 +226,36 @@ class Pages:
             The cells.
         columns : sequence of float
             Width of each column [in].
+        grid : bool
+            Whether lines part the columns, too, for cells to write in.
         """
         head, *others = rows
-        self._row(head, columns, bold=True)
+        self._row(head, columns, bold=True, grid=grid)
         for row in others:
             high = max(
                 self.high(cell, room=wide - 0.12) for cell, wide in zip(row, columns, strict=True)
             )
             if self.down + high + 0.08 > self.floor:
                 self.new_page()
-                self._row(head, columns, bold=True)
-            self._row(row, columns)
+                self._row(head, columns, bold=True, grid=grid)
+            self._row(row, columns, grid=grid)
 
-    def _row(self, cells: Sequence[str], columns: Sequence[float], *, bold: bool = False) -> None:
+    def _row(
+        self,
+        cells: Sequence[str],
+        columns: Sequence[float],
+        *,
+        bold: bool = False,
+        grid: bool = False,
+    ) -> None:
         top, left, lowest = self.down, 0.0, self.down
         for cell, wide in zip(cells, columns, strict=True):
             self.down = top + 0.03
             self.text(cell, bold=bold, indent=left + 0.04, room=wide - 0.12)
             left, lowest = left + wide, max(lowest, self.down)
         self.down = lowest + 0.05
+        for place in accumulate(columns[:-1]) if grid else ():
+            self.stroke(place, top, place, self.down)
         self.stroke(0.0, self.down, sum(columns), self.down, THICK if bold else THIN)
 
     def save(self, path: str | Path, *, private: bool = False) -> None:

@@ -1,5 +1,6 @@
 """``seatwork inspect``: a sheet of measured parts, judged against the notes they were cut to."""
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Annotated
 
@@ -7,17 +8,32 @@ import typer
 
 from seatwork.cards.inspection_sheet import inspection_sheet
 from seatwork.cli.cards import keep
+from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
+from seatwork.inspection.blank import write_blank
+from seatwork.inspection.columns import COLUMNS
 from seatwork.inspection.telling import part_rows, summary, write_results
+from seatwork.plan import Plan
 from seatwork.plan.part_files import plan_parts
 from seatwork.shop.shop import Shop
 
+SHEET = (
+    "A CSV of readings, a row a part. A length needs its unit: in the cell, in the heading as in"
+    " diameter (mm), or in the column unit. Columns, any of them: "
+    + "; ".join(f"{one.name} ({one.about})" for one in COLUMNS.values())
+    + "."
+)
+
 
 def inspect_parts(
-    measured: Annotated[Path, typer.Argument(help="A CSV of measured values, a row a part.")],
+    measured: Annotated[Path | None, typer.Argument(help=SHEET)] = None,
+    *,
     part: Annotated[list[Path], typer.Option(help="A CSV of notes; give it once for each part.")],
     material: Annotated[str | None, typer.Option(help="For rows that name none.")] = None,
     machine: Annotated[str | None, typer.Option(help="For rows that name none.")] = None,
+    blank: Annotated[
+        Path | None, typer.Option(help="Write a blank CSV with the columns these parts take.")
+    ] = None,
     to: Annotated[Path | None, typer.Option(help="Write the results as CSV.")] = None,
     sheet: Annotated[Path | None, typer.Option(help="Print charts and practical (PDF).")] = None,
     feature: Annotated[str, typer.Option(help="The feature of the sheet; else the first.")] = "",
@@ -25,10 +41,16 @@ def inspect_parts(
 ) -> None:
     """Judge measured parts: accept, reject, or cannot tell with this instrument.
 
-    Example: seatwork inspect measured.csv --part hopper_plate.csv
+    Example: seatwork inspect --blank readings.csv --part hopper_plate.csv, then
+    seatwork inspect readings.csv --part hopper_plate.csv
     """
     shop = Shop.at()
     plans, faults = plan_parts(part, material=material, machine=machine, shop=shop)
+    if blank is not None:
+        _write_blank(plans, faults, blank, measured, replace)
+        return
+    if measured is None:
+        raise SeatworkError("inspect", "no sheet of readings was named", "name one, or --blank")
     found = inspect_file(measured, plans, shop=shop)
     show(found)
     if to is not None:
@@ -39,6 +61,20 @@ def inspect_parts(
     for fault in (*faults, *found.faults):
         typer.echo(fault, err=True)
     if faults or found.faults:
+        raise typer.Exit(1)
+
+
+def _write_blank(
+    plans: dict[str, Plan], faults: Sequence[str], blank: Path, measured: Path | None, replace: bool
+) -> None:
+    """Write a blank, and tell which features it leaves out."""
+    if measured is not None:
+        raise SeatworkError(str(measured), "a blank is made without it", "leave out one of the two")
+    rows = write_blank(plans, blank, replace=replace)
+    typer.echo(f"Wrote {blank}: {rows} rows, one a part; write the mark of the part in each.")
+    for fault in faults:
+        typer.echo(fault, err=True)
+    if faults:
         raise typer.Exit(1)
 
 

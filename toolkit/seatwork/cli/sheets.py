@@ -12,6 +12,7 @@ from seatwork.cards import Pages, charts, coupons, formulas, gages, glossary, pr
 from seatwork.cli.cards import Day, Paper, Replace, keep, said
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make
+from seatwork.plan.part_files import plan_parts
 
 PLAIN: dict[str, Callable[..., Pages]] = {
     "drills": charts.drills,
@@ -32,6 +33,9 @@ def print_sheet(
     kind: Annotated[str, typer.Argument(help=", ".join(KINDS))],
     out: Annotated[Path, typer.Argument(help="The PDF to write (or .svg, one file a page).")],
     note: Annotated[str, typer.Option(help="Print note, for a sheet about one seat.")] = "",
+    part: Annotated[
+        list[Path] | None, typer.Option(help="A CSV of notes, for the gage sheets of a part.")
+    ] = None,
     material: Annotated[str, typer.Option(help="As in the shop's materials.csv.")] = "",
     machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")] = "",
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
@@ -45,6 +49,10 @@ def print_sheet(
     Example: seatwork print formulas formulas.pdf
     """
     when = day or date.today().isoformat()
+    if part:
+        planned = plan_parts(part, material=material or None, machine=machine or None)
+        _of_parts(kind, planned, out, paper=paper, date=when, replace=replace)
+        return
     if kind in PLAIN:
         pages = PLAIN[kind](paper=paper)
     elif kind == "coupons":
@@ -61,6 +69,26 @@ def print_sheet(
     else:
         raise SeatworkError(kind, "no sheet has that name", f"say one of {', '.join(KINDS)}")
     keep(pages, out, replace=replace)
+
+
+def _of_parts(
+    kind: str,
+    planned: tuple[dict[str, Plan], tuple[str, ...]],
+    out: Path,
+    *,
+    paper: str,
+    date: str,
+    replace: bool,
+) -> None:
+    """Print the gage sheets of parts, and tell which features they leave out."""
+    if kind != "gage-sheet":
+        raise SeatworkError(kind, "that is no sheet of a whole part", "leave --part out")
+    plans, faults = planned
+    keep(gages.gage_sheet(plans, paper=paper, date=date), out, replace=replace)
+    for fault in faults:
+        typer.echo(fault, err=True)
+    if faults:
+        raise typer.Exit(1)
 
 
 def _plan(

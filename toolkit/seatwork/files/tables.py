@@ -4,6 +4,7 @@ import csv
 import io
 import re
 from collections.abc import Iterable, Sequence
+from difflib import get_close_matches
 from pathlib import Path
 
 from seatwork.errors import SeatworkError, together
@@ -23,6 +24,7 @@ def read_table(
     *,
     columns: Sequence[str],
     needed: Sequence[str] = (),
+    also: Sequence[str] = (),
     name: str = "",
     most: int = MOST_ROWS,
     faults: list[SeatworkError] | None = None,
@@ -31,8 +33,8 @@ def read_table(
 
     UTF-8 with or without a byte-order mark, UTF-16 with one, or the Windows code page where
     nothing else fits; commas, semicolons or tabs; any line ends. Headings may differ in case,
-    spaces and hyphens. Blank rows and rows that begin with ``# `` are left out. A cell holds no
-    line end, so that a quote left open spoils its own row and no other.
+    spaces, hyphens and brackets. Blank rows and rows that begin with ``# `` are left out. A cell
+    holds no line end, so that a quote left open spoils its own row and no other.
 
     Parameters
     ----------
@@ -42,6 +44,8 @@ def read_table(
         All headings that are known.
     needed : sequence of str
         Headings that must be there.
+    also : sequence of str
+        Other forms of headings, known and not listed, such as ``depth [mm]``.
     name : str
         What errors call the file; the name of `source` if not given.
     most : int
@@ -52,7 +56,7 @@ def read_table(
     Returns
     -------
     list of Row
-        `cells` under the names of `columns`.
+        `cells` under the names of `columns` and `also`.
 
     Raises
     ------
@@ -64,8 +68,10 @@ def read_table(
     lines = lines_of(text)
     if len(lines) > most + 1:
         raise SeatworkError(file, f"it has more than {most} rows", "check what was saved there")
-    separator = _separator(text, lines, columns)
-    headings, wrong = _headings(lines[0][1] if lines else "", separator, file, columns, needed)
+    separator = _separator(text, lines, (*columns, *also))
+    first = _cells(lines[0][1], separator) if lines else []
+    headings = _known(first, (*columns, *also))
+    wrong = _wrong(headings, file, columns, needed, also)
     rows, spoiled = _rows(lines[1:], separator, file, headings)
     if wrong or (spoiled and faults is None):
         raise together(file, [*wrong, *spoiled])
@@ -128,7 +134,8 @@ def _separator(text: str, lines: list[tuple[int, str]], columns: Sequence[str]) 
 
 
 def _key(heading: str) -> str:
-    return re.sub(r"[\s_-]+", " ", heading.strip().casefold())
+    plain = heading.strip().casefold().replace("(", "[").replace(")", "]")
+    return re.sub(r"[\s_-]+", " ", plain)
 
 
 def _cells(line: str, separator: str) -> list[str]:
@@ -145,24 +152,25 @@ def _bare(cell: str) -> str:
     return cell[1:] if cell[:1] == "'" and cell[1:].startswith(FORMULA) else cell
 
 
-def _headings(
-    line: str, separator: str, file: str, columns: Sequence[str], needed: Sequence[str]
-) -> tuple[list[str], list[SeatworkError]]:
-    """Return the headings under their known names, and what is wrong with them."""
-    place = f"{file}, row 1, column"
+def _known(found: list[str], columns: Sequence[str]) -> list[str]:
+    """Return the headings under their known names."""
     names = {_key(column): column for column in columns}
-    found = [names.get(_key(head), head) for head in _cells(line, separator)]
     while found and not found[-1]:
         found.pop()
-    remedy = f"the headings are {', '.join(columns)}"
-    unknown = [head for head in dict.fromkeys(found) if head not in columns]
-    twice = [head for head in columns if found.count(head) > 1]
+    return [names.get(_key(head), head) for head in found]
+
+
+def _wrong(
+    found: list[str], file: str, columns: Sequence[str], needed: Sequence[str], also: Sequence[str]
+) -> list[SeatworkError]:
+    """Return what is wrong with the headings."""
+    place = f"{file}, row 1, column"
+    known = [*columns, *also]
+    unknown = [head for head in dict.fromkeys(found) if head not in known]
+    twice = [head for head in known if found.count(head) > 1]
     missing = [head for head in needed if head not in found]
-    return found, [
-        *(
-            SeatworkError(f"{place} {head or 'without a name'}", "the heading is not known", remedy)
-            for head in unknown
-        ),
+    return [
+        *(_unknown(place, head, columns, known) for head in unknown),
         *(
             SeatworkError(f"{place} {head}", "the heading stands there twice", "keep one of them")
             for head in twice
@@ -172,6 +180,14 @@ def _headings(
             for head in missing
         ),
     ]
+
+
+def _unknown(place: str, head: str, columns: Sequence[str], known: Sequence[str]) -> SeatworkError:
+    """Refuse a heading, and say which one may be meant, and which there are."""
+    near = get_close_matches(_key(head), known, n=1, cutoff=0.75)
+    meant = f"if {near[0]} is meant, write that; " if near else ""
+    remedy = f"{meant}the headings are {', '.join(columns)}"
+    return SeatworkError(f"{place} {head or 'without a name'}", "the heading is not known", remedy)
 
 
 def _rows(
@@ -197,6 +213,7 @@ def _row(number: int, line: str, separator: str, file: str, headings: list[str])
             "the row has more cells than there are headings",
             f"put quotes round a text that holds a {NAMES[separator]}",
         )
+    cells += [""] * (len(headings) - len(cells))
     row = Row(file=file, number=number, cells=dict(zip(headings, cells, strict=False)))
     for column, text in row.cells.items():
         if len(text) > LONGEST_CELL:

@@ -8,6 +8,7 @@ NAMES = {
     "series": "histogram run_chart",
     "records": "Inspection Judged PartVerdict",
     "measured": "INSTRUMENTS Measured QUANTITIES",
+    "blank": "write_blank",
 }
 """The public names of each module."""
 

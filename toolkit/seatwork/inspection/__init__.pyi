@@ -1,3 +1,4 @@
+from seatwork.inspection.blank import write_blank as write_blank
 from seatwork.inspection.inspecting import inspect as inspect
 from seatwork.inspection.inspecting import inspect_file as inspect_file
 from seatwork.inspection.inspecting import inspect_parts as inspect_parts

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from seatwork.errors import SeatworkError
+from seatwork.inspection.grounds import screw_is_off
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.records import ACCEPT, REJECT, Judged
 from seatwork.plan import SeatPlan
@@ -28,6 +29,11 @@ def causes(measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...]) -> It
     found = {one.key: one for one in judged}
     yield from _angle(seat, found)
     yield from _other_screw(measured, seat)
+    if screw_is_off(judged):
+        yield (
+            "The screw's own head is not good on the head gage: how it stands says nothing of the"
+            " seat."
+        )
     if isinstance(seat.shape, Countersink):
         yield from _touch_off(measured, seat, seat.shape, found)
         yield from _burr(measured, seat.shape)
@@ -48,8 +54,6 @@ def _angle(seat: SeatPlan, found: dict[str, Judged]) -> Iterator[str]:
             if flush
             else "The angle is off: another cutter than the print's."
         )
-    elif angle is None and seat.screw is not None and isinstance(seat.shape, Countersink):
-        yield "The angle was not measured: flush alone is not enough."
 
 
 def _other_screw(measured: Measured, seat: SeatPlan) -> Iterator[str]:

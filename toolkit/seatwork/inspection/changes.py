@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from seatwork.errors import Length
+from seatwork.inspection.grounds import screw_is_off
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.records import ACCEPT, REJECT, Judged
 from seatwork.plan import SeatPlan
@@ -35,6 +36,9 @@ def changes(
     for each unit of travel, and a head goes down by as much as the stop.
     """
     found = {one.key: one for one in judged}
+    if screw_is_off(judged):
+        yield "Try a screw that is good on the head gage before the stop is touched."
+        return
     if measured.burr:
         yield "Take the burr off and measure again before the stop is touched."
         return

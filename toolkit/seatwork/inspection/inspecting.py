@@ -1,26 +1,26 @@
 """Measured parts held against their plan."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.inspection.causes import causes
 from seatwork.inspection.changes import changes
-from seatwork.inspection.judging import judge, worst
+from seatwork.inspection.cuts import cuts_of, feature_named
+from seatwork.inspection.grounds import missing, not_judged, verdict_of
+from seatwork.inspection.judging import judge
 from seatwork.inspection.measured import Measured
-from seatwork.inspection.records import ACCEPT, UNKNOWN, Inspection, PartVerdict
+from seatwork.inspection.records import ACCEPT, Inspection, PartVerdict
 from seatwork.inspection.sheets import read_sheet
 from seatwork.plan import Plan, SeatPlan
 from seatwork.plan.wording import shower
-from seatwork.seats import Countersink
 from seatwork.shop import HouseRules
 from seatwork.shop.shop import Shop
-
-NO_CUT = ("hole", "edge")
+from seatwork.units import explain
 
 
 def inspect(
-    measured: Sequence[Measured], plans: dict[str, Plan], *, shop: Shop | None = None
+    measured: Sequence[Measured], plans: Mapping[str, Plan], *, shop: Shop | None = None
 ) -> Inspection:
     """Judge measured parts against the plans of their features.
 
@@ -28,7 +28,7 @@ def inspect(
     ----------
     measured : sequence of Measured
         The parts, in the order they were cut.
-    plans : dict of str to Plan
+    plans : mapping of str to Plan
         The plan of each feature by its name.
     shop : Shop, optional
         The shop, for its house rules.
@@ -43,19 +43,23 @@ def inspect(
     >>> from seatwork import notes, plan
     >>> made = plan.make(notes.read("4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"),
     ...                  material="6061 aluminum", machine="bench drill press")
-    >>> part = Measured(part="L07-1", diameter=10.1, stand=-0.2, angle=82.0, tried=True)
+    >>> part = Measured(part="L07-1", diameter=10.1, stand=-0.2, angle=82.0, tried=True,
+    ...                 instruments={"angle": "optical"})
     >>> inspect([part], {"plate": made}).parts[0].verdict
     'accept'
     """
-    rules = (shop or Shop.at()).rules
+    rules, cuts = (shop or Shop.at()).rules, cuts_of(plans)
     parts, faults = [], []
     for one in measured:
         try:
-            plan, seat = _belongs(one, plans)
+            cut = cuts[feature_named(one.feature, tuple(cuts))]
         except SeatworkError as error:
-            faults.append(f"{one.part}: {error}")
+            faults.append(f"{one.place or one.part}, column feature: {error}")
             continue
-        parts.append(judge_part(one, seat, system=plan.callout.system, rules=rules))
+        try:
+            parts.append(judge_part(one, cut.seat, system=cut.system, rules=rules))
+        except SeatworkError as error:
+            faults.append(f"{one.place or one.part}, column ball: {explain(error, cut.system)}")
     return Inspection(parts=tuple(parts), faults=tuple(faults))
 
 
@@ -85,15 +89,15 @@ def inspect_parts(
 
 
 def inspect_file(
-    path: str | Path, plans: dict[str, Plan], *, shop: Shop | None = None
+    path: str | Path, plans: Mapping[str, Plan], *, shop: Shop | None = None
 ) -> Inspection:
-    """Read a sheet of measured values and judge it.
+    """Read a sheet of readings and judge it.
 
     Parameters
     ----------
     path : str or Path
-        A CSV, as `read_sheet` reads it; a length without a unit is in the unit of its print.
-    plans : dict of str to Plan
+        A CSV, as `read_sheet` reads it.
+    plans : mapping of str to Plan
         The plan of each feature by its name.
     shop : Shop, optional
         The shop, for its house rules.
@@ -108,25 +112,26 @@ def inspect_file(
     SeatworkError
         If the file cannot be read at all.
     """
-    systems = {name: one.callout.system for name, one in plans.items()}
-    sheet = read_sheet(Path(path), systems=systems)
+    sheet = read_sheet(Path(path), features=tuple(cuts_of(plans)))
     found = inspect(sheet.measured, plans, shop=shop)
-    return Inspection(parts=found.parts, faults=(*sheet.faults, *found.faults))
+    return Inspection(parts=found.parts, faults=(*sheet.faults, *found.faults), blank=sheet.blank)
 
 
 def judge_part(
     measured: Measured, seat: SeatPlan, *, system: str, rules: HouseRules
 ) -> PartVerdict:
-    """Judge one part: its values, the verdict, why it is off and what to change."""
+    """Judge one part: its values, the verdict, why it is off and what to change.
+
+    Raises
+    ------
+    SeatworkError
+        If a ball was used that does not touch the cone.
+    """
     judged = judge(measured, seat, system=system, rules=rules)
-    verdict = worst(judged)
-    if verdict == ACCEPT and _angle_is_open(measured, seat):
-        verdict = UNKNOWN
-    if verdict == ACCEPT and measured.burr:
-        verdict = UNKNOWN
-    reasons = list(causes(measured, seat, judged))
-    if not judged:
-        reasons.append("Nothing was measured that the plan gives a limit for.")
+    verdict = verdict_of(measured, seat, judged)
+    reasons = [*causes(measured, seat, judged), *not_judged(measured, seat)]
+    if verdict != ACCEPT:
+        reasons += missing(seat, judged)
     settled = verdict == ACCEPT
     return PartVerdict(
         measured=measured,
@@ -137,28 +142,3 @@ def judge_part(
         reasons=tuple(reasons),
         changes=() if settled else tuple(changes(measured, seat, judged, shower(system))),
     )
-
-
-def _angle_is_open(measured: Measured, seat: SeatPlan) -> bool:
-    """Tell whether a seat for a flat head was judged without its angle."""
-    cone = isinstance(seat.shape, Countersink) and seat.screw is not None
-    return cone and measured.angle is None
-
-
-def _belongs(measured: Measured, plans: dict[str, Plan]) -> tuple[Plan, SeatPlan]:
-    """Find the plan and the seat that a part's values belong to."""
-    name = measured.feature
-    if not name and len(plans) == 1:
-        name = next(iter(plans))
-    plan = plans.get(name)
-    if plan is None:
-        known = ", ".join(plans) or "none"
-        raise SeatworkError(
-            f"column feature: {name or 'empty'}",
-            "no plan has that feature",
-            f"write one of {known}".replace("{", "(").replace("}", ")"),
-        )
-    cut = [seat for seat in plan.seats if seat.kind not in NO_CUT]
-    if not cut:
-        raise SeatworkError(name or "the feature", "it has no seat to measure", "leave it out")
-    return plan, cut[0]

@@ -1,22 +1,20 @@
 """One measured value against note and house limits, with the uncertainty of the measuring."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
+from seatwork.inspection.cuts import readings_of, size_of
 from seatwork.inspection.measured import QUANTITIES, Measured
 from seatwork.inspection.records import ACCEPT, REJECT, UNKNOWN, Judged
 from seatwork.plan import SeatPlan
 from seatwork.plan.bounds import Bounds, bounds_of
+from seatwork.seats import Countersink, ball_top
 from seatwork.seats.measuring import decide
 from seatwork.shop import HouseRules
 
 WORDS = {"inside": ACCEPT, "outside": REJECT, "cannot be told": UNKNOWN}
-ACROSS = (
-    "diameter at the face",
-    "counterbore diameter",
-    "spotface diameter",
-    "mouth of the center hole",
-)
-DEEP = ("depth from the face", "depth of the cone")
+SIZED = ("diameter", "depth", "stand", "angle", "ball_top", "protrusion")
+ANSWERS = ("tried", "cleaned")
 SAID = "as the print note says"
 WORST = (REJECT, UNKNOWN, ACCEPT)
 
@@ -37,7 +35,7 @@ def judge(
     rules : HouseRules
         The rules in force.
     """
-    return (*_sizes(measured, seat, system, rules), *_answers(measured))
+    return (*_sizes(measured, seat, system, rules), *_answers(measured, seat))
 
 
 def worst(judged: tuple[Judged, ...]) -> str:
@@ -46,13 +44,61 @@ def worst(judged: tuple[Judged, ...]) -> str:
     return next((verdict for verdict in WORST if verdict in found), UNKNOWN)
 
 
-def limits_of(key: str, seat: SeatPlan, *, system: str, rules: HouseRules) -> Bounds | None:
-    """Return the limits of a quantity [mm or deg]; None where the plan has no such size."""
+def limits_of(
+    key: str, seat: SeatPlan, *, system: str, rules: HouseRules, ball: float | None = None
+) -> Bounds | None:
+    """Return the limits of a quantity; None where the plan has no such size.
+
+    Parameters
+    ----------
+    key : str
+        Which quantity.
+    seat : SeatPlan
+        What the part should be.
+    system : {"inch", "metric"}
+        System of the print.
+    rules : HouseRules
+        The rules in force.
+    ball : float, optional
+        Diameter of the ball, for the height of its top [mm].
+
+    Returns
+    -------
+    Bounds or None
+        The limits [mm or deg].
+
+    Raises
+    ------
+    SeatworkError
+        If the ball does not touch the cone at both limits.
+    """
     if key == "stand":
         return _stand(seat, rules)
-    names = {"diameter": ACROSS, "depth": DEEP, "angle": ("included angle",)}[key]
-    given = next((size for name in names if (size := seat.size(name))), None)
+    if key == "protrusion":
+        return _protrusion(seat)
+    if key == "ball_top":
+        across = limits_of("diameter", seat, system=system, rules=rules)
+        return None if ball is None or across is None else _over_ball(seat, ball, across)
+    given = size_of(key, seat)
     return None if given is None else bounds_of(given, system=system, rules=rules)
+
+
+def _over_ball(seat: SeatPlan, ball: float, across: Bounds) -> Bounds | None:
+    """Return where the top of a ball stands in the widest and the narrowest good seat."""
+    cone = seat.shape
+    if not isinstance(cone, Countersink):
+        return None
+    least, greatest = (
+        ball_top(ball, replace(cone, diameter=size)) for size in (across.greatest, across.least)
+    )
+    return Bounds(least=least, greatest=greatest, source=across.source)
+
+
+def _protrusion(seat: SeatPlan) -> Bounds | None:
+    gage = seat.screw.gage if seat.screw else None
+    if gage is None:
+        return None
+    return Bounds(least=gage.least, greatest=gage.greatest, source="head gage")
 
 
 def _stand(seat: SeatPlan, rules: HouseRules) -> Bounds | None:
@@ -74,11 +120,11 @@ def _stand(seat: SeatPlan, rules: HouseRules) -> Bounds | None:
 
 
 def _sizes(measured: Measured, seat: SeatPlan, system: str, rules: HouseRules) -> Iterator[Judged]:
-    for key in ("diameter", "depth", "stand", "angle"):
+    for key in SIZED:
         value = getattr(measured, key)
         if value is None:
             continue
-        bounds = limits_of(key, seat, system=system, rules=rules)
+        bounds = limits_of(key, seat, system=system, rules=rules, ball=measured.ball)
         if bounds is not None:
             yield _judged(key, value, bounds, measured)
 
@@ -99,13 +145,13 @@ def _judged(key: str, value: float, bounds: Bounds, measured: Measured) -> Judge
     )
 
 
-def _answers(measured: Measured) -> Iterator[Judged]:
-    for key in ("tried", "cleaned"):
-        answer = getattr(measured, key)
-        if answer is not None:
+def _answers(measured: Measured, seat: SeatPlan) -> Iterator[Judged]:
+    for one in readings_of(seat):
+        answer = getattr(measured, one.key)
+        if one.key in ANSWERS and answer is not None:
             yield Judged(
-                key=key,
-                about=QUANTITIES[key].about,
+                key=one.key,
+                about=one.about,
                 value=None,
                 verdict=ACCEPT if answer else REJECT,
             )

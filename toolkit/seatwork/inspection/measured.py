@@ -39,16 +39,17 @@ INSTRUMENTS = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Quantity:
-    """Something that may be measured.
+    """Something that is read off a part or written down beside it.
 
     Parameters
     ----------
     key : str
-        Name of the column.
+        Name of the field of `Measured`.
     about : str
         What it is, in words.
-    kind : {"length", "signed", "angle", "answer"}
-        What a value of it looks like; signed lengths are heights above the face.
+    kind : {"length", "signed", "height", "angle", "answer", "place", "words"}
+        What a value of it looks like: signed ones say proud or below, heights are above the face
+        unless they have a minus.
     instruments : tuple of str
         What it is measured with, the usual one first.
     """
@@ -57,6 +58,11 @@ class Quantity:
     about: str
     kind: str
     instruments: tuple[str, ...] = ()
+
+    @property
+    def column(self) -> str:
+        """Name of its column and of its line on the printed sheet."""
+        return self.key.replace("_", " ")
 
 
 QUANTITIES = {
@@ -75,21 +81,39 @@ QUANTITIES = {
             instruments=("depth micrometer", "depth indicator", "caliper"),
         ),
         Quantity(
+            key="angle",
+            about="included angle",
+            kind="angle",
+            instruments=("two balls", "optical", "protractor"),
+        ),
+        Quantity(key="ball", about="diameter of a ball laid in the cone", kind="length"),
+        Quantity(
+            key="ball_top",
+            about="top of the ball above the face (minus is below)",
+            kind="height",
+            instruments=("depth indicator", "depth micrometer", "caliper"),
+        ),
+        Quantity(
             key="stand",
             about="head above the face (minus is below)",
             kind="signed",
             instruments=("depth indicator", "depth micrometer"),
         ),
         Quantity(
-            key="angle",
-            about="included angle",
-            kind="angle",
-            instruments=("two balls", "optical", "protractor"),
+            key="protrusion",
+            about="the screw itself: its head above the head gage",
+            kind="length",
+            instruments=("depth indicator", "depth micrometer", "caliper"),
         ),
         Quantity(key="tried", about="tried with the screw", kind="answer"),
+        Quantity(key="screw", about="the screw tried, where it is not the print's", kind="words"),
         Quantity(key="cleaned", about="spotface clean all round", kind="answer"),
+        Quantity(key="touch", about="where the stop was set", kind="place"),
+        Quantity(key="burr", about="burr left on when measured", kind="answer"),
     )
 }
+"""Every reading there is; the printed sheet, the blank file and its reader are made from it."""
+
 OPTICAL_LENGTH = 0.5 * THOU
 
 
@@ -109,6 +133,12 @@ class Measured:
         Head of the job's own screw above the face [mm]; minus below it.
     angle : float or None
         Included angle as measured [deg].
+    ball : float or None
+        Diameter of the ball laid in the cone [mm].
+    ball_top : float or None
+        Its top above the face [mm]; minus below it.
+    protrusion : float or None
+        Head of the screw above its head gage [mm].
     tried : bool or None
         Whether the job's own screw was tried and goes in.
     cleaned : bool or None
@@ -120,7 +150,9 @@ class Measured:
     burr : bool or None
         Whether the burr was left on when measuring.
     instruments : dict of str to str
-        What a quantity was measured with, where it is not the usual one.
+        What a quantity was measured with; of one that is not named the coarsest counts.
+    place : str
+        Where it is written, such as file and row; empty for one that was typed in.
     """
 
     part: str
@@ -129,30 +161,45 @@ class Measured:
     depth: float | None = None
     stand: float | None = None
     angle: float | None = None
+    ball: float | None = None
+    ball_top: float | None = None
+    protrusion: float | None = None
     tried: bool | None = None
     cleaned: bool | None = None
     screw: str = ""
     touch: str = ""
     burr: bool | None = None
     instruments: dict[str, str] = field(default_factory=dict)
+    place: str = ""
 
     def __post_init__(self) -> None:
-        for key in ("diameter", "depth"):
+        for key in ("diameter", "depth", "ball", "protrusion"):
             value = getattr(self, key)
             if value is not None and not 0 < value < float("inf"):
                 raise SeatworkError(Length(value), f"that is no {key}", "measure again")
-        if self.stand is not None and not abs(self.stand) < float("inf"):
-            raise SeatworkError(Length(self.stand), "that is no height", "measure again")
+        for key in ("stand", "ball_top"):
+            value = getattr(self, key)
+            if value is not None and not abs(value) < float("inf"):
+                raise SeatworkError(Length(value), "that is no height", "measure again")
         if self.angle is not None and not 0 < self.angle < 180:
             raise SeatworkError(Angle(self.angle), "that is no angle of a seat", "measure again")
 
     def uncertainty(self, key: str) -> float:
         """Return the expanded uncertainty of a quantity [mm or deg]."""
-        name = self.instruments.get(key) or QUANTITIES[key].instruments[0]
-        if name == "optical" and QUANTITIES[key].kind != "angle":
-            return OPTICAL_LENGTH
-        return INSTRUMENTS[name].uncertainty
+        return _uncertainty(key, self._used(key))
 
     def instrument(self, key: str) -> str:
-        """Name what a quantity was measured with."""
-        return self.instruments.get(key) or QUANTITIES[key].instruments[0]
+        """Name what a quantity was measured with, or say that the coarsest was taken."""
+        none = "" if key in self.instruments else " (none is named: the coarsest counts)"
+        return self._used(key) + none
+
+    def _used(self, key: str) -> str:
+        """Return the instrument that counts; a verdict by the coarsest holds for all."""
+        coarsest = max(QUANTITIES[key].instruments, key=lambda name: _uncertainty(key, name))
+        return self.instruments.get(key) or coarsest
+
+
+def _uncertainty(key: str, name: str) -> float:
+    if name == "optical" and QUANTITIES[key].kind != "angle":
+        return OPTICAL_LENGTH
+    return INSTRUMENTS[name].uncertainty

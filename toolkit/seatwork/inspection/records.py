@@ -100,10 +100,13 @@ class Inspection:
         In the order of the sheet, which is the order of cutting.
     faults : tuple of str
         One sentence for each row that could not be judged: file, row, column, reason.
+    blank : int
+        Rows of the sheet that nobody filled in.
     """
 
     parts: tuple[PartVerdict, ...]
     faults: tuple[str, ...] = ()
+    blank: int = 0
 
     def part(self, mark: str) -> PartVerdict:
         """Return the part with a mark, such as L05-1.

@@ -1,20 +1,22 @@
-"""A sheet of measured values: a CSV read row by row, the bad rows told, the good ones kept."""
+"""A sheet of readings: read row by row, every fault told, the good rows kept."""
 
-from collections.abc import Mapping
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
-from seatwork.inspection.cells import COLUMNS, measured_of
-from seatwork.inspection.measured import Measured
-from seatwork.plan.lines import Line, lines_of
+from seatwork.files import Row, read_table
+from seatwork.inspection.cells import holds_nothing, read_row
+from seatwork.inspection.columns import COLUMNS, MEASURED, UNITS
+from seatwork.inspection.measured import QUANTITIES, Measured
 
 MOST_ROWS = 20_000
+HEADINGS = tuple(f"{name} [{unit}]" for name in MEASURED for unit in UNITS.values())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheet:
-    """What a file of measured values holds.
+    """What a file of readings holds.
 
     Parameters
     ----------
@@ -23,90 +25,92 @@ class Sheet:
     measured : tuple of Measured
         The good rows, in the order of the file.
     faults : tuple of str
-        One sentence for each bad row or column: file, row, column, reason.
+        One sentence for each fault: file, row, column, reason.
+    blank : int
+        Rows of a blank that nobody filled in.
     """
 
     name: str
     measured: tuple[Measured, ...]
     faults: tuple[str, ...] = ()
+    blank: int = 0
 
 
-def read_sheet(path: Path, *, systems: Mapping[str, str] | None = None) -> Sheet:
-    """Read measured values from a CSV.
+def read_sheet(path: Path, *, features: Sequence[str] | None = None) -> Sheet:
+    """Read the readings of parts from a CSV.
 
     Parameters
     ----------
     path : Path
-        A CSV with a heading line. Columns: part, feature, diameter, depth, stand, angle, tried,
-        cleaned, screw, touch, burr, and "diameter with" and the like for the instrument; all
-        but one measured column may be left out. Commas, semicolons and tabs all do.
-    systems : mapping of str to str, optional
-        System of each feature's print, for numbers without a unit; without it they are asked
-        about.
+        A CSV with headings of `COLUMNS`, any of them. A heading may carry the unit of its column,
+        such as ``diameter [mm]``; ``unit`` gives that of a row; a size may carry its own.
+    features : sequence of str, optional
+        Names of the features there are; without them a feature is left as written.
 
     Returns
     -------
     Sheet
-        The good rows, and one sentence for each bad one.
+        The good rows, and one sentence for each fault.
 
     Raises
     ------
     SeatworkError
-        If the file cannot be read at all, or has no heading of this kind.
+        If the file cannot be read at all, or a heading is not known or stands there twice.
 
     Notes
     -----
-    Every line stands for itself: a quote left open spoils its own row and no other.
+    Every line stands for itself: a quote left open spoils its own row and no other. A part that
+    stands there twice is told, and neither row is taken.
     """
-    lines, told = lines_of(path)
-    if not lines:
-        raise SeatworkError(path.name, "it holds no line", "write a heading and one row a part")
-    columns, unknown = _columns(path, lines[0])
-    faults = [f"{path.name}: {sentence}" for sentence in told] + unknown
-    found: list[Measured] = []
-    for line in lines[1 : MOST_ROWS + 1]:
-        try:
-            found.append(measured_of(_row(line, columns), line.number, systems or {}))
-        except SeatworkError as error:
-            faults.append(f"{path.name}, row {line.number}, {error}")
-    if len(lines) > MOST_ROWS + 1:
-        faults.append(f"{path.name}: only the first {MOST_ROWS} rows were read; split the file.")
-    return Sheet(name=path.name, measured=tuple(found), faults=tuple(faults))
+    spoiled: list[SeatworkError] = []
+    rows = read_table(path, columns=tuple(COLUMNS), also=HEADINGS, most=MOST_ROWS, faults=spoiled)
+    if rows or not spoiled:
+        _refuse_headings(path.name, rows)
+    filled = [row for row in rows if not holds_nothing(row)]
+    read = [(row, *read_row(row, features)) for row in filled]
+    found = [(row, part) for row, part, _ in read if part is not None]
+    faults = [*spoiled, *(fault for _, _, faults in read for fault in faults)]
+    measured, twice = _each_once(found)
+    return Sheet(
+        name=path.name,
+        measured=measured,
+        faults=tuple(str(fault) for fault in (*faults, *twice)),
+        blank=len(rows) - len(filled),
+    )
 
 
-def _columns(path: Path, heading: Line) -> tuple[dict[int, str], list[str]]:
-    """Return which column is which, and a sentence for each that is not known or comes twice."""
-    names = [" ".join(cell.casefold().split()) for cell in heading.cells]
-    if heading.fault or not set(names) & COLUMNS.keys():
-        raise SeatworkError(
-            f"{path.name}, row {heading.number}",
-            "its first line names no column that is known",
-            f"write a heading of {', '.join(COLUMNS)}",
-        )
-    columns: dict[int, str] = {}
+def _refuse_headings(file: str, rows: list[Row]) -> None:
+    """Refuse a sheet that measures nothing, or the same thing in two columns."""
+    if not rows:
+        raise SeatworkError(file, "it holds no row", "write headings, and one row a part below")
+    names = [heading.partition(" [")[0] for heading in rows[0].cells]
+    twice = next((name for name in names if names.count(name) > 1), "")
+    place = f"{file}, row 1"
+    if twice:
+        fault = "the heading stands there twice"
+        raise SeatworkError(f"{place}, column {twice}", fault, "keep one of them")
+    if not {one.column for one in QUANTITIES.values()} & set(names):
+        fault = "no heading names anything that is measured"
+        raise SeatworkError(place, fault, f"the headings are {', '.join(COLUMNS)}")
+
+
+def _each_once(
+    found: list[tuple[Row, Measured]],
+) -> tuple[tuple[Measured, ...], list[SeatworkError]]:
+    """Return the parts that stand there once, and a fault for each row that is one too many."""
+    first: dict[tuple[str, str], Row] = {}
+    twice: set[tuple[str, str]] = set()
     faults = []
-    for place, name in enumerate(names):
-        at = f"{path.name}, row {heading.number}, column {place + 1}"
-        if name in columns.values():
-            faults.append(f"{at}: {name} comes twice; the first one counts.")
-        elif name in COLUMNS:
-            columns[place] = name
-        elif name:
-            faults.append(f"{at}: {name[:40]} is no column known here; it was left out.")
-    return columns, faults
+    for row, part in found:
+        key = _key(part)
+        if key in first:
+            twice.add(key)
+            fault = f"{part.part} stands in row {first[key].number} too; neither is judged"
+            remedy = f"keep one of them, or mark the holes, such as {part.part} hole 2"
+            faults.append(row.refuse("part", fault, remedy))
+        first.setdefault(key, row)
+    return tuple(part for _, part in found if _key(part) not in twice), faults
 
 
-def _row(line: Line, columns: dict[int, str]) -> dict[str, str]:
-    if line.fault:
-        raise SeatworkError("the whole row", line.fault, "write it again")
-    if len(line.cells) > max(columns) + 1 and any(
-        cell.strip() for place, cell in enumerate(line.cells) if place > max(columns)
-    ):
-        over = next(cell for cell in line.cells[max(columns) + 1 :] if cell.strip())
-        if len(columns) == max(columns) + 1:
-            raise SeatworkError(
-                f"column {max(columns) + 2}: {over[:40]}",
-                "the row has more cells than the heading",
-                "take out a comma too many, or put the number in quotes",
-            )
-    return {name: line.cells[place] for place, name in columns.items() if place < len(line.cells)}
+def _key(part: Measured) -> tuple[str, str]:
+    return part.feature, " ".join(part.part.casefold().split())

@@ -36,8 +36,10 @@ def part_rows(part: PartVerdict, system: str | None = None) -> tuple[Row, ...]:
 def summary(inspection: Inspection) -> str:
     """Say how many parts have each verdict, and how many rows could not be judged."""
     told = ", ".join(f"{count} {verdict}" for verdict, count in inspection.counts().items())
-    bad = len(inspection.faults)
-    return f"{len(inspection.parts)} parts: {told}." + (f" To mend: {bad}." if bad else "")
+    bad, blank = len(inspection.faults), inspection.blank
+    mend = f" To mend: {bad}." if bad else ""
+    left = f" Rows not filled in: {blank}." if blank else ""
+    return f"{len(inspection.parts)} parts: {told}.{mend}{left}"
 
 
 def write_results(inspection: Inspection, path: Path, *, replace: bool = False) -> str:
