@@ -14,7 +14,7 @@ import seatwork
 
 PROJECT = Path(__file__).parents[1]
 PACKAGE = PROJECT / "toolkit" / "seatwork"
-COLUMNS = ("room", "may import", "libraries")
+HEAD = "| room | may import | libraries |"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -28,13 +28,13 @@ class Room:
 def table() -> dict[str, Room]:
     """Read the table of rooms from DEVELOPERS.md."""
     lines = (PROJECT / "DEVELOPERS.md").read_text(encoding="utf-8").splitlines()
-    head = next(n for n, line in enumerate(lines) if line.startswith("room "))
-    second, third = (lines[head].index(name) for name in COLUMNS[1:])
-    rows: dict[str, Room] = {}
-    for line in lines[head + 1 : lines.index("```", head)]:
-        name, below, libraries = line[:second], line[second:third], line[third:]
-        rows[name.strip()] = Room(below=rooms(below, rows), libraries=words(libraries))
-    return rows
+    found: dict[str, Room] = {}
+    for line in lines[lines.index(HEAD) + 2 :]:
+        if not line.startswith("|"):
+            break
+        name, below, libraries = (cell.strip() for cell in line.strip("|").split("|"))
+        found[name] = Room(below=rooms(below, found), libraries=words(libraries))
+    return found
 
 
 def words(text: str) -> frozenset[str]:

@@ -9,7 +9,7 @@ from seatwork.cards import job_card
 from seatwork.cards.blocks import VERIFY
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.plan import Plan, telling
+from seatwork.plan import Plan
 from seatwork.shop.house.cautions import closing
 
 pytestmark = pytest.mark.slow
@@ -29,12 +29,12 @@ def screen(plan: Plan) -> list[str]:
     """Give every text that the screen shows of a plan."""
     system, said = plan.callout.system, [plan.material, plan.machine]
     for seat in plan.seats:
-        rows = [*telling.size_rows(seat, system), *telling.stop_rows(seat, system)]
-        rows += [*telling.reading_rows(seat, system), *telling.check_rows(seat)]
-        rows += [row for rows in telling.operation_rows(seat, system) for row in rows]
+        rows = [*seat.size_rows(system), *seat.stop_rows(system)]
+        rows += [*seat.reading_rows(system), *seat.check_rows()]
+        rows += [row for rows in seat.operation_rows(system) for row in rows]
         said += [f"{seat.count} x {seat.title}", *seat.advice]
         said += [text for row in rows for text in (row.label, row.text)]
-    said += [text for row in telling.closing_rows(plan) for text in (row.label, row.text)]
+    said += [text for row in plan.closing_rows() for text in (row.label, row.text)]
     return [*said, *plan.questions, *plan.assumptions, *plan.sources()]
 
 
@@ -68,12 +68,12 @@ def assert_same_numbers(plan: Plan) -> None:
     assert numbers(hazards) <= known
     for seat in plan.seats:
         system = plan.callout.system
-        rows = [*telling.size_rows(seat, system), *telling.stop_rows(seat, system)]
-        rows += [*telling.reading_rows(seat, system), *telling.check_rows(seat)]
+        rows = [*seat.size_rows(system), *seat.stop_rows(system)]
+        rows += [*seat.reading_rows(system), *seat.check_rows()]
         for row in rows:
             assert row.label in said
             assert row.text in said
-        for steps in telling.operation_rows(seat, system):
+        for steps in seat.operation_rows(system):
             assert all(row.text in said for row in steps)
 
 
@@ -121,7 +121,7 @@ def test_the_front_holds_what_the_bench_needs(note: str, plan_of: Callable[..., 
     front = "\n".join(job_card(plan, date=datetime.date(2026, 3, 5)).words[0])
     wanted = ["[drawing", "Steps", "Measured", "[measured: blank]", "Cautions", "House rules used"]
     wanted += ["date 2026-03-05", VERIFY, closing(), "instructor [blank]", plan.callout.text]
-    wanted += [row.text for row in telling.size_rows(plan.seats[0], plan.callout.system)]
+    wanted += [row.text for row in plan.seats[0].size_rows(plan.callout.system)]
     assert [words for words in wanted if words not in front] == []
 
 

@@ -1,7 +1,7 @@
 """Rows of a plan on the screen of a notebook."""
 
 from seatwork.cards import told
-from seatwork.plan.telling import Row
+from seatwork.plan.rows import Row
 
 ROWS = (Row(label="hole", text="#7 drill"), Row(label="tool", text="A|B, <b> *sharp*"))
 

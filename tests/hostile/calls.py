@@ -13,7 +13,7 @@ import numpy as np
 from seatwork import cutting, inspection, marking, notes, questions, seats, tables
 from seatwork.errors import SeatworkError
 from seatwork.plan import make_plan
-from seatwork.plan.telling import Row
+from seatwork.plan.rows import Row
 from seatwork.seats.stack import Term
 from seatwork.seats.surfaces import Flat, Tilted
 from seatwork.shop import rules

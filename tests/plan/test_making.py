@@ -7,7 +7,6 @@ from hypothesis import event, given, settings
 from hypothesis import strategies as st
 from seatwork import notes, plan
 from seatwork.errors import SeatworkError
-from seatwork.plan import telling
 from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
@@ -145,7 +144,7 @@ def test_a_clearance_hole_gets_a_drill_within_its_limits() -> None:
 def test_torque_and_power_are_told_in_both_systems() -> None:
     """Loads are written in lb·in and N·m, hp and W."""
     planned = made("DRILL & C'BORE FOR 3/8 SHCS")
-    rows = [row for step in telling.operation_rows(planned.seats[0], "inch") for row in step]
+    rows = [row for step in planned.seats[0].operation_rows("inch") for row in step]
     told = next(row.text for row in rows if row.label == "torque")
     assert all(unit in told for unit in ("lb·in", "N·m", "hp", "W"))
 
@@ -228,13 +227,13 @@ def test_no_foreign_error_leaves_a_plan(hole, seat, screw, material, machine, th
     event("planned")
     for one in planned.seats:
         for system in ("inch", "metric"):
-            telling.size_rows(one, system)
-            telling.operation_rows(one, system)
-            telling.stop_rows(one, system)
-            telling.reading_rows(one, system)
-        telling.check_rows(one)
+            one.size_rows(system)
+            one.operation_rows(system)
+            one.stop_rows(system)
+            one.reading_rows(system)
+        one.check_rows()
         assert all(check.question for check in one.checks if check.verdict == "stop")
         assert all(r.least <= r.value <= r.greatest for r in one.readings)
         for size in one.sizes:
             assert size.smallest <= size.value <= size.largest
-    telling.closing_rows(planned)
+    planned.closing_rows()

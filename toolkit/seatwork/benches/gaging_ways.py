@@ -10,7 +10,8 @@ from seatwork.errors import SeatworkError
 from seatwork.hardware import screw
 from seatwork.hardware.screws import Screw
 from seatwork.inspection.measured import INSTRUMENTS
-from seatwork.plan.records import Given, SeatPlan
+from seatwork.plan.plans import SeatPlan
+from seatwork.plan.records import Given
 from seatwork.seats import (
     Countersink,
     angle_from_two_balls,

@@ -13,7 +13,8 @@ from seatwork.drawings.note_view import DrawnSeat, NotePage, NoteView
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.notes import Callout, NoteError
-from seatwork.plan.records import Given, SeatPlan
+from seatwork.plan.plans import SeatPlan
+from seatwork.plan.records import Given
 from seatwork.units import explain, show_angle, show_length
 
 TYPED = "as typed below"

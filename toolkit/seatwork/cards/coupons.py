@@ -7,7 +7,7 @@ from seatwork.cards import coupon_views
 from seatwork.cards.blocks import caption, heading, in_full, sign_here, written
 from seatwork.cards.job import Day
 from seatwork.cards.pages import Pages
-from seatwork.plan import Operation, Plan, SeatPlan, make, telling
+from seatwork.plan import Operation, Plan, SeatPlan, make
 from seatwork.seats import Countersink, fit
 from seatwork.shop.house.cautions import cautions
 from seatwork.shop.shop import Shop
@@ -182,7 +182,7 @@ def _bar_notes(pages: Pages) -> None:
 def _pad_notes(pages: Pages, plan: Plan) -> None:
     caption(pages, "Pad")
     seat = plan.seats[0]
-    for row in telling.size_rows(seat, plan.callout.system):
+    for row in seat.size_rows(plan.callout.system):
         pages.text(f"{row.label}: {row.text}")
     tool, speed = _cutting(seat)
     clean = show_both(coupon_views.pad_clean_up())

@@ -9,7 +9,7 @@ from seatwork.inspection.columns import COLUMNS, PART, REMARK, UNITS, Column
 from seatwork.inspection.cuts import Cut, cuts_of, readings_of
 from seatwork.inspection.judging import limits_of
 from seatwork.inspection.measured import QUANTITIES
-from seatwork.plan import Plan, telling
+from seatwork.plan import Plan
 from seatwork.seats import Countersink
 from seatwork.seats.gaging import ball_range
 from seatwork.shop import rules
@@ -68,8 +68,8 @@ def _gages(pages: Pages, name: str, cut: Cut, note: str) -> None:
     head = ("gage", "gage id", "size on it", "calibration due")
     pages.table([head, *blank], [share * pages.room for share in GAGES])
     caption(pages, "What they should say")
-    rows = telling.size_rows(cut.seat, cut.system)[:4]
-    for row in (*rows, *telling.reading_rows(cut.seat, cut.system)):
+    rows = cut.seat.size_rows(cut.system)[:4]
+    for row in (*rows, *cut.seat.reading_rows(cut.system)):
         pages.text(f"{row.label}: {row.text}")
     if isinstance(cut.seat.shape, Countersink):
         _balls(pages, cut.seat.shape, cut.system)

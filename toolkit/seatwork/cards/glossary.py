@@ -4,8 +4,9 @@ from typing import Any
 
 from seatwork.cards.blocks import caption, heading
 from seatwork.cards.pages import Pages
-from seatwork.drawings.scene import Drawing, Look, plain
+from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.word_plates import plate
+from seatwork.rows import plain
 from seatwork.shop.house import glossary as words
 from seatwork.shop.house.glossary import Glossary, Term
 

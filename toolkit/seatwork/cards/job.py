@@ -15,7 +15,9 @@ from seatwork.cards.lettering import UNITS
 from seatwork.cards.pages import MARGIN, Pages
 from seatwork.cards.to_scale import Place, Shown, draw, of_counterbore, of_countersink, of_hole
 from seatwork.errors import SeatworkError
-from seatwork.plan import Operation, Plan, SeatPlan, telling
+from seatwork.plan import Operation, Plan, SeatPlan
+from seatwork.plan.rows import show_limits
+from seatwork.rows import Row
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.house.cautions import cautions
 from seatwork.units import show_spindle
@@ -103,7 +105,7 @@ def _front(pages: Pages, plan: Plan, seat: SeatPlan, day: str, name: str) -> Non
 def _drawing_and_sizes(pages: Pages, seat: SeatPlan, system: str) -> None:
     top, shown = pages.down, section_of(seat)
     indent = PICTURE_WIDE + 0.15 if shown else 0.0
-    for row in telling.size_rows(seat, system):
+    for row in seat.size_rows(system):
         pages.text(f"{row.label}:", indent=indent)
         pages.text(row.text, bold=True, indent=indent)
     if shown is None:
@@ -135,7 +137,7 @@ def section_of(seat: SeatPlan) -> Shown | None:
 
 
 def _ask_first(pages: Pages, plan: Plan, seat: SeatPlan) -> None:
-    stopped = [row for row in telling.check_rows(seat) if row.text.startswith("STOP")]
+    stopped = [row for row in seat.check_rows() if row.text.startswith("STOP")]
     if not (plan.questions or stopped):
         return
     caption(pages, "Stop and ask first")
@@ -147,12 +149,12 @@ def _ask_first(pages: Pages, plan: Plan, seat: SeatPlan) -> None:
 
 def _steps(pages: Pages, seat: SeatPlan, system: str) -> None:
     caption(pages, "Steps")
-    rows = telling.operation_rows(seat, system)
+    rows = seat.operation_rows(system)
     for number, (step, told) in enumerate(zip(seat.operations, rows, strict=True), 1):
         pages.text(f"{number}. {_step(step, told)}")
 
 
-def _step(step: Operation, told: tuple[telling.Row, ...]) -> str:
+def _step(step: Operation, told: tuple[Row, ...]) -> str:
     """Tell a step in one line: tool, spindle speed, feed, oil."""
     by_label = {row.label: row.text for row in told}
     have = "" if step.in_shop else "not in the shop's list: "
@@ -171,7 +173,7 @@ def _step(step: Operation, told: tuple[telling.Row, ...]) -> str:
 
 def _stop(pages: Pages, seat: SeatPlan, system: str) -> None:
     """Set the touch-off to use, and what to do about the stop; the others stand behind the card."""
-    rows = telling.stop_rows(seat, system)
+    rows = seat.stop_rows(system)
     if not (rows or seat.advice):
         return
     caption(pages, "Depth stop" if rows else "At the machine")
@@ -183,10 +185,10 @@ def _stop(pages: Pages, seat: SeatPlan, system: str) -> None:
 
 def _measured(pages: Pages, seat: SeatPlan, system: str) -> None:
     """Set a box for each of the first readings; for each length where there is no reading."""
-    said = [f"{row.label}: {row.text}" for row in telling.reading_rows(seat, system)]
+    said = [f"{row.label}: {row.text}" for row in seat.reading_rows(system)]
     if not said:
         lengths = [size for size in seat.sizes if size.kind == "length" and size.about != "pilot"]
-        said = [f"{size.about}: {telling.show_limits(size, system)}" for size in lengths]
+        said = [f"{size.about}: {show_limits(size, system)}" for size in lengths]
     caption(pages, "Measured")
     for words in (*said[:READINGS], *([TRIED] if seat.screw else [])):
         reading_box(pages, words)
@@ -203,26 +205,26 @@ def _behind(pages: Pages, plan: Plan, seat: SeatPlan) -> None:
     system = plan.callout.system
     pages.space(0.05)
     pages.text(f"Behind the card: {seat.count} x {seat.title}", size=16.0, bold=True)
-    for number, rows in enumerate(telling.operation_rows(seat, system), 1):
+    for number, rows in enumerate(seat.operation_rows(system), 1):
         first, *others = rows
         pages.text(f"{number}. {first.label}: {first.text}")
         for row in others:
             pages.text(f"{row.label}: {row.text}", indent=0.25)
-    _more(pages, "Other touch-offs", telling.stop_rows(seat, system)[TOUCH_OFF:])
+    _more(pages, "Other touch-offs", seat.stop_rows(system)[TOUCH_OFF:])
     for sentence in seat.advice[1:]:
         pages.text(sentence)
-    more = telling.reading_rows(seat, system)[READINGS:]
+    more = seat.reading_rows(system)[READINGS:]
     if more:
         caption(pages, "More readings")
     for row in more:
         reading_box(pages, f"{row.label}: {row.text}")
-    _more(pages, "Looked at", telling.check_rows(seat))
+    _more(pages, "Looked at", seat.check_rows())
     if seat.outlook:
         pages.text(f"Chatter: {seat.outlook}")
     _sources(pages, plan)
 
 
-def _more(pages: Pages, words: str, rows: tuple[telling.Row, ...]) -> None:
+def _more(pages: Pages, words: str, rows: tuple[Row, ...]) -> None:
     if rows:
         caption(pages, words)
     for row in rows:

@@ -6,7 +6,8 @@ from seatwork.cards.blocks import caption, heading, in_full, sign_here, written
 from seatwork.cards.job import Day, add_cards
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.plan import Plan, SeatPlan, telling
+from seatwork.plan import Plan, SeatPlan
+from seatwork.plan.rows import show_limits
 from seatwork.shop.house.cautions import cautions
 from seatwork.units import show_spindle
 
@@ -80,7 +81,7 @@ def _row(feature: str, plan: Plan, seat: SeatPlan) -> tuple[str, ...]:
     main = next((step for step in seat.operations[::-1] if step.spindle is not None), None)
     speed = main.spindle.step.spindle_speed if main and main.spindle else None
     sizes = (
-        telling.show_limits(size, system).partition(",")[0]
+        show_limits(size, system).partition(",")[0]
         for size in seat.sizes
         if size.about.startswith(SEAT_SIZES) or "diameter" in size.about
     )

@@ -10,7 +10,7 @@ from seatwork.cards.to_scale import MM
 from seatwork.drawings import profiles
 from seatwork.drawings.linework import joined
 from seatwork.errors import SeatworkError
-from seatwork.plan import Plan, SeatPlan, telling
+from seatwork.plan import Plan, SeatPlan
 from seatwork.seats import Chamfer, Counterbore, Countersink
 
 BAR = 50.0  # mm
@@ -61,7 +61,7 @@ def _wall(seat: SeatPlan) -> profiles.Points | None:
 def _sheet(pages: Pages, plan: Plan, seat: SeatPlan, wall: profiles.Points) -> None:
     note = " ".join(plan.callout.text.split())
     heading(pages, f"Seat profile: {seat.title}", f"Print note: {note}")
-    for row in telling.size_rows(seat, plan.callout.system):
+    for row in seat.size_rows(plan.callout.system):
         pages.text(f"{row.label}: {row.text}")
     pages.space(0.1)
     pages.text(PROOF, size=14.0, bold=True)

@@ -3,8 +3,7 @@
 from collections.abc import Iterable
 from typing import Any
 
-from seatwork.drawings.scene import plain
-from seatwork.plan.telling import Row
+from seatwork.rows import Row, plain
 
 
 class Told:
@@ -37,7 +36,7 @@ def told(*rows: Row) -> Told:
     Parameters
     ----------
     *rows : Row
-        As ``seatwork.plan.telling`` and ``seatwork.inspection.telling`` give them.
+        As ``seatwork.plan.rows`` and ``seatwork.inspection.telling`` give them.
 
     Returns
     -------

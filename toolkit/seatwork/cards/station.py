@@ -4,7 +4,7 @@ from seatwork.cards.blocks import caption, heading, in_full, sign_here, written
 from seatwork.cards.job import Day
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.plan import Operation, Plan, SeatPlan, telling
+from seatwork.plan import Operation, Plan, SeatPlan
 from seatwork.shop.house.cautions import cautions, closing
 from seatwork.shop.lists.cutters import SeatCutter
 from seatwork.shop.shop import Shop
@@ -69,8 +69,8 @@ def _cut(seat: SeatPlan) -> Operation | None:
 def _script(plan: Plan, seat: SeatPlan, step: Operation) -> list[tuple[str, list[str]]]:
     """Return the demonstration part by part: what is done, what is asked."""
     system = plan.callout.system
-    stops = [f"{row.label}: {row.text}" for row in telling.stop_rows(seat, system)[:2]]
-    readings = [f"{row.label}: {row.text}" for row in telling.reading_rows(seat, system)[:2]]
+    stops = [f"{row.label}: {row.text}" for row in seat.stop_rows(system)[:2]]
+    readings = [f"{row.label}: {row.text}" for row in seat.reading_rows(system)[:2]]
     speed = step.spindle.step.spindle_speed if step.spindle else None
     turning = show_spindle(speed) if speed else "no step is slow enough: see the job card"
     return [

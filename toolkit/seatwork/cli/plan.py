@@ -6,10 +6,10 @@ from typing import Annotated
 import typer
 
 from seatwork import notes, units
-from seatwork.plan import telling
 from seatwork.plan.making import make
 from seatwork.plan.part_files import plan_part
-from seatwork.plan.records import Plan
+from seatwork.plan.plans import Plan
+from seatwork.rows import Row
 from seatwork.shop.shop import Shop
 
 
@@ -66,24 +66,24 @@ def show(made: Plan) -> None:
     for seat in made.seats:
         typer.secho(f"{seat.count} x {seat.title}", bold=True)
         typer.echo(f"  {made.material}, {made.machine}")
-        _rows("Sizes", telling.size_rows(seat, system))
-        for number, rows in enumerate(telling.operation_rows(seat, system), 1):
+        _rows("Sizes", seat.size_rows(system))
+        for number, rows in enumerate(seat.operation_rows(system), 1):
             first, *others = rows
             typer.echo(f"  {number}. {first.label}: {first.text}")
             for row in others:
                 typer.echo(f"     {row.label}: {row.text}")
-        _rows("Stop", telling.stop_rows(seat, system))
-        _rows("Gage readings", telling.reading_rows(seat, system))
-        _rows("Looked at", telling.check_rows(seat))
+        _rows("Stop", seat.stop_rows(system))
+        _rows("Gage readings", seat.reading_rows(system))
+        _rows("Looked at", seat.check_rows())
         if seat.outlook:
             typer.echo(f"  Chatter: {seat.outlook}")
         for sentence in seat.advice:
             typer.echo(f"  {sentence}")
-    for row in telling.closing_rows(made):
+    for row in made.closing_rows():
         typer.echo(f"{row.label}: {row.text}")
 
 
-def _rows(heading: str, rows: tuple[telling.Row, ...]) -> None:
+def _rows(heading: str, rows: tuple[Row, ...]) -> None:
     if rows:
         typer.echo(f"  {heading}")
     for row in rows:

@@ -38,6 +38,9 @@ class Shortcut:
     inch: bool
     source: str
 
+    def __repr__(self) -> str:
+        return f"<Shortcut {self.name}: {self.constant:g}, exactly {self.exact:.2f}>"
+
     @property
     def error(self) -> float:
         """Share by which the speed comes out too high [-]; below zero too low."""
@@ -97,6 +100,9 @@ class SpeedRule:
     ratio: float
     source: str
     confirmed: str
+
+    def __repr__(self) -> str:
+        return f"<SpeedRule {self.operation}: {self.ratio:.3g} of the drill speed>"
 
 
 SPREAD: tuple[SpeedRule, ...] = (

@@ -31,6 +31,10 @@ class Stall:
     size_factor: float
     wear_factor: float
 
+    def __repr__(self) -> str:
+        outcome = "may stall" if self.may_stall else "should carry it"
+        return f"<Stall {self.torque:.2f} of {self.available:.2f} N·m: {outcome}>"
+
     @property
     def may_stall(self) -> bool:
         """Whether the torque to reckon with is above what the machine has."""

@@ -65,6 +65,9 @@ class Step:
     limited_by: str | None
     next_up: float | None
 
+    def __repr__(self) -> str:
+        return f"<Step {self.advice.partition('.')[0]}>"
+
     @property
     def too_fast(self) -> bool:
         """Whether the machine turns too fast even at its slowest."""

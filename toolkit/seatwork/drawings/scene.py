@@ -6,7 +6,6 @@ the data of the artists that move; whoever shows it decides how they reach the e
 
 import base64
 import io
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, Protocol, TypeVar, runtime_checkable
@@ -16,6 +15,7 @@ from matplotlib.figure import Figure
 from PIL import Image
 
 from seatwork.errors import SeatworkError
+from seatwork.rows import plain
 
 PALETTES = ("light", "dark", "print")
 
@@ -112,17 +112,6 @@ def _of_few_colors(png: bytes, colors: int = COLORS) -> bytes:
     image = Image.open(io.BytesIO(png)).convert("RGB")
     image.quantize(colors, dither=Image.Dither.NONE).save(out, "png", optimize=True)
     return out.getvalue()
-
-
-def plain(text: str) -> str:
-    r"""Return `text` on one line, safe inside Markdown.
-
-    Examples
-    --------
-    >>> plain("a*b]\n<c>")
-    'a\\*b\\] \\<c\\>'
-    """
-    return re.sub(r"([\\`*_\[\]<>#|~$&!])", r"\\\1", " ".join(text.split()))
 
 
 @runtime_checkable

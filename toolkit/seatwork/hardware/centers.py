@@ -5,11 +5,12 @@ from dataclasses import dataclass
 from seatwork import tables
 from seatwork.hardware.facts import Sourced, needed, weakest
 from seatwork.hardware.spelling import as_typed, size_name, tidy
+from seatwork.units import show_both
 
 WANTED = "a center drill such as #3 or A2.5"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class CenterDrill(Sourced):
     """A combined drill and countersink.
 
@@ -31,6 +32,9 @@ class CenterDrill(Sourced):
     drill_diameter: float
     body_diameter: float
     included_angle: float
+
+    def _line(self) -> str:
+        return f"{self.name}: {show_both(self.drill_diameter)} drill, {self.document}"
 
 
 def center_drill(text: str) -> CenterDrill:

@@ -12,9 +12,10 @@ from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import Thread, thread
 from seatwork.shop import rules
 from seatwork.tables.reading import Cell
+from seatwork.units import show_both
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class ClearanceHole(Sourced):
     """A hole that a screw passes through.
 
@@ -43,6 +44,9 @@ class ClearanceHole(Sourced):
     standard: str
     least: float | None = None
     greatest: float | None = None
+
+    def _line(self) -> str:
+        return f"{self.size} {self.fit}: {show_both(self.diameter)}, {self.standard}"
 
     @property
     def label(self) -> str:

@@ -11,6 +11,7 @@ from seatwork.hardware.screws import Screw
 from seatwork.hardware.spelling import as_typed
 from seatwork.shop import rules
 from seatwork.tables.reading import Cell
+from seatwork.units import show_both
 
 DIN_1, DIN_2 = "counterbore_din_974_1", "counterbore_din_974_2"
 APPENDIX, COMPANY = "counterbore_inch_asme_b18_3_appendix", "counterbore_inch_company_practice"
@@ -35,7 +36,7 @@ LISTS = {
 }
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class CounterboreSize(Sourced):
     """A counterbore as a list gives it.
 
@@ -66,6 +67,9 @@ class CounterboreSize(Sourced):
     series: str
     limits: Limits | None = None
     fillet_countersink_diameter: float | None = None
+
+    def _line(self) -> str:
+        return f"{show_both(self.diameter)} across, {self.standard}"
 
 
 def counterbore(

@@ -9,9 +9,10 @@ from seatwork.hardware.facts import Sourced, fact, needed
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
 from seatwork.hardware.spelling import as_typed
+from seatwork.units import show_angle, show_both
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class CountersinkSize(Sourced):
     """A countersink as a list gives it.
 
@@ -42,6 +43,10 @@ class CountersinkSize(Sourced):
     included_angle: float
     standard: str
     withdrawn: bool
+
+    def _line(self) -> str:
+        angle = show_angle(self.included_angle)
+        return f"{show_both(self.diameter)} at the face, {angle}, {self.standard}"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,7 +11,7 @@ from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed, size_name, tidy
 from seatwork.tables.reading import Cell
-from seatwork.units import length
+from seatwork.units import length, show_both
 
 WANTED = "a drill such as #7, H, 17/64 or 6.6 mm"
 SERIES = {
@@ -23,7 +23,7 @@ SAME = 1e-6  # mm; two sizes nearer than this are the same drill
 PRINTED = 0.0127 + 1e-9  # mm; half a thousandth of an inch, what a three-place decimal hides
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Drill(Sourced):
     """A twist drill.
 
@@ -42,6 +42,9 @@ class Drill(Sourced):
     name: str
     diameter: float
     series: str
+
+    def _line(self) -> str:
+        return f"{self.name}: {show_both(self.diameter)}, {self.document}"
 
     @property
     def system(self) -> Literal["inch", "metric"]:

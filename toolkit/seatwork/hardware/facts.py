@@ -1,12 +1,16 @@
 """A value with where it comes from, and how sure of it anyone here can be."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 
 from seatwork import tables
 from seatwork.errors import SeatworkError
+from seatwork.hardware.rows import sized_rows
+from seatwork.rows import Blocks, Shown
 from seatwork.tables.reading import Cell
+from seatwork.units import show_number
 from seatwork.units.showing import MM_PER_INCH
 
 INSIDE = {
@@ -29,8 +33,8 @@ def caution(confirmed: str) -> str:
     return CHECK_YOUR_COPY if confirmed == "memory" else ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Sourced:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Sourced(Shown):
     """What every looked-up thing carries.
 
     Parameters
@@ -49,8 +53,16 @@ class Sourced:
         """What must be said beside the value; empty where nothing must."""
         return caution(self.confirmed)
 
+    @property
+    def document(self) -> str:
+        """The document alone, without where it was read."""
+        return document(self.source)
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+    def _blocks(self) -> Blocks:
+        yield "", tuple(sized_rows(self, self.source, self.confirmed))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Fact(Sourced):
     """One published value.
 
@@ -63,6 +75,20 @@ class Fact(Sourced):
     """
 
     value: float
+
+    def _line(self) -> str:
+        return f"{show_number(self.value, 4)}, {self.document}"
+
+
+def document(source: str) -> str:
+    """Return the document of a source, without where it was read.
+
+    Examples
+    --------
+    >>> document("ISO 273:1979 (= EN 20273); a public table")
+    'ISO 273:1979'
+    """
+    return re.split(r"[;,(]", source)[0].strip()
 
 
 def weakest(*grades: str) -> str:

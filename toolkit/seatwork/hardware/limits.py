@@ -6,12 +6,13 @@ from seatwork import tables
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Fact, Sourced, needed
 from seatwork.tables.reading import Cell
+from seatwork.units import show_both
 
 TABLE = "iso_286_grades"
 SMALLEST_EDGE = 0.5  # mm; ISO 2768-1 gives its first range both ends
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Limits(Sourced):
     """The least and the greatest a size may be.
 
@@ -25,6 +26,9 @@ class Limits(Sourced):
 
     least: float
     greatest: float
+
+    def _line(self) -> str:
+        return f"{show_both(self.least)} to {show_both(self.greatest)}, {self.document}"
 
 
 def hole_limits(diameter: float, grade: str) -> Limits:

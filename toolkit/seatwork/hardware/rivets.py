@@ -7,11 +7,12 @@ from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.facts import Sourced, fact, needed
 from seatwork.hardware.spelling import as_typed, size_name, tidy
 from seatwork.seats import Head
+from seatwork.units import show_both
 
 HEADS, SEATS = "rivet_heads_ms20426", "rivet_countersinks"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Rivet(Sourced):
     """A countersunk rivet.
 
@@ -36,6 +37,9 @@ class Rivet(Sourced):
     head: Head
     drill: Drill
     seat_limits: tuple[float, float] | None
+
+    def _line(self) -> str:
+        return f"{self.name}: {show_both(self.diameter)} shank, {self.document}"
 
 
 def rivet(text: str) -> Rivet:

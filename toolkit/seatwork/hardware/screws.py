@@ -7,12 +7,22 @@ from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Fact, caution
 from seatwork.hardware.hexagons import across_corners
 from seatwork.hardware.threads import Thread
+from seatwork.rows import Blocks, Row, Shown
 from seatwork.seats import Head
 from seatwork.seats.cones import half_tangent
+from seatwork.units import show_angle, show_both
+
+SAID = {
+    "sharp_diameter": "sharp",
+    "edge_diameter": "across the edge",
+    "head_diameter": "across the head",
+    "across_flats": "across the flats",
+}
+"""What the size of a screw's head is called, by the fact that the seat is cut to."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Gage:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Gage(Shown):
     """The ring a flat head is gaged in: how far it may stand above it.
 
     Parameters
@@ -27,9 +37,15 @@ class Gage:
     least: float
     greatest: float
 
+    def _line(self) -> str:
+        return f"head {show_both(self.least)} to {show_both(self.greatest)} above the ring"
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Screw:
+    def _blocks(self) -> Blocks:
+        yield "", (Row(label="hole of the gage", text=show_both(self.diameter)),)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Screw(Shown):
     """A screw and what its documents say of its head.
 
     Parameters
@@ -73,6 +89,24 @@ class Screw:
     withdrawn: bool = False
     length: float | None = None
     assumptions: tuple[str, ...] = ()
+
+    def _line(self) -> str:
+        main = self.facts[self.main].value
+        return f"{self.name}: {show_both(main)} {SAID.get(self.main, '')}, {self.standard}"
+
+    def _blocks(self) -> Blocks:
+        yield (
+            "",
+            tuple(
+                Row(
+                    label=name.replace("_", " "),
+                    text=show_angle(one.value) if "angle" in name else show_both(one.value),
+                    source=f"{one.document} ({one.confirmed})",
+                )
+                for name, one in self.facts.items()
+            ),
+        )
+        yield "Taken for granted", tuple(Row(label="read", text=one) for one in self.assumptions)
 
     @property
     def name(self) -> str:

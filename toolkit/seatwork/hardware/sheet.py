@@ -6,12 +6,13 @@ from seatwork import tables
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Sourced, fact, needed
 from seatwork.tables.reading import Cell
+from seatwork.units import show_both
 
 SHEET_RULES, RIVET_SHEETS = "least_sheet_rules", "least_sheet_rivets"
 DISTANCE_RULES = "edge_distance_rules"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class RuledLength(Sourced):
     """A least length, with the rule that asks for it.
 
@@ -27,6 +28,9 @@ class RuledLength(Sourced):
 
     length: float
     rule: str
+
+    def _line(self) -> str:
+        return f"{show_both(self.length)} at least, {self.rule}"
 
 
 def least_sheet(

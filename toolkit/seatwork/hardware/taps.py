@@ -9,12 +9,13 @@ from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import METRIC_PITCHES, METRIC_TABLE, Thread, thread
 from seatwork.shop import rules
+from seatwork.units import show_angle, show_both
 
 FULL_THREAD = 1.29904
 """Twice the height of a full 60° thread, 5/8 of the sharp triangle, for a pitch of 1."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class TapDrill(Sourced):
     """The drill for a hole to be tapped.
 
@@ -34,6 +35,9 @@ class TapDrill(Sourced):
     name: str
     diameter: float
 
+    def _line(self) -> str:
+        return f"{self.name} for {self.thread.name}: {show_both(self.diameter)}"
+
     @property
     def share_of_thread(self) -> float:
         """Height of the thread left in the hole, as a part of the full thread [1]."""
@@ -41,7 +45,7 @@ class TapDrill(Sourced):
         return (self.thread.diameter - self.diameter) / (FULL_THREAD * pitch)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class TappedHoleChamfer(Sourced):
     """The chamfer cut at the mouth of a hole before it is tapped.
 
@@ -60,6 +64,9 @@ class TappedHoleChamfer(Sourced):
     diameter: float
     included_angle: float
     rules: tuple[str, ...]
+
+    def _line(self) -> str:
+        return f"{show_both(self.diameter)} at the face, {show_angle(self.included_angle)}"
 
 
 def tap_drill(text: str | Thread) -> TapDrill:

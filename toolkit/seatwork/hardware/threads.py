@@ -10,6 +10,7 @@ from seatwork.hardware.facts import Sourced, needed
 from seatwork.hardware.spelling import as_typed, tidy
 from seatwork.hardware.spoken import digits
 from seatwork.tables.reading import Cell
+from seatwork.units import show_both
 from seatwork.units.showing import MM_PER_INCH
 
 WANTED = "a size such as #10-32, 1/4-20, M6 or M8x1"
@@ -27,7 +28,7 @@ CLASS = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Thread(Sourced):
     """A screw's size, and its pitch where it was said.
 
@@ -52,6 +53,9 @@ class Thread(Sourced):
     diameter: float
     pitch: float | None = None
     series: str | None = None
+
+    def _line(self) -> str:
+        return f"{self.name}: {show_both(self.diameter)} major diameter, {self.document}"
 
     @property
     def name(self) -> str:

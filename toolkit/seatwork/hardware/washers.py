@@ -9,6 +9,7 @@ from seatwork.hardware.facts import Sourced, fact, needed
 from seatwork.hardware.spelling import as_typed, tidy
 from seatwork.hardware.threads import Thread, read_thread
 from seatwork.tables.reading import Cell
+from seatwork.units import show_both
 
 WANTED = "a washer such as 1/4 narrow, 3/8 wide, #10, M6 or M8 lock"
 SERIES = {
@@ -21,7 +22,7 @@ SERIES = {
 }
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Washer(Sourced):
     """A washer.
 
@@ -52,6 +53,11 @@ class Washer(Sourced):
     hole_diameter: float | None = None
     thickness: float | None = None
     greatest_thickness: float | None = None
+
+    def _line(self) -> str:
+        return (
+            f"{self.size} {self.series}: {show_both(self.outside_diameter)} across, {self.standard}"
+        )
 
     @property
     def name(self) -> str:

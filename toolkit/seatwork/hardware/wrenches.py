@@ -10,6 +10,7 @@ from seatwork.hardware.screws import Screw
 from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import thread
 from seatwork.shop import rules
+from seatwork.units import show_both
 
 TABLE = "counterbore_din_974_2"
 FLATS = "across_flats_s_mm"
@@ -17,7 +18,7 @@ ROW_1 = "counterbore_dia_row1_socket_wrench_mm"
 MEASURE = "measure yours"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class WrenchSocket(Sourced):
     """The room that a wrench socket needs in a counterbore.
 
@@ -36,6 +37,9 @@ class WrenchSocket(Sourced):
     across_flats: float
     counterbore_diameter: float
     basis: str
+
+    def _line(self) -> str:
+        return f"counterbore {show_both(self.counterbore_diameter)}, {self.basis}"
 
 
 def wrench_socket(text: str | Screw, *, outside_diameter: float | None = None) -> WrenchSocket:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.inspection.records import Inspection, Judged, PartVerdict
-from seatwork.plan.telling import Row
+from seatwork.rows import Row
 from seatwork.units import show_angle, show_both, show_length
 
 HEADING = ("part", "feature", "verdict", "values", "why", "what to change")

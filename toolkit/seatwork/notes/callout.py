@@ -5,12 +5,13 @@ from dataclasses import dataclass, field
 
 from seatwork.doors import door
 from seatwork.errors import SeatworkError
-from seatwork.notes.features import Feature
+from seatwork.notes.features import Feature, kind_of, said_of
 from seatwork.notes.grouping import grouped, part_of
+from seatwork.rows import Blocks, Row, Shown, short
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Assumption:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Assumption(Shown):
     """Something the note leaves open, and the house rule that fills it.
 
     Parameters
@@ -33,9 +34,15 @@ class Assumption:
     rule: str
     sentence: str
 
+    def _line(self) -> str:
+        return self.sentence
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class NoteWarning:
+    def _blocks(self) -> Blocks:
+        yield "", (Row(label="house rule", text=self.rule),)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class NoteWarning(Shown):
     """Something to ask about before cutting.
 
     Parameters
@@ -52,9 +59,15 @@ class NoteWarning:
     sentence: str
     feature: int | None = None
 
+    def _line(self) -> str:
+        return self.sentence
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Callout:
+    def _blocks(self) -> Blocks:
+        yield "", (Row(label="code", text=self.code),)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Callout(Shown):
     """A note as read.
 
     Two callouts are equal when they say the same: assumptions, warnings, the text and the
@@ -81,6 +94,21 @@ class Callout:
     text: str = field(default="", compare=False)
 
     plan = door("seatwork.plan:make_plan")
+
+    def _line(self) -> str:
+        counts = f"{len(self.features)} features, {len(self.assumptions)} assumed"
+        return f"{short(self.text, 64)}: {counts}, {len(self.warnings)} to ask"
+
+    def _blocks(self) -> Blocks:
+        yield (
+            "",
+            tuple(
+                Row(label=kind_of(one), text="; ".join(said_of(one)) or "no size")
+                for one in self.features
+            ),
+        )
+        yield "", tuple(Row(label="assumed", text=one.sentence) for one in self.assumptions)
+        yield "", tuple(Row(label="ask", text=one.sentence) for one in self.warnings)
 
     def groups(self) -> tuple[tuple[Feature, ...], ...]:
         """Return the features hole by hole: each hole with its thread and its seats."""

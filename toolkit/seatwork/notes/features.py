@@ -3,10 +3,13 @@
 Lengths are mm, angles deg, in `Size`; None or an empty text means the note did not say.
 """
 
-from dataclasses import dataclass
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, fields
 
 from seatwork.errors import SeatworkError
 from seatwork.notes.sizes import Size
+from seatwork.rows import short
 
 SIDES = ("", "near", "far", "both", "other")
 SCOPES = ("", "typical", "unless otherwise specified")
@@ -16,7 +19,26 @@ HEAD_STATES = ("flush", "flush to below", "below", "proud")
 LARGEST_COUNT = 999
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+def kind_of(feature: object) -> str:
+    """Return what a feature is, in lower case words."""
+    return re.sub(r"(?<=[a-z])(?=[A-Z])", " ", type(feature).__name__).lower()
+
+
+def said_of(feature: object) -> Iterator[str]:
+    """Yield what the note says of a feature, a phrase for each thing it says."""
+    for one in fields(feature):  # type: ignore[arg-type]
+        value = getattr(feature, one.name)
+        if value != one.default:
+            yield f"{one.name.replace('_', ' ')} {'yes' if value is True else value}"
+
+
+def noted(feature: object) -> str:
+    """Return the one line that stands for a feature of a note, apart from the seat it means."""
+    said = f"{kind_of(feature)} {'; '.join(said_of(feature))}"
+    return f"<note: {short(said, 108)}>"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Feature:
     """What every feature of a note may carry.
 
@@ -37,6 +59,9 @@ class Feature:
     scope: str = ""
     screw: str = ""
 
+    def __repr__(self) -> str:
+        return noted(self)
+
     def __post_init__(self) -> None:
         if not 1 <= self.count <= LARGEST_COUNT:
             raise SeatworkError(self.count, "that is no number of places", "write 1 to 999")
@@ -44,7 +69,7 @@ class Feature:
             raise SeatworkError(self.side or self.scope, "that is no side or scope", "leave it out")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Head:
     """Where the note wants the head.
 
@@ -59,13 +84,19 @@ class Head:
     state: str
     amount: Size | None = None
 
+    def __repr__(self) -> str:
+        return noted(self)
+
+    def __str__(self) -> str:
+        return self.state if self.amount is None else f"{self.state} {self.amount}"
+
     def __post_init__(self) -> None:
         needs_amount = self.state in ("below", "flush to below")
         if self.state not in HEAD_STATES or (needs_amount and self.amount is None):
             raise SeatworkError(self.state, "that is no place of a head", "say how far")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Hole(Feature):
     """A plain hole.
 
@@ -93,7 +124,7 @@ class Hole(Feature):
     bottom: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Countersink(Feature):
     """A countersink.
 
@@ -115,7 +146,7 @@ class Countersink(Feature):
     head: Head | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Counterbore(Feature):
     """A counterbore.
 
@@ -137,7 +168,7 @@ class Counterbore(Feature):
     bottom: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Spotface(Feature):
     """A spotface.
 
@@ -156,7 +187,7 @@ class Spotface(Feature):
     flange: Size | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Counterdrill(Feature):
     """A counterdrill or a center-drilled hole.
 
@@ -178,7 +209,7 @@ class Counterdrill(Feature):
     angle: Size | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Chamfer(Feature):
     """A chamfer.
 
@@ -197,7 +228,7 @@ class Chamfer(Feature):
     angle: Size | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class EdgeBreak(Feature):
     """Edges to be broken or freed of burrs.
 
@@ -219,7 +250,7 @@ class EdgeBreak(Feature):
     burrs: bool = False
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Thread(Feature):
     """A tapped hole's thread.
 
@@ -253,7 +284,7 @@ class Thread(Feature):
     through: bool = False
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class BoltCircle(Feature):
     """How the places are spread.
 

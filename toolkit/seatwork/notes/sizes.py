@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from math import isfinite
 
 from seatwork.errors import SeatworkError
+from seatwork.units import show_angle, show_length
 
 UNITS = ("in", "mm", "deg")
 BOUNDS = ("", "max", "min", "ref")
@@ -51,6 +52,20 @@ class Size:
     fit: str = ""
     bound: str = ""
     name: str = ""
+
+    def __str__(self) -> str:
+        if self.value is None:
+            return self.name
+        limits = [size for size in (self.least, self.greatest) if size is not None]
+        said = " to ".join(self._shown(size) for size in limits or [self.value])
+        off = [self._shown(size) for size in (self.upper, self.lower) if size is not None]
+        apart = f"deviations {' and '.join(off)}" if off else ""
+        return " ".join(part for part in (said, apart, self.bound) if part)
+
+    def _shown(self, size: float) -> str:
+        if self.unit == "deg":
+            return show_angle(size)
+        return show_length(size, "inch" if self.unit == "in" else "metric")
 
     def __post_init__(self) -> None:
         if self.unit not in UNITS or self.bound not in BOUNDS:

@@ -5,8 +5,9 @@ from seatwork.doors import doors
 NAMES = {
     "making": "make make_plan",
     "part_files": "Part plan_parts",
-    "records": "Check Given Operation Plan Reading SeatPlan Stop",
-    "telling": "Row",
+    "plans": "Plan SeatPlan",
+    "records": "Check Given Operation Reading Stop",
+    "rows": "LB_IN Row show_power show_torque",
 }
 """The public names of each module."""
 

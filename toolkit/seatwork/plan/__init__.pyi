@@ -2,14 +2,17 @@ from seatwork.plan.making import make as make
 from seatwork.plan.making import make_plan as make_plan
 from seatwork.plan.part_files import Part as Part
 from seatwork.plan.part_files import plan_parts as plan_parts
+from seatwork.plan.plans import Plan as Plan
+from seatwork.plan.plans import SeatPlan as SeatPlan
 from seatwork.plan.records import Check as Check
 from seatwork.plan.records import Given as Given
 from seatwork.plan.records import Operation as Operation
-from seatwork.plan.records import Plan as Plan
 from seatwork.plan.records import Reading as Reading
-from seatwork.plan.records import SeatPlan as SeatPlan
 from seatwork.plan.records import Stop as Stop
-from seatwork.plan.telling import Row as Row
+from seatwork.plan.rows import LB_IN as LB_IN
+from seatwork.plan.rows import Row as Row
+from seatwork.plan.rows import show_power as show_power
+from seatwork.plan.rows import show_torque as show_torque
 
 NAMES: dict[str, str]
 __all__: list[str]

@@ -7,7 +7,8 @@ from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.hardware import CenterDrill
 from seatwork.plan import words
 from seatwork.plan.order import Cutting, Order, operation
-from seatwork.plan.records import Check, Given, SeatPlan
+from seatwork.plan.plans import SeatPlan
+from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import by_rule, said
 from seatwork.plan.stops import cone_stops
 from seatwork.seats import Countersink

@@ -11,8 +11,9 @@ from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place, drill_hole, far_side
+from seatwork.plan.plans import SeatPlan
 from seatwork.plan.readings import cone_readings
-from seatwork.plan.records import Check, Given, SeatPlan
+from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import by_rule, said, thread_name
 from seatwork.plan.stops import cone_stops
 from seatwork.seats import Chamfer, Countersink

@@ -9,8 +9,9 @@ from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place, drill_hole, far_side
+from seatwork.plan.plans import SeatPlan
 from seatwork.plan.readings import bore_readings, face_readings
-from seatwork.plan.records import Check, Given, SeatPlan
+from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import said
 from seatwork.plan.room import check_pilot, check_room
 from seatwork.plan.stops import depth_stop, flat_stops

@@ -3,7 +3,8 @@
 from seatwork.hardware import Screw
 from seatwork.plan import words
 from seatwork.plan.order import Order
-from seatwork.plan.records import Check, Shape
+from seatwork.plan.plans import Shape
+from seatwork.plan.records import Check
 from seatwork.seats import Counterbore
 
 RULE = "tapped_hole.engagement"

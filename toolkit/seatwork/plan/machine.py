@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 
 from seatwork.plan.order import Order
-from seatwork.plan.records import Check, Operation, SeatPlan
+from seatwork.plan.plans import SeatPlan
+from seatwork.plan.records import Check, Operation
 from seatwork.seats import Countersink
 from seatwork.seats.touching_off import stop_band
 

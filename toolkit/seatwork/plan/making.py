@@ -14,7 +14,7 @@ from seatwork.plan.naming import rules_of
 from seatwork.plan.open import assumptions_of, questions_of
 from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import Place, drill_hole, far_side, place_of
-from seatwork.plan.records import Plan, SeatPlan
+from seatwork.plan.plans import Plan, SeatPlan
 from seatwork.plan.resolving import said, screw_for
 from seatwork.plan.sequence import in_sequence
 from seatwork.plan.wording import shower

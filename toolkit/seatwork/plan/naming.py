@@ -2,7 +2,8 @@
 
 from collections.abc import Iterator
 
-from seatwork.plan.records import Given, Operation, SeatPlan
+from seatwork.plan.plans import SeatPlan
+from seatwork.plan.records import Given, Operation
 from seatwork.shop import HouseRules, Rule
 
 SPEED = ("speeds.range_end", "speeds.step")

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from seatwork import notes
 from seatwork.hardware import Screw
 from seatwork.plan.counterbores import INCH_LIST
-from seatwork.plan.records import SeatPlan
+from seatwork.plan.plans import SeatPlan
 
 
 def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from seatwork import notes, units
 from seatwork.errors import SeatworkError
 from seatwork.plan.lines import lines_of
 from seatwork.plan.making import make
-from seatwork.plan.records import Plan
+from seatwork.plan.plans import Plan
 from seatwork.shop.shop import Shop
 
 SIZES = ("thickness", "edge", "engagement")

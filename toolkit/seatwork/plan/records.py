@@ -1,22 +1,14 @@
-"""What a plan is made of: sizes with where they come from, operations, checks, readings.
+"""What a plan is put together from: sizes with where they come from, steps, stops, checks.
 
 Lengths are mm, angles deg, spindle speeds rev/min, feeds mm/rev; people see both systems
-through `seatwork.plan.telling`.
+through `seatwork.plan.rows`.
 """
 
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Self
 
 from seatwork.cutting import Stall
-from seatwork.doors import door
-from seatwork.hardware import Screw
-from seatwork.notes import Callout
-from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop import Rule
 from seatwork.shop.choosing.spindles import Spindle
-
-Shape = Countersink | Counterbore | Spotface | Chamfer
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -177,116 +169,3 @@ class Check:
     verdict: str
     sentence: str
     question: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SeatPlan:
-    """The plan of one hole with its seats.
-
-    Parameters
-    ----------
-    title : str
-        What it is, in words.
-    kind : str
-        countersink, counterbore, spotface, chamfer, tapped hole, center, hole or edge.
-    count : int
-        Number of places.
-    screw : Screw or None
-        The screw it is for.
-    sizes : tuple of Given
-        Hole, diameter, angle, depth, pilot ... each with its source.
-    shape : Countersink, Counterbore, Spotface, Chamfer or None
-        The seat itself at its aimed-for size.
-    operations : tuple of Operation
-        In the order to do them.
-    stops : tuple of Stop
-        Touch-offs, the one to use first.
-    readings : tuple of Reading
-        What gages should say.
-    checks : tuple of Check
-        What was looked at.
-    outlook : str
-        Chatter, in words only.
-    advice : tuple of str
-        Screw length, setting on scrap and the like.
-    """
-
-    title: str
-    kind: str
-    count: int = 1
-    screw: Screw | None = None
-    sizes: tuple[Given, ...] = ()
-    shape: Shape | None = None
-    operations: tuple[Operation, ...] = ()
-    stops: tuple[Stop, ...] = ()
-    readings: tuple[Reading, ...] = ()
-    checks: tuple[Check, ...] = ()
-    outlook: str = ""
-    advice: tuple[str, ...] = ()
-
-    def size(self, about: str) -> Given | None:
-        """Return the size that is about something, or None."""
-        return next((given for given in self.sizes if given.about == about), None)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Plan:
-    """A complete plan of a print note.
-
-    Parameters
-    ----------
-    callout : Callout
-        The note as read.
-    material, machine : str
-        What is cut, and on what.
-    seats : tuple of SeatPlan
-        Hole by hole.
-    assumptions : tuple of str
-        What was assumed, each naming its house rule.
-    questions : tuple of str
-        What to ask before cutting.
-    cautions : tuple of str
-        Names of the cautions that belong to these operations.
-    rules : tuple of Rule
-        Every house rule that a size, a speed or a check rests on, as in force.
-    """
-
-    callout: Callout
-    material: str
-    machine: str
-    seats: tuple[SeatPlan, ...]
-    assumptions: tuple[str, ...] = ()
-    questions: tuple[str, ...] = ()
-    cautions: tuple[str, ...] = ()
-    rules: tuple[Rule, ...] = ()
-
-    card = door("seatwork.cards:job_card")
-    inspect = door("seatwork.inspection:inspect_parts")
-
-    @property
-    def must_ask(self) -> bool:
-        """Whether something must be settled before the first cut."""
-        return any(check.verdict == "stop" for seat in self.seats for check in seat.checks)
-
-    def sources(self) -> tuple[str, ...]:
-        """Return every document and house rule a size or speed rests on, each once."""
-        return tuple(dict.fromkeys(self._all_sources()))
-
-    def from_memory(self) -> tuple[str, ...]:
-        """Return what rests on memory and must be checked against a copy, each once."""
-        found = (
-            f"{given.about} ({given.source})"
-            for seat in self.seats
-            for given in seat.sizes
-            if given.confirmed == "memory"
-        )
-        return tuple(dict.fromkeys(found))
-
-    def _all_sources(self) -> Iterator[str]:
-        for seat in self.seats:
-            yield from (given.source for given in seat.sizes)
-            for operation in seat.operations:
-                if operation.spindle:
-                    yield operation.spindle.source
-                if operation.feed_source:
-                    yield operation.feed_source

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from seatwork.plan.records import SeatPlan
+from seatwork.plan.plans import SeatPlan
 
 ONCE_FIRST = ("drill",)
 ONCE_LAST = ("deburr the far side",)

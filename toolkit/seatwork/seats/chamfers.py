@@ -42,6 +42,9 @@ class Chamfer:
     leg: float
     included_angle: float = 90.0
 
+    def __str__(self) -> str:
+        return f"chamfer {self.leg:.2f} mm along the face, {self.included_angle:g}° included"
+
     def __post_init__(self) -> None:
         checks.length(self.leg, "leg of the chamfer")
         checks.included_angle(self.included_angle)

@@ -61,6 +61,9 @@ class CleanUp:
     highest: float
     lowest: float
 
+    def __repr__(self) -> str:
+        return f"<CleanUp whole {self.full_depth:.3f} mm below the first touch>"
+
     @property
     def full_depth(self) -> float:
         """Depth below the first touch at which the ring is whole [mm]."""

@@ -78,6 +78,12 @@ class Countersink:
     hole_diameter: float
     included_angle: float
 
+    def __str__(self) -> str:
+        hole = f"{self.hole_diameter:.2f} mm hole, {self.depth:.2f} mm deep"
+        return (
+            f"{self.included_angle:g}° countersink, {self.diameter:.2f} mm at the face on a {hole}"
+        )
+
     def __post_init__(self) -> None:
         checks.length(self.diameter, "diameter at the face")
         checks.length(self.hole_diameter, "hole diameter")

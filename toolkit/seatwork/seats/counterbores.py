@@ -44,6 +44,10 @@ class Counterbore:
     depth: float
     hole_diameter: float
 
+    def __str__(self) -> str:
+        hole = f"{self.hole_diameter:.2f} mm hole"
+        return f"counterbore {self.diameter:.2f} mm, {self.depth:.2f} mm deep, on a {hole}"
+
     def __post_init__(self) -> None:
         checks.length(self.diameter, "counterbore diameter")
         checks.length(self.depth, "counterbore depth")

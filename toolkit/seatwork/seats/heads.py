@@ -68,6 +68,9 @@ class Head:
     edge_diameter: float | None = None
     height: float | None = None
 
+    def __str__(self) -> str:
+        return f"{self.included_angle:g}° head, {self.sharp_diameter:.2f} mm sharp"
+
     def __post_init__(self) -> None:
         checks.length(self.sharp_diameter, "theoretical sharp diameter")
         checks.included_angle(self.included_angle)
@@ -151,6 +154,9 @@ class Fit:
     contact_depth: float
     inner_diameter: float
     contact_width: float
+
+    def __repr__(self) -> str:
+        return f"<Fit {abs(self.amount):.3f} mm {self.state}, on the {self.contact}>"
 
 
 def state_of(amount: float) -> Literal["proud", "flush", "below"]:

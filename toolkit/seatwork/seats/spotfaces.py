@@ -46,6 +46,9 @@ class Spotface:
     diameter: float
     hole_diameter: float
 
+    def __str__(self) -> str:
+        return f"spotface {self.diameter:.2f} mm on a {self.hole_diameter:.2f} mm hole"
+
     def __post_init__(self) -> None:
         checks.length(self.diameter, "spotface diameter")
         checks.length(self.hole_diameter, "hole diameter")

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Self
 
+from seatwork.rows import Blocks, Row, Shown
 from seatwork.shop.house.house_rules import HouseRules, rules
 from seatwork.shop.lists import cutters as drawer
 from seatwork.shop.lists import machines as floor
@@ -11,8 +12,8 @@ from seatwork.shop.lists import materials as rack
 from seatwork.shop.lists.reading import named
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Shop:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Shop(Shown):
     """The shop's lists and rules.
 
     Parameters
@@ -31,6 +32,18 @@ class Shop:
     machines: tuple[floor.ShopMachine, ...]
     materials: tuple[rack.Material, ...]
     rules: HouseRules
+
+    def _line(self) -> str:
+        counts = f"{len(self.cutters)} cutters, {len(self.machines)} machines"
+        return f"{counts}, {len(self.materials)} materials"
+
+    def _blocks(self) -> Blocks:
+        yield "Cutters", tuple(Row(label=one.name, text=one.kind) for one in self.cutters)
+        yield "Machines", tuple(Row(label=one.name, text=one.kind) for one in self.machines)
+        yield (
+            "Materials",
+            tuple(Row(label=one.name, text=one.cutting_oil) for one in self.materials),
+        )
 
     @classmethod
     def at(cls, folder: str | Path | None = None) -> Self:

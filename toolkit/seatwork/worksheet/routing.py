@@ -44,7 +44,7 @@ class Route:
         return "\n".join([*lines, self.first])
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
-        from seatwork.drawings.scene import plain
+        from seatwork.rows import plain
 
         rows = [HEADS, ("---",) * 3]
         rows += [(name, said, _link(lesson, file)) for name, said, lesson, file in self.rows]
@@ -61,7 +61,7 @@ def result(verdicts: tuple[Verdict, ...]) -> str:
 
 def _link(lesson: str, file: str) -> str:
     """Link a lesson from where this notebook stands; plain words if no lessons came along."""
-    from seatwork.drawings.scene import plain
+    from seatwork.rows import plain
 
     lessons = folder().parents[1] / "notebooks"
     if not lessons.is_dir() or lessons.anchor != Path.cwd().anchor:

@@ -35,6 +35,9 @@ class ConeSurface:
     marks: float
     note: str = NOTE
 
+    def __repr__(self) -> str:
+        return f"<ConeSurface {self.marks:.3g} marks round the cone; illustration>"
+
     @property
     def swing(self) -> float:
         """Peak to valley [mm]."""

@@ -31,6 +31,11 @@ class Limit:
     frequency: float | None
     note: str = NOTE
 
+    def __repr__(self) -> str:
+        if self.width is None:
+            return "<Limit none found in range; illustration>"
+        return f"<Limit {self.width:.3g} mm at {abs(self.frequency or 0.0):.0f} Hz; illustration>"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CriticalSpeed:
@@ -50,6 +55,10 @@ class CriticalSpeed:
     spindle_speed: float
     note: str = NOTE
 
+    def __repr__(self) -> str:
+        speeds = f"{self.surface_speed:.3g} m/min, {self.spindle_speed:.0f} rev/min"
+        return f"<CriticalSpeed {speeds}; illustration>"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Band:
@@ -67,6 +76,9 @@ class Band:
     lower: float
     upper: float
     note: str = NOTE
+
+    def __repr__(self) -> str:
+        return f"<Band {self.lower:.3g} to {self.upper:.3g} mm; illustration>"
 
 
 def loop_of(machine: Machine, cutter: Cutter, cut: Cut, spindle_speeds: Floats) -> Loop | Whirl:

@@ -40,6 +40,11 @@ class Map:
     frequency: Floats
     note: str = NOTE
 
+    def __repr__(self) -> str:
+        rows, columns = self.unstable_roots.shape
+        share = 100 * float(self.chatters.mean())
+        return f"<Map {columns} speeds, {rows} widths: {share:.0f} % chatters; illustration>"
+
     @property
     def chatters(self) -> npt.NDArray[np.bool_]:
         """Whether each cell chatters, shape (widths, speeds)."""

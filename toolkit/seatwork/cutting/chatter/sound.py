@@ -43,6 +43,9 @@ class Sound:
     pitch_factor: int = 1
     note: str = NOTE
 
+    def __repr__(self) -> str:
+        return f"<Sound {len(self.samples) / self.rate:.3g} s; illustration>"
+
     @property
     def sentence(self) -> str:
         """Whether the pitch is the true one, and what the sound is not."""

@@ -64,6 +64,10 @@ class Trace:
     capped: bool
     note: str = NOTE
 
+    def __repr__(self) -> str:
+        lasts = float(self.time[-1] - self.time[0])
+        return f"<Trace {lasts:.3g} s at {self.spindle_speed:.0f} rev/min; illustration>"
+
     @property
     def missed(self) -> float:
         """Share of the time in which no lip cuts [-]."""

@@ -7,14 +7,15 @@ from importlib.resources import files
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
+from seatwork.rows import Blocks, Row, Shown
 from seatwork.shop.folder import at
 
 FILE = "cautions.toml"
 FIELDS = {"title", "hazard", "do", "number", "source"}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Caution:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Caution(Shown):
     """One box: the hazard, what to do about it, and the number that matters.
 
     Parameters
@@ -37,6 +38,12 @@ class Caution:
     do: tuple[str, ...]
     number: str = ""
     source: str
+
+    def _line(self) -> str:
+        return f"{self.title}: {self.hazard}"
+
+    def _blocks(self) -> Blocks:
+        yield "", tuple(Row(label="do", text=habit, source=self.source) for habit in self.do)
 
 
 def cautions(*operations: str, folder: str | Path | None = None) -> tuple[Caution, ...]:

@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from seatwork.errors import SeatworkError
+from seatwork.rows import Blocks, Row, Shown
 from seatwork.shop import folder as workbook
 from seatwork.shop.house.rule_values import read_value, show_value
 
@@ -34,8 +35,8 @@ class Alternative:
     source: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Rule:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Rule(Shown):
     """One house rule in force.
 
     Parameters
@@ -71,13 +72,30 @@ class Rule:
     changed_in: str = ""
     default: str = ""
 
+    def _line(self) -> str:
+        return f"{self.name} = {self.shown}"
+
+    def _blocks(self) -> Blocks:
+        yield (
+            "",
+            (
+                Row(label="settles", text=self.about),
+                Row(label="value", text=self.shown, source=self.source),
+                *(
+                    Row(label="others", text=one.value, source=one.source)
+                    for one in self.alternatives
+                ),
+                *((Row(label="changed in", text=self.changed_in),) if self.changed_in else ()),
+            ),
+        )
+
     @property
     def shown(self) -> str:
         """The value for people, a length in both unit systems."""
         return show_value(self.kind, self.value, self.text)
 
 
-class HouseRules(Mapping[str, Rule]):
+class HouseRules(Shown, Mapping[str, Rule]):
     """The house rules in force, by name.
 
     Parameters
@@ -96,6 +114,13 @@ class HouseRules(Mapping[str, Rule]):
     def __init__(self, rules: dict[str, Rule], origin: str) -> None:
         self._rules = rules
         self.origin = origin
+
+    def _line(self) -> str:
+        return f"{len(self)} rules. {self.origin}"
+
+    def _blocks(self) -> Blocks:
+        rules = self._rules.values()
+        yield "", tuple(Row(label=r.name, text=r.shown, source=r.source) for r in rules)
 
     def __getitem__(self, name: str) -> Rule:
         try:

@@ -5,7 +5,9 @@ from pathlib import Path
 
 from seatwork import cutting, units
 from seatwork.errors import SeatworkError
+from seatwork.rows import Blocks, Shown
 from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.shown import listed_rows
 
 FILE = "cutters.csv"
 COLUMNS = (
@@ -37,8 +39,8 @@ TOOL_MATERIALS = ("hss", "carbide", "carbon steel")
 CONDITIONS = ("new", "good", "worn", "dull")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SeatCutter:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class SeatCutter(Shown):
     """A cutter, or a part of an interchangeable set, as it lies in the drawer.
 
     Parameters
@@ -102,6 +104,13 @@ class SeatCutter:
     material: str
     condition: str
     note: str
+
+    def _line(self) -> str:
+        flutes = f", {self.flutes} flutes" if self.flutes else ""
+        return f"{self.name}: {self.kind}{flutes}, {self.condition}"
+
+    def _blocks(self) -> Blocks:
+        yield "", listed_rows(self)
 
     @property
     def morse_taper(self) -> int | None:

@@ -9,7 +9,9 @@ from typing import TypeVar
 
 from seatwork import cutting
 from seatwork.errors import SeatworkError
+from seatwork.rows import Blocks, Shown
 from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.shown import listed_rows
 
 Built = TypeVar("Built")
 
@@ -40,8 +42,8 @@ KINDS = ("drill press", "mill", "lathe", "hand drill")
 _WATT = {"w": 1.0, "kw": 1000.0, "hp": 745.6998715822702}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ShopMachine:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class ShopMachine(Shown):
     """A machine of the shop.
 
     Parameters
@@ -82,6 +84,12 @@ class ShopMachine:
     lateral: cutting.Machine | None
     stiffness_source: str
     note: str
+
+    def _line(self) -> str:
+        return f"{self.name}: {self.kind}, from {self.slowest:.0f} rev/min"
+
+    def _blocks(self) -> Blocks:
+        yield "", listed_rows(self)
 
     @property
     def slowest(self) -> float:

@@ -5,7 +5,9 @@ from pathlib import Path
 
 from seatwork import units
 from seatwork.errors import SeatworkError
+from seatwork.rows import Blocks, Shown
 from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.shown import listed_rows
 
 FILE = "materials.csv"
 COLUMNS = (
@@ -26,8 +28,8 @@ COLUMNS = (
 CONFIRMED = ("two-source", "one-source", "memory")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Material:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Material(Shown):
     """A material of the shop.
 
     Parameters
@@ -69,6 +71,12 @@ class Material:
     force_source: str
     process_damping: float | None
     caution: str
+
+    def _line(self) -> str:
+        return f"{self.name}: {self.cutting_oil}"
+
+    def _blocks(self) -> Blocks:
+        yield "", listed_rows(self)
 
     @property
     def drill_speeds(self) -> tuple[float, float]:

@@ -1,11 +1,11 @@
 """A plan as people read it: rows of label, words and source, the same on screen and card."""
 
-from dataclasses import dataclass
+from collections.abc import Sequence
 
 from seatwork.plan import words
-from seatwork.plan.records import Given, Operation, Plan, Reading, SeatPlan, Stop
+from seatwork.plan.records import Check, Given, Operation, Reading, Stop
+from seatwork.rows import Row as Row
 from seatwork.shop import Rule
-from seatwork.shop.house.cautions import cautions, closing
 from seatwork.units import (
     show_angle,
     show_both,
@@ -21,74 +21,37 @@ HP = 745.6999  # W in a horsepower of 550 ft·lb/s
 VERDICTS = {"holds": "holds", "look": "LOOK", "stop": "STOP AND ASK"}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Row:
-    """One line of a plan.
-
-    Parameters
-    ----------
-    label : str
-        What it is.
-    text : str
-        What it says, sizes in both unit systems.
-    source : str
-        Where it comes from; empty where it is plain reckoning.
-
-    Examples
-    --------
-    >>> print(Row(label="hole", text="#7 drill, 0.201 in (5.11 mm)"))
-    hole: #7 drill, 0.201 in (5.11 mm)
-    """
-
-    label: str
-    text: str
-    source: str = ""
-
-    def __str__(self) -> str:
-        return f"{self.label}: {self.text}"
-
-
-def size_rows(seat: SeatPlan, system: str) -> tuple[Row, ...]:
+def size_rows(sizes: Sequence[Given], system: str) -> tuple[Row, ...]:
     """Return the sizes of a seat, each with its source."""
-    return tuple(_size_row(given, system) for given in seat.sizes)
+    return tuple(_size_row(given, system) for given in sizes)
 
 
-def operation_rows(seat: SeatPlan, system: str) -> tuple[tuple[Row, ...], ...]:
+def operation_rows(operations: Sequence[Operation], system: str) -> tuple[tuple[Row, ...], ...]:
     """Return the operations of a seat, each as rows: what and why, tool, speed, feed, oil, load."""
-    return tuple(_operation(step, system) for step in seat.operations)
+    return tuple(_operation(step, system) for step in operations)
 
 
-def stop_rows(seat: SeatPlan, system: str) -> tuple[Row, ...]:
+def stop_rows(stops: Sequence[Stop], system: str) -> tuple[Row, ...]:
     """Return touch-off and quill travel, and what a stop error does."""
-    return tuple(row for stop in seat.stops for row in _stop(stop, system))
+    return tuple(row for stop in stops for row in _stop(stop, system))
 
 
-def reading_rows(seat: SeatPlan, system: str) -> tuple[Row, ...]:
+def reading_rows(readings: Sequence[Reading], system: str) -> tuple[Row, ...]:
     """Return the gage readings to expect."""
-    return tuple(_reading(reading, system) for reading in seat.readings)
+    return tuple(_reading(reading, system) for reading in readings)
 
 
-def check_rows(seat: SeatPlan) -> tuple[Row, ...]:
+def check_rows(checks: Sequence[Check]) -> tuple[Row, ...]:
     """Return what was looked at, with its verdict in words."""
     return tuple(
         Row(label=check.name, text=f"{VERDICTS[check.verdict]}. {check.sentence}")
-        for check in seat.checks
+        for check in checks
     )
 
 
-def closing_rows(plan: Plan) -> tuple[Row, ...]:
-    """Return questions, assumptions, what is from memory, sources, and cautions."""
-    memory = "from memory: check your copy"
-    boxes = cautions(*plan.cautions)
-    return (
-        *(Row(label="Ask before cutting", text=question) for question in plan.questions),
-        *(Row(label="Assumed", text=sentence) for sentence in plan.assumptions),
-        *(Row(label="Check your copy", text=f"{what}, {memory}") for what in plan.from_memory()),
-        *(Row(label="Source", text=source) for source in plan.sources()),
-        *(_rule(rule) for rule in plan.rules),
-        *(Row(label=box.title, text=" ".join(box.do), source=box.source) for box in boxes),
-        Row(label="Last", text=closing()),
-    )
+def rule_row(rule: Rule) -> Row:
+    """Return a house rule with its value in force and its source."""
+    return Row(label="House rule", text=f"{rule.name} = {rule.shown}", source=rule.source)
 
 
 def show_torque(newton_meters: float, system: str) -> str:
@@ -169,10 +132,6 @@ def _load(step: Operation, system: str) -> Row:
         f"{show_torque(stall.available, system)} there are. {verdict}{power} Errs high on purpose, "
         f"x {high}, for thin chips and a worn lip.",
     )
-
-
-def _rule(rule: Rule) -> Row:
-    return Row(label="House rule", text=f"{rule.name} = {rule.shown}", source=rule.source)
 
 
 def _spindle(step: Operation, system: str) -> list[Row]:

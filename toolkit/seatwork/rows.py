@@ -1,0 +1,127 @@
+"""Rows of a label and what is said of it: one list for the screen, the card and the notebook."""
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+MOST = 118
+"""Characters of the one line that stands for an object."""
+
+MARKUP = re.compile(r"([\\`*_\[\]<>#|~$&!])")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """One line of what is told.
+
+    Parameters
+    ----------
+    label : str
+        What it is.
+    text : str
+        What it says, sizes in both unit systems.
+    source : str
+        Where it comes from; empty where it is plain reckoning.
+
+    Examples
+    --------
+    >>> print(Row(label="hole", text="#7 drill, 0.201 in (5.11 mm)"))
+    hole: #7 drill, 0.201 in (5.11 mm)
+    """
+
+    label: str
+    text: str
+    source: str = ""
+
+    def __str__(self) -> str:
+        return f"{self.label}: {self.text}"
+
+
+def plain(text: str) -> str:
+    r"""Return `text` on one line, safe inside Markdown.
+
+    Examples
+    --------
+    >>> plain("a*b]\n<c>")
+    'a\\*b\\] \\<c\\>'
+    """
+    return MARKUP.sub(r"\\\1", " ".join(text.split()))
+
+
+def table(rows: Iterable[Row], *, title: str = "") -> str:
+    r"""Return rows as a Markdown table, with a column of sources where any row has one.
+
+    Parameters
+    ----------
+    rows : iterable of Row
+        What is told; no text of it is taken for markup.
+    title : str
+        A line above the table; none if empty.
+
+    Examples
+    --------
+    >>> print(table([Row(label="hole", text="#7 drill")], title="Sizes"))
+    **Sizes**
+    <BLANKLINE>
+    | | |
+    |:--|:--|
+    | **hole** | \#7 drill |
+    """
+    told = tuple(rows)
+    sourced = any(row.source for row in told)
+    wide = 3 if sourced else 2
+    body = [
+        f"| **{plain(row.label)}** | {plain(row.text)} |"
+        + (f" {plain(row.source)} |" if sourced else "")
+        for row in told
+    ]
+    head = [f"**{plain(title)}**", ""] if title else []
+    return "\n".join([*head, "| " * wide + "|", "|" + ":--|" * wide, *body])
+
+
+def short(text: str, most: int) -> str:
+    """Return `text` on one line, cut with an ellipsis after `most` characters.
+
+    Examples
+    --------
+    >>> short("4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD", 16)
+    '4X ⌀.201 THRU ⌵…'
+    """
+    told = " ".join(text.split())
+    return told if len(told) <= most else told[: most - 1].rstrip() + "…"
+
+
+Blocks = Iterator[tuple[str, Sequence[Row]]]
+"""Rows under headings; a heading may be empty."""
+
+
+class Shown:
+    """What seatwork finds: one line in a prompt, a text in print, tables in a notebook.
+
+    A subclass says its ``line`` and its ``blocks``; a dataclass is made with ``repr=False``.
+    """
+
+    __slots__ = ()
+
+    def _line(self) -> str:
+        """Return the one line that tells what this is."""
+        raise NotImplementedError
+
+    def _blocks(self) -> Blocks:
+        """Yield everything there is to tell, each block with its heading; it may be empty."""
+        raise NotImplementedError
+
+    def __repr__(self) -> str:
+        name = type(self).__name__
+        return f"<{name} {short(self._line(), MOST - len(name) - 3)}>"
+
+    def __str__(self) -> str:
+        told = [self._line()]
+        for heading, rows in self._blocks():
+            told += [heading] if heading and rows else []
+            told += [str(row) for row in rows]
+        return "\n".join(told)
+
+    def _repr_markdown_(self) -> str:
+        told = [table(rows, title=heading) for heading, rows in self._blocks() if rows]
+        return "\n\n".join([f"### {plain(self._line())}", *told])
