@@ -6,18 +6,7 @@ from statistics import median
 
 import pytest
 from seatwork import benches
-from seatwork.benches.counterbore_jobs import (
-    BORE,
-    BOSS,
-    HALF,
-    HEAD,
-    KEY,
-    M6,
-    M8,
-    QUARTER,
-    THREE,
-    jobs,
-)
+from seatwork.benches.counterbore_sums import BORE, BOSS, HEAD, KEY, held, hexagons
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import GhostScene, Look, Scene
 from seatwork.errors import SeatworkError
@@ -33,6 +22,13 @@ source = "a shop of this test"
 value = "1/16 in"
 source = "a shop of this test"
 """
+THREE, QUARTER, HALF, M6, M8 = (
+    "3/8 hex cap (bearing cap)",
+    "1/4 hex cap (guard bracket)",
+    "1/2 hex cap (frame foot)",
+    "M6 hex (guard bracket)",
+    "M8 hex (bearing cap)",
+)
 WAYS = (HEAD, BORE, KEY, BOSS)
 SCREWS = (THREE, QUARTER, HALF, M6, M8)
 
@@ -165,7 +161,9 @@ def test_a_washer_makes_it_wider_and_deeper():
         ({"way": "hammer"}, "no such choice"),
         ({"measured": True, "socket": "0.500 in"}, "wider than the head it turns"),
         ({"way": BOSS, "depth": "0.300 in"}, "takes the whole boss"),
-        ({"screw": "<b>"}, "no such choice"),
+        ({"screw": "<b>"}, "no screw size"),
+        ({"screw": "M6 socket flat head"}, "no hexagon"),
+        ({"screw": "M6"}, "which head"),
         ({"depth": "-0.1 in"}, "no sign"),
     ],
 )
@@ -227,7 +225,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
         bench.set(screw=screw, way=way, washer=washer)
         deepest = 6.0 if way == BOSS else min(30.0, bench.values["thickness"] - 1.0)
         for depth in (0.3, deepest):
-            scene.move(bench.set(depth=depth).result)
+            scene.move(bench.set(depth=depth).drawn)
             found += [f"{screw}, {way}, {depth}: {fault}" for fault in drawing_faults(drawing)]
     assert found == []
 
@@ -239,7 +237,7 @@ def test_nothing_overlaps_at_the_ends_of_the_ranges(drawing_faults):
     scene = bench.scene(bench.result, Look())
     drawing, found = scene.draw(), []
     for thick, edge, socket in itertools.product((8.0, 60.0), (25.0, 60.0), (17.0, 48.0)):
-        scene.move(bench.set(thickness=thick, edge=edge, socket=socket).result)
+        scene.move(bench.set(thickness=thick, edge=edge, socket=socket).drawn)
         found += [f"{thick}, {edge}, {socket}: {fault}" for fault in drawing_faults(drawing)]
     assert found == []
 
@@ -255,7 +253,7 @@ def test_moved_is_fresh():
     assert len(scene.ghosts) == 1
     for way in (KEY, BOSS, BORE):
         bench.set(way=way, washer=way == KEY)
-        assert scene.move(bench.result) == bench.text
+        assert scene.move(bench.drawn) == bench.text
         assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
@@ -266,17 +264,26 @@ def test_a_move_is_short_on_the_wire():
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     sizes = []
     for hundredth in (*range(600, 700), *range(600, 700)):
-        _, changes = picture.move(bench.set(depth=hundredth / 100).result)
+        _, changes = picture.move(bench.set(depth=hundredth / 100).drawn)
         sizes.append(len(json.dumps(changes, separators=(",", ":"))))
     assert median(sizes[100:]) < 2000
 
 
 def test_the_lists_have_every_screw():
     """Every screw of the list has its socket head twin on the same thread, hole and washer."""
-    for job in jobs().values():
-        assert job.hexagon.thread.diameter == job.cylinder.thread.diameter
-        assert job.ring.thickness
-        assert job.hole.diameter > job.hexagon.thread.diameter
+    for at in map(held, hexagons()):
+        assert at.hexagon.thread.diameter == at.cylinder.thread.diameter
+        assert at.ring.thickness
+        assert at.hole.diameter > at.hexagon.thread.diameter
+    assert hexagons() == SCREWS
+
+
+def test_any_hex_cap_screw_goes_on_the_bench():
+    """A 5/16 hex cap screw has corners of .577 and a head .211 high. Source: ASME B18.2.1."""
+    bench = benches.counterbore(screw="5/16-18 hex cap")
+    assert bench.result.seat.diameter / INCH == pytest.approx(0.577 + 0.03125)
+    assert bench.result.seat.depth / INCH == pytest.approx(0.211 + 0.010)
+    assert bench.code() == "benches.counterbore(screw='5/16-18 hex cap')"
 
 
 def test_metric_and_inch_depths_name_their_own_rule():

@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from seatwork import benches
 from seatwork.benches.picture import LivePicture
-from seatwork.benches.spotface_pads import BOSS, PAD
+from seatwork.benches.spotface_sums import BOSS, PAD
 from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.spotface_pad import painted
 from seatwork.drawings.style import style
@@ -191,7 +191,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     for face, diameter, roughness, grip in GRID:
         bench.set(face=face, diameter=diameter, roughness=roughness, grip=grip, shown=True)
         for tilt, depth, shown in ((0, 0, True), (6, 1.234, True), (6, 6.35, True), (3, 0, False)):
-            scene.move(bench.set(tilt=tilt, depth=depth, shown=shown).result)
+            scene.move(bench.set(tilt=tilt, depth=depth, shown=shown).drawn)
             at = f"{face}, {diameter}, {roughness}, {grip}, {tilt}, {depth}: "
             found += [at + fault for fault in drawing_faults(drawing)]
     assert found == []
@@ -206,7 +206,7 @@ def test_joint_and_words_keep_apart():
     for face, diameter, roughness, grip in GRID:
         bench.set(face=face, diameter=diameter, roughness=roughness, grip=grip)
         for tilt, depth in ((0, 0), (6, 1.2), (6, 6.35)):
-            scene.move(bench.set(tilt=tilt, depth=depth).result)
+            scene.move(bench.set(tilt=tilt, depth=depth).drawn)
             for patch in figure.axes[0].patches:
                 box = patch.get_path().get_extents()
                 if patch.get_zorder() in (2.0, 3.0):
@@ -225,7 +225,7 @@ def test_moved_is_fresh():
     assert isinstance(scene, Scene)
     for values in ({"depth": 1.0}, {"depth": 3.0}, {"tilt": 5}, {"face": BOSS}, {"shown": False}):
         bench.set(**values)
-        assert scene.move(bench.result) == bench.text
+        assert scene.move(bench.drawn) == bench.text
         assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
@@ -235,7 +235,7 @@ def test_the_live_picture_follows():
     bench = benches.spotface(shown=True)
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     for values in ({"depth": 1.0}, {"depth": 3.0}, {"depth": 0.5}, {"tilt": 5}, {"depth": 6.0}):
-        picture.move(bench.set(**values).result)
+        picture.move(bench.set(**values).drawn)
         fresh = LivePicture(bench.scene(bench.result, bench.look()))
         shapes = [[one.get("d") for one in p.page()["state"]] for p in (picture, fresh)]
         assert shapes[0] == shapes[1]
@@ -248,5 +248,23 @@ def test_a_move_is_short_on_the_wire():
     bench = benches.spotface(shown=True)
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     for step in range(40):
-        _, changes = picture.move(bench.set(depth=step / 20).result)
+        _, changes = picture.move(bench.set(depth=step / 20).drawn)
     assert len(str(changes)) < 4000
+
+
+def test_any_hex_cap_screw_goes_on_the_pad():
+    """An M10 bolt is compared with class 8.8, 580 MPa up to M16; a socket head is refused.
+
+    Source: ISO 898-1, from memory; 16 mm across flats of an M10 head: ISO 4017.
+    """
+    bench = benches.spotface(shown=True, bolt="M10 hex")
+    assert "head 0.630 in (16.00 mm) across" in bench.text
+    assert "class 8.8 bolt is 84 ksi (580 MPa)" in bench.text
+    assert bench.code() == "benches.spotface(shown=True, bolt='M10 hex')"
+    for given, says in (
+        ({"bolt": "M6 SHCS"}, "no hexagon"),
+        ({"diameter": "14 mm"}, "does not hold the head"),
+        ({"grip": "22 mm"}, "no base under a flange"),
+    ):
+        with pytest.raises(SeatworkError, match=says):
+            bench.set(**given)

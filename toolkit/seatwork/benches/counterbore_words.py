@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from seatwork.benches.counterbore_jobs import Job
+from seatwork.benches.counterbore_sums import Held
 from seatwork.seats import Counterbore
 from seatwork.seats.pilots import Pilot, RaisedBoss
 from seatwork.seats.wrench_room import Reached
@@ -17,7 +17,7 @@ class Outcome:
 
     Parameters
     ----------
-    job : Job
+    at : Held
         Screws, hole and plate.
     seat : Counterbore
         As cut.
@@ -39,7 +39,7 @@ class Outcome:
         Whether that was measured.
     """
 
-    job: Job
+    at: Held
     seat: Counterbore
     pilot: Pilot
     boss: RaisedBoss | None
@@ -82,8 +82,8 @@ def second(one: Outcome, system: str) -> str:
         wide, high = (show_length(size, system) for size in (one.boss.diameter, one.boss.height))
         return f"Boss {wide} across, cast {high} high, with a spotface of {across}"
     if one.socket is None:
-        key = show_length(one.job.cylinder.facts["hex_socket"].value, system)
-        return f"{one.job.cylinder.name}, key {key}: counterbore {across}"
+        key = show_length(one.at.cylinder.facts["hex_socket"].value, system)
+        return f"{one.at.cylinder.name}, key {key}: counterbore {across}"
     outside = show_length(one.socket, system)
     if one.lies.goes_in:
         return f"Socket {outside} across; counterbore {across} on a hole of only {hole}"
@@ -121,8 +121,8 @@ def told(one: Outcome, system: str) -> str:
     def both(size: float) -> str:
         return show_both(size, system)
 
-    part = one.job.hexagon if one.socket is not None else one.job.cylinder
-    ring = one.job.ring
+    part = one.at.hexagon if one.socket is not None else one.at.cylinder
+    ring = one.at.ring
     under = (
         f", with a washer of {both(ring.outside_diameter)}, {both(ring.thickness or 0.0)} thick,"
         if one.ringed
@@ -153,7 +153,7 @@ def told(one: Outcome, system: str) -> str:
 def _turned(one: Outcome, system: str) -> str:
     """Tell what turns the screw."""
     if one.socket is None:
-        key = show_both(one.job.cylinder.facts["hex_socket"].value, system)
+        key = show_both(one.at.cylinder.facts["hex_socket"].value, system)
         return f"Key {key} across flats. "
     whence = "as measured" if one.measured else "from a list, measure yours"
     hold = (

@@ -35,6 +35,8 @@ class Facing:
         Whether the bolt is tightened.
     proof : float
         Proof load of a bolt, to compare with [MPa].
+    grade : str
+        Grade or class of that bolt.
     """
 
     rough: Pad
@@ -43,6 +45,7 @@ class Facing:
     after: Bolt
     shown: bool
     proof: float
+    grade: str
 
 
 class SpotfaceView:
@@ -119,7 +122,7 @@ class SpotfaceView:
                 text.set_text(line)
         proof = stress(part.proof, system)
         self._foot.set_text(
-            f"Bending: a teaching estimate. Proof load, grade 5 bolt: {proof}, from memory."
+            f"Bending: a teaching estimate. Proof load, {part.grade} bolt: {proof}, from memory."
             if bent
             else ""
         )
@@ -217,6 +220,6 @@ def _compared(part: Facing, system: str) -> str:
         return ""
     proof = stress(part.proof, system)
     return (
-        " The bending is an upper bound, a teaching estimate; the proof load of a grade 5 bolt "
-        f"is {proof}, from memory."
+        " The bending is an upper bound, a teaching estimate; the proof load of a "
+        f"{part.grade} bolt is {proof}, from memory."
     )

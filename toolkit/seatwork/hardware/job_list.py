@@ -1,6 +1,7 @@
 """The jobs of the shop: a seat for a screw in a part, by the list or by any screw's name."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -18,6 +19,7 @@ COLUMNS = (
     "job", "seat", "screw", "hole", "diameter", "material", "machine", "thickness",
     "edge_distance", "note",
 )  # fmt: skip
+FITS = {"inch": ("close", "normal", "loose"), "metric": ("fine", "medium", "coarse")}
 SEATS = ("countersink", "counterbore", "spotface", "chamfer")
 FIRST_MATERIAL, FIRST_MACHINE = "1018 steel", "bench drill press"
 
@@ -199,7 +201,7 @@ def _read(row: Row) -> Job:
         name=row.needed("job"),
         seat=seat,
         fastener=fastener,
-        hole=hole or _hole(fastener),
+        hole=_hole(fastener, hole),
         diameter=diameter,
         material=row.text("material") or FIRST_MATERIAL,
         machine=row.text("machine") or FIRST_MACHINE,
@@ -208,6 +210,14 @@ def _read(row: Row) -> Job:
     )
 
 
-def _hole(fastener: Screw | None) -> ClearanceHole:
-    assert fastener is not None
-    return clearance_hole(fastener.thread)
+def _hole(fastener: Screw | None, drilled: Drill | None) -> Drill | ClearanceHole:
+    """Return the hole: of the clearance lists where one has it, so that it brings its fit."""
+    if fastener is None or drilled is None:
+        assert fastener or drilled
+        return drilled or clearance_hole(fastener.thread)  # type: ignore[union-attr]
+    for fit in FITS[fastener.thread.system]:
+        with suppress(SeatworkError):
+            listed = clearance_hole(fastener.thread, fit=fit)
+            if abs(listed.diameter - drilled.diameter) < 1e-6:
+                return listed
+    return drilled

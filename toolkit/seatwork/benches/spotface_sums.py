@@ -1,6 +1,5 @@
 """The rough pads of the spotface bench, how far each is faced, and the bolt that goes on it."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -9,8 +8,9 @@ import numpy as np
 
 from seatwork.drawings.spotface_joint import Bolt
 from seatwork.drawings.spotface_pad import Pad
-from seatwork.hardware import clearance_hole, screw
-from seatwork.hardware.clearance import ClearanceHole
+from seatwork.errors import SeatworkError
+from seatwork.hardware.job_list import Job, job, jobs
+from seatwork.hardware.screws import Screw
 from seatwork.seats import Spotface, bending_stress
 from seatwork.seats.castings import Casting, rough_pad
 from seatwork.seats.cleaning import CleanUp, clean_up
@@ -18,12 +18,60 @@ from seatwork.seats.surfaces import Round, Surface, Tilted
 
 PAD, BOSS = "frame pad of the cider mill (draft, scale)", "round boss (scale)"
 FACES = {PAD: "frame pad", BOSS: "round boss"}
-BOLT = "1/2-13 hex cap screw"
 POINTS, GRAIN, BEYOND = 160, 2.5, 1.3
 """Grid points along a side, grain of the scale [mm], pad over spotface [-]."""
 
+GRIP, SEAT = 3.0, 2.5
+"""Grip, and a spotface of which the list says no size, over the bolt's diameter [-]: examples."""
+
+FLANGE = 12.7
+"""Flange at the low side where the list of jobs gives none [mm]: an example."""
+
 SEED = 7
 """Of the scale that is drawn: the same pad for everyone."""
+
+
+def bolts() -> tuple[str, ...]:
+    """Name the jobs of the list that face a pad for a hexagon head."""
+    return jobs(lambda one: one.seat == "spotface" and _is_bolt(one))
+
+
+def bolt_job(name: str) -> Job:
+    """Find a job as `job` does, whose screw has a hexagon head.
+
+    Raises
+    ------
+    SeatworkError
+        If it has another head.
+    """
+    found = job(name)
+    if not _is_bolt(found):
+        raise SeatworkError(name, "its head is no hexagon", "name a hex cap screw")
+    return found
+
+
+def _is_bolt(one: Job) -> bool:
+    return one.fastener is not None and one.fastener.across_flats is not None
+
+
+def brought(one: Job) -> dict[str, float]:
+    """Return spotface, grip and flange that a job brings [mm]; examples where it says none."""
+    size = one.screw.thread.diameter
+    return {
+        "diameter": one.diameter or SEAT * size,
+        "grip": GRIP * size,
+        "thickness": one.thickness or FLANGE,
+    }
+
+
+def strength(bolt: Screw) -> tuple[str, float, str]:
+    """Return the usual strength of a bolt: its name, its proof load [MPa], and the document.
+
+    From memory: 85 ksi for grade 5 up to 1 in; 580 MPa for class 8.8 up to M16, 600 above.
+    """
+    if bolt.thread.system == "inch":
+        return "grade 5", 586.0, "SAE J429"
+    return "class 8.8", 580.0 if bolt.thread.diameter <= 16 else 600.0, "ISO 898-1"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -47,7 +95,7 @@ class Ground:
 
 
 @lru_cache(maxsize=8)
-def ground_of(face: str, shape: float, roughness: float, diameter: float) -> Ground:
+def ground_of(face: str, shape: float, roughness: float, diameter: float, hole: float) -> Ground:
     """Give a pad and how it cleans up, worked out once.
 
     Parameters
@@ -56,15 +104,15 @@ def ground_of(face: str, shape: float, roughness: float, diameter: float) -> Gro
         One of `FACES`.
     shape : float
         Draft of the frame pad [deg], or diameter of the round boss [mm].
-    roughness, diameter : float
-        Standard deviation of the scale, and spotface [mm].
+    roughness, diameter, hole : float
+        Standard deviation of the scale, spotface, and hole [mm].
     """
     surface: Surface = Tilted(tilt=shape) if face == PAD else Round(diameter=shape)
     bare = _bare(roughness, BEYOND * diameter)
     casting = Casting(scale=bare.scale, spacing=bare.spacing, shapes=(surface,))
     axis = np.linspace(-casting.size / 2, casting.size / 2, POINTS)
     across, up = axis, axis[:, None]
-    spot = Spotface(diameter=diameter, hole_diameter=bolt_hole().diameter)
+    spot = Spotface(diameter=diameter, hole_diameter=hole)
     return Ground(
         surface=surface,
         heights=casting.scale + surface.height(across, up),
@@ -80,30 +128,41 @@ def _bare(roughness: float, size: float) -> Casting:
     return rough_pad(rng, size=size, roughness=roughness, correlation_length=GRAIN, points=POINTS)
 
 
-def pad_at(ground: Ground, values: Mapping[str, Any], depth: float) -> Pad:
-    """Give the pad with the cutter `depth` [mm] below its first touch."""
-    found, thickness = ground.found, values["thickness"]
+def pad_at(
+    ground: Ground, depth: float, *, diameter: float, hole: float, thickness: float, face: str
+) -> Pad:
+    """Give the pad with the cutter `depth` [mm] below its first touch.
+
+    Parameters
+    ----------
+    ground : Ground
+        Before the cut.
+    depth, diameter, hole, thickness : float
+        Of the cut, spotface, hole and flange [mm].
+    face : str
+        One of `FACES`.
+    """
+    found = ground.found
     beyond = depth - found.full_depth
     whole = beyond >= 0
     return Pad(
         heights=ground.heights,
         distance=ground.distance,
-        size=BEYOND * values["diameter"],
-        diameter=values["diameter"],
-        hole_diameter=bolt_hole().diameter,
+        size=BEYOND * diameter,
+        diameter=diameter,
+        hole_diameter=hole,
         depth=depth,
         full_depth=found.full_depth,
         highest=found.highest,
         share=1.0 if whole else float(found.share(depth)) if depth > 0 else 0.0,
         thickness=thickness,
         left=found.flange_left(thickness, at="low side", allowance=beyond) if whole else thickness,
-        face=FACES[values["face"]],
+        face=FACES[face],
     )
 
 
-def bolt_on(surface: Surface, grip: float) -> Bolt:
-    """Give the bolt on a seat; its tilt is not known where it rocks."""
-    part = screw(BOLT)
+def bolt_on(surface: Surface, part: Screw, grip: float) -> Bolt:
+    """Give a bolt of a grip [mm] on a seat; its tilt is not known where it rocks."""
     size = part.thread.diameter
     tilt = surface.tilt if isinstance(surface, Tilted) else None
     return Bolt(
@@ -115,8 +174,3 @@ def bolt_on(surface: Surface, grip: float) -> Bolt:
         tilt=tilt,
         bending=None if tilt is None else bending_stress(tilt=tilt, diameter=size, grip=grip),
     )
-
-
-def bolt_hole() -> ClearanceHole:
-    """Give the hole for the bolt, from the lists."""
-    return clearance_hole("1/2", fit="close")

@@ -1,12 +1,14 @@
-"""What the counterbore bench can be set to: screws of the cider mill, and the ways out."""
+"""What the counterbore bench works out: the usual seat, boss and pilot for each way out."""
 
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import lru_cache
 
 from seatwork.errors import Length, SeatworkError
-from seatwork.hardware import clearance_hole, counterbore, screw, washer, wrench_socket
+from seatwork.hardware import counterbore, screw, washer, wrench_socket
 from seatwork.hardware.clearance import ClearanceHole
 from seatwork.hardware.counterbores import CounterboreSize
+from seatwork.hardware.drill_list import Drill
+from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.hardware.screws import Screw
 from seatwork.hardware.washers import Washer
 from seatwork.hardware.wrenches import WrenchSocket
@@ -15,20 +17,13 @@ from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.pilots import Pilot, RaisedBoss, SolidTool, pilot_for, raised_boss
 from seatwork.shop.choosing.fitting import LOOSEST_PILOT
 from seatwork.shop.house.house_rules import HouseRules, rules
-from seatwork.shop.lists.cutters import cutters
+from seatwork.shop.shop import Shop
 
 HEAD, BORE, KEY, BOSS = (
     "cut for the head",
     "larger counterbore",
     "socket head screw",
     "raised boss",
-)
-THREE, QUARTER, HALF, M6, M8 = (
-    "3/8 hex cap (bearing cap)",
-    "1/4 hex cap (guard bracket)",
-    "1/2 hex cap (frame foot)",
-    "M6 hex (guard bracket)",
-    "M8 hex (bearing cap)",
 )
 CAST, RIM = 6.35, 1.5875
 """Height of a boss as cast, and metal left round the spotface on it [mm]: examples, no source."""
@@ -41,27 +36,31 @@ WRENCH, BELOW, METRIC_DEPTH, ALLOWANCE = (
 )
 
 
+EXAMPLE = 2.5
+"""Thickness and edge distance over the screw, where the list of jobs gives none [-]: an example."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Job:
-    """A place on the cider mill and what can hold there.
+class Held:
+    """What can hold at a place: a hex cap screw, or a socket head screw of the same thread.
 
     Parameters
     ----------
     hexagon, cylinder : Screw
-        The hex cap screw, and the socket head screw of the same thread.
-    hole : ClearanceHole
+        Either screw.
+    hole : Drill or ClearanceHole
         Hole for either.
     ring : Washer
         Its washer.
     room : WrenchSocket
         What the list gives for the wrench socket.
     thickness, edge_distance : float
-        Of the part there [mm]: examples.
+        Of the part there [mm].
     """
 
     hexagon: Screw
     cylinder: Screw
-    hole: ClearanceHole
+    hole: Drill | ClearanceHole
     ring: Washer
     room: WrenchSocket
     thickness: float
@@ -73,48 +72,60 @@ class Job:
         return self.room.counterbore_diameter - rules().number(WRENCH)
 
 
-@cache
-def jobs() -> dict[str, Job]:
-    """Give the screws that can be chosen, sizes from the lists."""
-    inch = 25.4
-    chosen = {
-        THREE: ("3/8-16", "3/8 narrow", 1.0 * inch, 1.0 * inch),
-        QUARTER: ("1/4-20", "1/4 narrow", 0.75 * inch, 0.75 * inch),
-        HALF: ("1/2-13", "1/2 narrow", 1.25 * inch, 1.25 * inch),
-        M6: ("M6", "M6", 16.0, 15.0),
-        M8: ("M8", "M8", 20.0, 20.0),
-    }
-    return {
-        name: _job(size, ring, thickness, edge)
-        for name, (size, ring, thickness, edge) in chosen.items()
-    }
+def hexagons() -> tuple[str, ...]:
+    """Name the jobs of the list that counterbore a hexagon head."""
+    return jobs(lambda one: one.seat == "counterbore" and _is_hexagon(one))
 
 
-def _job(size: str, ring: str, thickness: float, edge: float) -> Job:
-    hexagon = screw(f"{size} hex" if size.startswith("M") else f"{size} hex cap")
-    return Job(
-        hexagon=hexagon,
-        cylinder=screw(f"{size} SHCS"),
-        hole=clearance_hole(hexagon.thread),
-        ring=washer(ring),
-        room=wrench_socket(hexagon),
-        thickness=thickness,
-        edge_distance=edge,
+def held(name: str) -> Held:
+    """Find what can hold in a job of the list, or at any hexagon screw.
+
+    Raises
+    ------
+    SeatworkError
+        If its head is no hexagon, or the lists have no socket head screw, washer or wrench
+        socket of that thread.
+    """
+    found = job(name)
+    if not _is_hexagon(found):
+        fault = "its head is no hexagon, so no wrench socket goes over it"
+        raise SeatworkError(name, fault, "name a hex cap screw")
+    return _held(found)
+
+
+@lru_cache(maxsize=16)
+def _held(found: Job) -> Held:
+    thread = found.screw.thread
+    usual = EXAMPLE * thread.diameter
+    return Held(
+        hexagon=found.screw,
+        cylinder=screw(f"{thread.name} SHCS"),
+        hole=found.hole,
+        ring=washer(thread.size if thread.system == "metric" else f"{thread.size} narrow"),
+        room=wrench_socket(found.screw),
+        thickness=found.thickness or usual,
+        edge_distance=found.edge_distance or usual,
     )
 
 
-def usual(name: str, way: str, ringed: bool, room: float, held: HouseRules) -> Counterbore:
-    """Give the seat for a job and a way out, with the depth that is usual.
+def _is_hexagon(one: Job) -> bool:
+    return one.fastener is not None and one.fastener.across_flats is not None
+
+
+def usual(at: Held, way: str, ringed: bool, room: float, kept: HouseRules) -> Counterbore:
+    """Give the seat for a screw and a way out, with the depth that is usual.
 
     Parameters
     ----------
-    name, way : str
-        A key of `jobs`, and one of the ways out.
+    at : Held
+        What can hold there.
+    way : str
+        One of the ways out.
     ringed : bool
         Whether a washer lies under the head.
     room : float
         Counterbore that leaves room for the wrench socket [mm].
-    held : HouseRules
+    kept : HouseRules
         The rules in force.
 
     Raises
@@ -122,22 +133,21 @@ def usual(name: str, way: str, ringed: bool, room: float, held: HouseRules) -> C
     SeatworkError
         If the sizes make no counterbore.
     """
-    job = jobs()[name]
-    part, ring = (job.cylinder if way == KEY else job.hexagon), job.ring
-    clearance = held.number(WRENCH)
+    part, ring = (at.cylinder if way == KEY else at.hexagon), at.ring
+    clearance = kept.number(WRENCH)
     sized = sized_for(
-        hole_diameter=job.hole.diameter,
+        hole_diameter=at.hole.diameter,
         head_diameter=part.head_diameter or part.across_corners or 0.0,
         head_height=part.head_height or 0.0,
         clearance=clearance,
-        below=held.number(BELOW),
+        below=kept.number(BELOW),
         wrench_socket_diameter=room - clearance if way == BORE else 0.0,
         washer_diameter=ring.outside_diameter if ringed else 0.0,
         washer_thickness=(ring.thickness or 0.0) if ringed else 0.0,
     ).counterbore
     if way == BOSS:
-        return replace(sized, depth=held.number(ALLOWANCE))
-    listed = listing(job, way, ringed)
+        return replace(sized, depth=kept.number(ALLOWANCE))
+    listed = listing(at, way, ringed)
     if listed is None:
         return sized
     own = listed.diameter if way in (HEAD, KEY) else 0.0
@@ -145,12 +155,12 @@ def usual(name: str, way: str, ringed: bool, room: float, held: HouseRules) -> C
     return replace(sized, diameter=max(own, least), depth=listed.depth)
 
 
-def listing(job: Job, way: str, ringed: bool) -> CounterboreSize | None:
+def listing(at: Held, way: str, ringed: bool) -> CounterboreSize | None:
     """Give what a list has for the head; None for a hex cap screw in inches, and on a boss."""
-    part = job.cylinder if way == KEY else job.hexagon
-    if way == BOSS or (part is job.hexagon and part.thread.system == "inch"):
+    part = at.cylinder if way == KEY else at.hexagon
+    if way == BOSS or (part is at.hexagon and part.thread.system == "inch"):
         return None
-    thick = (job.ring.thickness or 0.0) if ringed else 0.0
+    thick = (at.ring.thickness or 0.0) if ringed else 0.0
     return counterbore(part, room_for="no wrench", washer_thickness=thick)
 
 
@@ -178,9 +188,9 @@ def boss_for(seat: Counterbore, instead_of: Counterbore) -> RaisedBoss:
     )
 
 
-def pilot(seat: Counterbore, held: HouseRules, tools: tuple[SolidTool, ...]) -> Pilot:
+def pilot(seat: Counterbore, kept: HouseRules, tools: tuple[SolidTool, ...]) -> Pilot:
     """Choose the pilot: fixed if the shop has such a tool, else interchangeable."""
-    clearance = held.number("pilot.clearance")
+    clearance = kept.number("pilot.clearance")
     return pilot_for(
         seat,
         clearance=clearance,
@@ -189,11 +199,11 @@ def pilot(seat: Counterbore, held: HouseRules, tools: tuple[SolidTool, ...]) -> 
     )
 
 
-def solid_tools() -> tuple[SolidTool, ...]:
-    """Read the tools with a fixed pilot from the shop's list."""
+def solid_tools(shop: Shop) -> tuple[SolidTool, ...]:
+    """Return the tools with a fixed pilot of the shop's list."""
     return tuple(
         SolidTool(diameter=one.body_diameter, pilot_diameter=one.pilot_diameter)
-        for one in cutters()
+        for one in shop.cutters
         if one.kind in ("counterbore", "spotface cutter")
         and one.body_diameter
         and one.pilot_diameter

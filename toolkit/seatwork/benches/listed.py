@@ -1,0 +1,46 @@
+"""The shop as its files stand: read again when one was saved; names that a control offers."""
+
+from functools import lru_cache
+from pathlib import Path
+
+from seatwork.shop.folder import find
+from seatwork.shop.shop import Shop
+
+
+def shop() -> Shop:
+    """Return the shop of the workbook folder, its lists and rules as they are now.
+
+    Raises
+    ------
+    SeatworkError
+        If a list or a rule cannot be read; with file, row and column.
+    """
+    folder = find()
+    own = sorted((folder / "shop").glob("*.*")) if folder else []
+    return _shop(folder, tuple((path, path.stat().st_mtime_ns) for path in own))
+
+
+@lru_cache(maxsize=2)
+def _shop(folder: Path | None, saved: tuple[tuple[Path, int], ...]) -> Shop:
+    del saved  # only tells one state of the files from another
+    return Shop.at(folder)
+
+
+def machines() -> tuple[str, ...]:
+    """Name the shop's machines."""
+    return tuple(machine.name for machine in shop().machines)
+
+
+def materials() -> tuple[str, ...]:
+    """Name the shop's materials."""
+    return tuple(material.name for material in shop().materials)
+
+
+def machine(name: str) -> object:
+    """Find a machine by its name; refuse one that the list does not have."""
+    return shop().machine(name)
+
+
+def material(name: str) -> object:
+    """Find a material by its name; refuse one that the list does not have."""
+    return shop().material(name)
