@@ -77,7 +77,8 @@ def test_a_sheet_in_a_workbook_uses_an_own_type(tmp_path: Path) -> None:
     (tmp_path / "workbook.toml").write_text("format = 1\n")
     written(tmp_path / "questions", TEMPLATE)
     text = 'format = 1\n[[questions]]\nid = "x1"\ntype = "my-question"\n'
-    sheet = sheets.read(written(tmp_path / "exercises" / "sheets", text, "own.toml"))
+    path = written(tmp_path / "exercises" / "sheets", text, "own.toml")
+    sheet = sheets.read(path, own=tmp_path / "questions")
     assert sheet.draw(b"seed")["x1"].id == "my-question"
 
 

@@ -30,9 +30,12 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "hand-out": ("seatwork.cli.marking:hand_out", "Give every learner an own form of a sheet."),
     "mark": ("seatwork.cli.marking:mark", "Mark what was handed in; nothing in it is run."),
     "check": ("seatwork.cli.marking:check", "Let the referee run your own copy of a sheet."),
-    "why": ("seatwork.cli.marking:why", "Find out what gives a learner's number."),
-    "slips": ("seatwork.cli.marking:slips", "Count the slips of a class, the most frequent first."),
-    "override": ("seatwork.cli.marking:override", "Give points yourself, with the reason."),
+    "why": ("seatwork.cli.after_marking:why", "Find out what gives a learner's number."),
+    "slips": (
+        "seatwork.cli.after_marking:slips",
+        "Count the slips of a class, the most frequent first.",
+    ),
+    "override": ("seatwork.cli.after_marking:override", "Give points yourself, with the reason."),
     "roster": ("seatwork.cli.marking:roster_app", "The roster: learner codes, no names."),
     "question": ("seatwork.cli.questions:app", "Question types of your own: begin one, check it."),
 }

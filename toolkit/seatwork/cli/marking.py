@@ -1,6 +1,5 @@
-"""``seatwork hand-out``, ``mark``, ``check``, ``why``, ``slips``, ``override``, ``roster``."""
+"""``seatwork hand-out``, ``mark``, ``check``, ``roster``."""
 
-import re
 from collections.abc import Iterable
 from datetime import date
 from pathlib import Path
@@ -10,6 +9,7 @@ from typing import Annotated, Any
 import typer
 
 from seatwork import files
+from seatwork.cli.course_folder import Course, Questions, folder_of, sheet_of
 from seatwork.errors import SeatworkError
 from seatwork.marking import (
     course,
@@ -22,20 +22,16 @@ from seatwork.marking import (
     submissions,
     typed_back,
 )
-from seatwork.marking.giving import give
 from seatwork.marking.marker import Marked
-from seatwork.marking.merging import Kept, Tally
-from seatwork.marking.overriding import Override
+from seatwork.marking.merging import Tally
 from seatwork.marking.submissions import Submission
 
-Course = Annotated[Path, typer.Option(help="The instructor's folder.")]
-HERE = Path("course")
 roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
 
 
 def hand_out(
     sheet: Annotated[str, typer.Argument(help="Name of the sheet, such as cones.")],
-    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    named: Course = None,
     target: Annotated[
         Path | None, typer.Option("--to", help="Where each learner's folder goes.")
     ] = None,
@@ -43,12 +39,13 @@ def hand_out(
     mode: Annotated[str | None, typer.Option(help="practice or graded.")] = None,
     paper: Annotated[bool, typer.Option("--paper", help="Print PDFs and a key.")] = False,
     size: Annotated[str, typer.Option(help="letter or a4.")] = "letter",
+    questions: Questions = None,
 ) -> None:
     """Give every learner on the roster an own form of a sheet.
 
     Example: seatwork hand-out cones --course course --to given --paper
     """
-    plan = sheets.load(sheet)
+    plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
     learners = [learner.code for learner in roster.read(course_folder)]
     place = target or course_folder / "given"
     with files.lock(course_folder):
@@ -83,16 +80,18 @@ def mark(
     answers: Annotated[
         list[Path], typer.Argument(help="Folders of answer files, CSVs typed back from paper.")
     ],
-    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    named: Course = None,
     day: Annotated[str, typer.Option(help="Day of marking; today if not given.")] = "",
     feedback: Annotated[bool, typer.Option("--feedback", help="Write feedback.")] = False,
     language: Annotated[str, typer.Option(help="Language of verdicts: en or es.")] = "en",
+    questions: Questions = None,
 ) -> None:
     """Mark what was handed in, all of a sheet in one go; nothing in it is run.
 
     Example: seatwork mark cones handed_in typed.csv --course course --feedback
     """
-    plan, key = sheets.load(sheet), course.read_key(course_folder)
+    course_folder = folder_of(named)
+    key, plan = course.read_key(course_folder), sheet_of(sheet, named, questions)
     with files.lock(course_folder):
         marked = _mark(plan, answers, course_folder)
         place = results.place_of(course_folder, plan.name)
@@ -100,7 +99,7 @@ def mark(
         when = day or date.today().isoformat()
         tally = results.write(course_folder, plan, marked, key, when)
         if feedback:
-            _feedback(plan, marked, course_folder, language)
+            write_feedback(plan, marked, course_folder, language)
         after = results.read(place, key)
     _tell(plan, marked, course_folder)
     _tell_added(tally, after)
@@ -143,7 +142,8 @@ def _submissions(plan: sheets.Sheet, place: Path, folder: Path) -> Iterable[Subm
     return submissions.collect(place)
 
 
-def _feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
+def write_feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
+    """Write the feedback of each paper, as a page and on paper, for its owner's eyes only."""
     from seatwork.cards.feedback import feedback_sheet
     from seatwork.marking.feedback import feedback, page
     from seatwork.marking.languages import words_in
@@ -162,20 +162,6 @@ def _feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: 
 def _feedback_place(folder: Path, sheet: str, form: int, one: Marked) -> Path:
     assert one.file is not None
     return folder / "feedback" / f"{one.file.learner}-{sheet}-{form}.html"
-
-
-def _feedback_again(paper: Kept, sheet: str, folder: Path) -> str:
-    """Write a learner's feedback anew where it was written before, so that it agrees."""
-    place = folder / "feedback" / f"{paper['learner']}-{sheet}-{paper['form']}.html"
-    if not place.is_file():
-        return ""
-    said = re.search('<html lang="([a-z]+)">', place.read_text(encoding="utf-8"))
-    plan = sheets.load(sheet)
-    form = handed.read(folder).form(sheet, paper["learner"], paper["form"])
-    if said is None or form is None:
-        return f" Write the feedback anew: seatwork mark {sheet} FOLDER --feedback."
-    _feedback(plan, [results.marked_again(paper, plan, form)], folder, said[1])
-    return " The feedback is written anew."
 
 
 def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
@@ -217,103 +203,27 @@ def check(
     raise typer.Exit(not all(outcome.passed for outcome in outcomes))
 
 
-def why(
-    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
-    learner: Annotated[str, typer.Argument(help="Learner code.")],
-    question: Annotated[str, typer.Argument(help="Question, such as c1 or c3b.")],
-    number: Annotated[str, typer.Argument(help="The number they wrote.")],
-    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
-) -> None:
-    """Find out what gives a learner's number; for the instructor alone.
-
-    Example: seatwork why cones L4711 c1 .0169
-    """
-    from seatwork.marking.why import reasons
-
-    found = reasons(handed.read(course_folder), sheets.load(sheet), learner, question, number)
-    for reason in found:
-        typer.echo(f"  {reason.value:.5f}  {reason.how}")
-    if not found:
-        typer.echo("Nothing known gives this number; it is worth asking how it came about.")
-
-
-def slips(
-    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
-    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
-    learners: Annotated[bool, typer.Option("--learners", help="Name their codes too.")] = False,
-) -> None:
-    """Count the slips of a sheet that was marked, the most frequent first.
-
-    Example: seatwork slips cones --course course
-    """
-    from seatwork.marking.slip_count import counted
-
-    name = sheets.load(sheet).name
-    found = results.marked_before(course_folder, name, course.read_key(course_folder))
-    rows = counted(found)
-    for row in rows:
-        typer.echo(f"{row}" + (f" ({' '.join(row.learners)})" if learners else ""))
-    unknown = [f"{one['learner']} {one['question']}" for one in found["unknown"]]
-    typer.echo(f"Known slips: {len(rows)}. Wrong for no known reason: {len(unknown)}.")
-    if learners and unknown:
-        typer.echo(f"To ask: {', '.join(unknown)}.")
-
-
-def override(
-    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
-    learner: Annotated[str, typer.Argument(help="Learner code.")],
-    question: Annotated[str, typer.Argument(help="Question, such as c1.")],
-    points: Annotated[float, typer.Argument(help="Points you give.")],
-    reason: Annotated[str, typer.Argument(help="Why, in a few words.")],
-    form: Annotated[int, typer.Option(min=1, max=99, help="Form of the sheet.")] = 1,
-    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
-    day: Annotated[str, typer.Option(help="Day of the decision; today if not given.")] = "",
-) -> None:
-    """Give points yourself, with the reason; they count in the marks at once.
-
-    Example: seatwork override cones L4711 c1 2 "working right, misread the print"
-    """
-    given = Override(
-        date=day or date.today().isoformat(),
-        learner=learner,
-        sheet=sheet,
-        form=form,
-        question=question,
-        points=points,
-        reason=reason,
-    )
-    key = course.read_key(course_folder)
-    with files.lock(course_folder):
-        paper = give(course_folder, given, key)
-        again = _feedback_again(paper, sheet, course_folder)
-    now = (
-        "other questions need a person"
-        if paper["points"] is None
-        else (f"{paper['points']:g} of {paper['of']:g} points")
-    )
-    typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {now}.{again}")
-
-
 @roster_app.command("new")
 def roster_new(
     count: Annotated[int, typer.Argument(help="How many learners.")],
-    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    named: Course = None,
 ) -> None:
     """Draw learner codes for a class.
 
     Example: seatwork roster new 12 --course course
     """
+    course_folder = folder_of(named)
     learners = roster.new(course_folder, count, SystemRandom())
     typer.echo(f"{course_folder / roster.ROSTER_FILE}: " + " ".join(one.code for one in learners))
 
 
 @roster_app.command("show")
 def roster_show(
-    course_folder: Annotated[Path, typer.Option("--course", help="Your own folder.")] = HERE,
+    named: Course = None,
 ) -> None:
     """Show the roster.
 
     Example: seatwork roster show
     """
-    for learner in roster.read(course_folder):
+    for learner in roster.read(folder_of(named)):
         typer.echo(f"{learner.code}  {learner.group}")

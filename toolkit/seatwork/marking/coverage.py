@@ -9,7 +9,8 @@ from pathlib import Path
 
 from seatwork.files import Row, build_each, read_table
 from seatwork.marking import sheets
-from seatwork.questions import Question, all_types, own_types
+from seatwork.questions import Question, all_types
+from seatwork.questions.left_out import described
 from seatwork.shop import find
 from seatwork.shop.folder import package_text, read_text
 
@@ -96,7 +97,8 @@ def coverage(folder: Path | None = None) -> Coverage:
         not hold, are no fault: they are in the report.
     """
     place = folder or find()
-    types = all_types() | (own_types(place / "questions") if place else {})
+    types: dict[str, type[Question]] = dict(all_types())
+    types |= described(place / "questions") if place else {}
     outline, serves = _outline(place), _serves(place, types)
     there, on = _there(place, types), asked_on(place)
     codes = tuple(_covered(code, words, serves, there, on) for code, words in outline.items())

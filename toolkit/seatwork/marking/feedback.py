@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from html import escape
 
+from seatwork.errors import plainly
 from seatwork.marking.handed import HandedOut
 from seatwork.marking.languages import saying
 from seatwork.marking.marker import Marked
@@ -79,22 +80,28 @@ def _entry(
     words: Mapping[str, str],
     say: Callable[[str], str],
 ) -> Entry:
+    if not item.verdicts:
+        heading = f"{item.id}: {_shown(item.points)} / {item.of:g}"
+        return Entry(heading=heading, asked="", lines=(words["marking.person"],), worked="")
     question = form.question(sheet.item(item.id))
     parts = question.parts
     lines = []
     for number, (verdict, part) in enumerate(zip(item.verdicts, parts, strict=True)):
         label = f"({LETTERS[number]}) " if len(parts) > 1 else ""
         typed = item.typed[number] if number < len(item.typed) else ""
-        said = f"“{typed}”. " if typed.strip() else ""
+        said = f"“{plainly(typed)}”. " if typed.strip() else ""
         lines.append(label + said + tell(verdict, part, words, say))
     right = all(verdict.is_right for verdict in item.verdicts)
-    points = "?" if item.points is None else f"{item.points:g}"
     return Entry(
-        heading=f"{item.id}: {points} / {item.of:g}",
+        heading=f"{item.id}: {_shown(item.points)} / {item.of:g}",
         asked=question.ask(),
         lines=tuple(lines),
         worked="" if right else question.worked(),
     )
+
+
+def _shown(points: float | None) -> str:
+    return "?" if points is None else f"{points:g}"
 
 
 def page(said: Feedback) -> str:

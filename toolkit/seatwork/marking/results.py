@@ -17,7 +17,8 @@ from seatwork.marking.marker import Marked
 from seatwork.marking.merging import Kept, Tally, merged, renewed
 from seatwork.marking.scoring import Scored
 from seatwork.marking.sheets import Sheet
-from seatwork.questions import judge_all
+from seatwork.questions import Verdict, judge_all
+from seatwork.questions.left_out import LeftOut
 
 FORMAT = 1
 HEADS = ("file", "learner", "sheet", "form", "points", "of", "percent", "state", "note")
@@ -197,7 +198,7 @@ def marked_again(one: Kept, sheet: Sheet, form: HandedOut) -> Marked:
             id=q["id"],
             points=q["points"],
             of=q["of"],
-            verdicts=judge_all(form.question(sheet.item(q["id"])), q["typed"]),
+            verdicts=_verdicts(q, sheet, form),
             typed=tuple(q["typed"]),
             sure=q["sure"],
             doubt=q["doubt"],
@@ -207,6 +208,14 @@ def marked_again(one: Kept, sheet: Sheet, form: HandedOut) -> Marked:
     )
     file = AnswerFile(learner=one["learner"], sheet=sheet.name, form=form.form, answers=answers)
     return Marked(name=one["file"], file=file, scored=scored)
+
+
+def _verdicts(question: Kept, sheet: Sheet, form: HandedOut) -> tuple[Verdict, ...]:
+    """Judge an answer again; nothing where its question type was left out, then or now."""
+    item = sheet.item(question["id"])
+    if not question["verdicts"] or issubclass(item.kind, LeftOut):
+        return ()
+    return judge_all(form.question(item), question["typed"])
 
 
 def _row(one: Kept, sheet: str) -> tuple[object, ...]:

@@ -8,6 +8,7 @@ from seatwork.marking.handed import HandedOut
 from seatwork.marking.sheets import Item, Sheet
 from seatwork.marking.unread import doubt
 from seatwork.questions import Verdict, judge_all
+from seatwork.questions.left_out import LeftOut
 from seatwork.questions.type.typed import read_plainly
 from seatwork.questions.type.verdicts import RIGHT
 
@@ -72,6 +73,9 @@ def score(sheet: Sheet, form: HandedOut, file: AnswerFile, tries: int) -> tuple[
 def _score_item(
     item: Item, form: HandedOut, key: Key, answer: Answer, sheet: Sheet, tries: int
 ) -> Scored:
+    if issubclass(item.kind, LeftOut):
+        why = f"its question type {item.kind.id} is left out: {item.kind.why}"
+        return Scored(item.id, None, item.points, (), answer.parts, answer.sure, why)
     verdicts: tuple[Verdict, ...] = ALL_RIGHT
     points = item.points
     if not _plainly_right(item, form, key, answer):

@@ -10,13 +10,15 @@ import seatwork
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import NAME, QUESTION, sheet_name
 from seatwork.marking.seeds import question_seed
-from seatwork.questions import NumberQuestion, Question, named, own_types
+from seatwork.questions import NumberQuestion, Question, all_types, named, own_types
+from seatwork.questions.left_out import MEND_IT, described, left_out
 from seatwork.questions.type.draws import generator
 from seatwork.questions.type.measures import Measure
 from seatwork.shop import find
 from seatwork.shop.folder import read_toml
 
 FORMAT = 1
+Types = dict[str, type[Question]]
 MODES = ("practice", "graded")
 SYSTEMS = ("inch", "metric")
 MOST_QUESTIONS = 60
@@ -76,6 +78,8 @@ class Sheet:
         Share of all points that passes, 0 to 1 [-].
     items : tuple of Item
         The questions.
+    faults : tuple of str
+        Of each file of own question types that had to be left out, why.
     """
 
     name: str
@@ -85,6 +89,7 @@ class Sheet:
     hint_cost: float
     pass_mark: float
     items: tuple[Item, ...]
+    faults: tuple[str, ...] = ()
 
     @property
     def points(self) -> float:
@@ -131,7 +136,20 @@ def folder() -> Path:
     return home / "exercises" / "sheets"
 
 
-def load(name: str, place: Path | None = None) -> Sheet:
+def own_folder(start: Path | None = None) -> Path | None:
+    """Return the folder of own question types in the workbook at or above a folder.
+
+    Parameters
+    ----------
+    start : Path, optional
+        Where to begin; the working folder if not given, which only a learner's own page may do.
+    """
+    workbook = find(start)
+    place = workbook / "questions" if workbook else None
+    return place if place and place.is_dir() else None
+
+
+def load(name: str, place: Path | None = None, *, own: Path | None = None) -> Sheet:
     """Return a sheet by its name.
 
     Parameters
@@ -140,6 +158,9 @@ def load(name: str, place: Path | None = None) -> Sheet:
         Name of the sheet, such as cones.
     place : Path, optional
         Folder of the sheets; found if not given.
+    own : Path, optional
+        Folder of own question types; its files are run. Without it none is run, and a question
+        of such a type is left out by name.
 
     Raises
     ------
@@ -151,11 +172,11 @@ def load(name: str, place: Path | None = None) -> Sheet:
     if not path.is_file():
         known = ", ".join(sorted(found.stem for found in home.glob("*.toml"))) or "none is there"
         raise SeatworkError(name, "there is no such sheet", f"take one of these: {known}")
-    return read(path)
+    return read(path, own=own)
 
 
-def read(path: Path) -> Sheet:
-    """Return the sheet that a TOML file defines."""
+def read(path: Path, *, own: Path | None = None) -> Sheet:
+    """Return the sheet that a TOML file defines; `own` as for `load`."""
     found = read_toml(path)
     _check_keys(path, found, SHEET_KEYS)
     if found.get("format") != FORMAT:
@@ -164,7 +185,8 @@ def read(path: Path) -> Sheet:
     if not isinstance(items, list) or not 0 < len(items) <= MOST_QUESTIONS:
         raise SeatworkError(path.name, "it has no list of questions", "add [[questions]]")
     system = _one_of(path, found, "system", (*SYSTEMS, None))
-    read_items = tuple(_item(path, item, system) for item in items)
+    types, faults = _types(path, own)
+    read_items = tuple(_item(path, item, system, types, faults) for item in items)
     if len({item.id for item in read_items}) < len(read_items):
         raise SeatworkError(path.name, "two questions have the same id", "rename one")
     return Sheet(
@@ -175,10 +197,29 @@ def read(path: Path) -> Sheet:
         hint_cost=_amount(path, found, "hint_cost", 0, 1),
         pass_mark=_amount(path, found, "pass_mark", 0, 1, 0.8),
         items=read_items,
+        faults=faults,
     )
 
 
-def _item(path: Path, item: Any, system: str | None) -> Item:
+def _types(path: Path, own: Path | None) -> tuple[Types, tuple[str, ...]]:
+    """Return the own types that a sheet may ask, and the faults of files left out."""
+    if own is None:
+        seen = described(path.resolve().parents[2] / "questions")
+        return {name: kind for name, kind in seen.items() if name not in all_types()}, ()
+    faults: list[SeatworkError] = []
+    types = own_types(own, faults)
+    return types, tuple(f"{fault.value}: {fault.fault}" for fault in faults)
+
+
+def _kind(name: str, types: Types, faults: tuple[str, ...]) -> type[Question]:
+    """Return a question type; a stand-in if it may be one of the files left out."""
+    doubled = any(fault.split(": ")[0].endswith(f", {name}") for fault in faults)
+    if doubled or (faults and name not in types and name not in all_types()):
+        return left_out(name, "; ".join(faults), MEND_IT)
+    return named(name, types)
+
+
+def _item(path: Path, item: Any, system: str | None, types: Types, faults: tuple[str, ...]) -> Item:
     if not isinstance(item, dict):
         raise SeatworkError(path.name, "a question is no table", "write [[questions]]")
     _check_keys(path, item, QUESTION_KEYS)
@@ -187,7 +228,7 @@ def _item(path: Path, item: Any, system: str | None) -> Item:
         raise SeatworkError(path.name, f"{name!r} is no question id", 'write one such as "c1"')
     if not isinstance(kind, str) or not NAME.fullmatch(kind):
         raise SeatworkError(path.name, f"{name} has no question type", 'write type = "seat-depth"')
-    found = named(kind, _own(path))
+    found = _kind(kind, types, faults)
     return Item(
         id=name,
         kind=found,
@@ -213,11 +254,6 @@ def _lesson(path: Path, name: str, item: dict[str, Any]) -> dict[str, str]:
 def _plain_measure(kind: type[Question]) -> Measure | None:
     single = issubclass(kind, NumberQuestion) and kind.parts is NumberQuestion.parts
     return getattr(kind, "measure", None) if single else None
-
-
-def _own(path: Path) -> dict[str, type[Question]]:
-    place = path.resolve().parents[2] / "questions"
-    return own_types(place) if (place.parent / "workbook.toml").is_file() else {}
 
 
 def _check_keys(path: Path, found: dict[str, Any], known: set[str]) -> None:

@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from types import ModuleType
 
-from seatwork.errors import SeatworkError
+from seatwork.errors import SeatworkError, plainly
 from seatwork.questions import bank
 from seatwork.questions.type.question import Question
 
@@ -36,8 +36,8 @@ def named(name: str, own: dict[str, type[Question]] | None = None) -> type[Quest
     return kind
 
 
-def defined_in(module: ModuleType) -> type[Question]:
-    """Return the one question type that `module` defines."""
+def defined_in(module: ModuleType, file: str = "") -> type[Question]:
+    """Return the one question type that `module` defines; errors call it `file`."""
     kinds = [
         item
         for item in vars(module).values()
@@ -47,35 +47,62 @@ def defined_in(module: ModuleType) -> type[Question]:
     ]
     if len(kinds) != 1:
         raise SeatworkError(
-            module.__name__, f"it defines {len(kinds)} question types", "define one type in a file"
+            file or module.__name__,
+            f"it defines {len(kinds)} question types",
+            "define one type in a file",
         )
     return kinds[0]
 
 
-def own_types(folder: Path) -> dict[str, type[Question]]:
+def own_types(folder: Path, faults: list[SeatworkError] | None = None) -> dict[str, type[Question]]:
     """Return the question types an instructor added, by their id.
 
     Parameters
     ----------
     folder : Path
-        The folder ``questions/`` of the instructor's workbook; its files are run.
+        A folder that the instructor named; its files are run.
+    faults : list of SeatworkError, optional
+        Where the faults of files go that are left out; the others come back. Without it the
+        first fault is raised.
     """
     found: dict[str, type[Question]] = {}
     for path in sorted(folder.glob("*.py")):
-        kind = load(path)
-        if kind.id in all_types() or kind.id in found:
-            raise SeatworkError(kind.id, "two question types have this name", "rename yours")
-        found[kind.id] = kind
+        try:
+            kind = load(path)
+            if kind.id in all_types() or kind.id in found:
+                place = f"{path.name}, {kind.id}"
+                raise SeatworkError(place, "two question types have this name", "rename yours")
+        except SeatworkError as error:
+            if faults is None:
+                raise
+            faults.append(error)
+        else:
+            found[kind.id] = kind
     return found
 
 
 def load(path: Path) -> type[Question]:
-    """Return the question type that an instructor's file defines."""
+    """Return the question type that an instructor's file defines; the file is run.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no such file, or running it fails in any way.
+    """
+    if path.suffix != ".py" or not path.is_file():
+        raise SeatworkError(str(path), "that is no Python file", "name a file that ends with .py")
     spec = importlib.util.spec_from_file_location(f"seatwork_own_questions.{path.stem}", path)
-    if spec is None or spec.loader is None:
-        raise SeatworkError(str(path.name), "that is no Python file", "name it with .py")
+    assert spec is not None
+    assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
-    spec.loader.exec_module(module)
-    kind = defined_in(module)
+    try:
+        spec.loader.exec_module(module)
+    except SyntaxError as error:
+        place, fault = f"{path.name}, line {error.lineno}", f"it is no Python ({error.msg})"
+        raise SeatworkError(place, fault, "mend that line") from error
+    except (Exception, SystemExit) as error:  # a person's file may fail in any way
+        fault = f"running it failed ({type(error).__name__}: {plainly(error)})"
+        raise SeatworkError(path.name, fault, "mend the file") from error
+    kind = defined_in(module, path.name)
     kind.folder = path.parent
     return kind

@@ -53,12 +53,14 @@ def sheet(name: str) -> "Desk":
     """
     workbook = find()
     mine = given.look_for(name, Path.cwd(), workbook)
-    return Desk(sheets.load(name), mine, workbook / "answers" if workbook else None)
+    plan = sheets.load(name, own=sheets.own_folder())
+    return Desk(plan, mine, workbook / "answers" if workbook else None)
 
 
 def model_sheet(name: str) -> "Desk":
     """Open a worksheet for a model answer: practice numbers, and nothing is saved."""
-    return Desk(sheets.load(name), given.practice(name), None)
+    plan = sheets.load(name, own=sheets.own_folder())
+    return Desk(plan, given.practice(name), None)
 
 
 def from_paper(sheet: str, course: str | Path = "course") -> "PaperForm":
@@ -84,7 +86,8 @@ def from_paper(sheet: str, course: str | Path = "course") -> "PaperForm":
     """
     from seatwork.worksheet.paper_form import PaperForm
 
-    plan, folder = sheets.load(sheet), Path(course)
+    folder = Path(course)
+    plan = sheets.load(sheet, own=sheets.own_folder(folder))
     record = handed.read(folder)
     if not any(record.sheets.get(plan.name, {}).values()):
         remedy = "name the folder with handed_out.json, or hand the sheet out first"

@@ -1,0 +1,114 @@
+"""``seatwork why``, ``slips``, ``override``: what comes after marking."""
+
+import re
+from datetime import date
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from seatwork import files
+from seatwork.cli.course_folder import Course, Questions, folder_of, sheet_of
+from seatwork.cli.marking import write_feedback
+from seatwork.marking import course, handed, results
+from seatwork.marking.giving import give
+from seatwork.marking.merging import Kept
+from seatwork.marking.names import sheet_name
+from seatwork.marking.overriding import Override
+from seatwork.questions.left_out import LeftOut
+
+
+def why(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    learner: Annotated[str, typer.Argument(help="Learner code.")],
+    question: Annotated[str, typer.Argument(help="Question, such as c1 or c3b.")],
+    number: Annotated[str, typer.Argument(help="The number they wrote.")],
+    named: Course = None,
+    questions: Questions = None,
+) -> None:
+    """Find out what gives a learner's number; for the instructor alone.
+
+    Example: seatwork why cones L4711 c1 .0169
+    """
+    from seatwork.marking.why import reasons
+
+    plan, record = sheet_of(sheet, named, questions), handed.read(folder_of(named))
+    found = reasons(record, plan, learner, question, number)
+    for reason in found:
+        typer.echo(f"  {reason.value:.5f}  {reason.how}")
+    if not found:
+        typer.echo("Nothing known gives this number; it is worth asking how it came about.")
+
+
+def slips(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    named: Course = None,
+    learners: Annotated[bool, typer.Option("--learners", help="Name their codes too.")] = False,
+) -> None:
+    """Count the slips of a sheet that was marked, the most frequent first.
+
+    Example: seatwork slips cones --course course
+    """
+    from seatwork.marking.slip_count import counted
+
+    name, course_folder = sheet_name(sheet), folder_of(named)
+    found = results.marked_before(course_folder, name, course.read_key(course_folder))
+    rows = counted(found)
+    for row in rows:
+        typer.echo(f"{row}" + (f" ({' '.join(row.learners)})" if learners else ""))
+    unknown = [f"{one['learner']} {one['question']}" for one in found["unknown"]]
+    typer.echo(f"Known slips: {len(rows)}. Wrong for no known reason: {len(unknown)}.")
+    if learners and unknown:
+        typer.echo(f"To ask: {', '.join(unknown)}.")
+
+
+def override(
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    learner: Annotated[str, typer.Argument(help="Learner code.")],
+    question: Annotated[str, typer.Argument(help="Question, such as c1.")],
+    points: Annotated[float, typer.Argument(help="Points you give.")],
+    reason: Annotated[str, typer.Argument(help="Why, in a few words.")],
+    form: Annotated[int, typer.Option(min=1, max=99, help="Form of the sheet.")] = 1,
+    named: Course = None,
+    day: Annotated[str, typer.Option(help="Day of the decision; today if not given.")] = "",
+) -> None:
+    """Give points yourself, with the reason; they count in the marks at once.
+
+    Example: seatwork override cones L4711 c1 2 "working right, misread the print"
+    """
+    given = Override(
+        date=day or date.today().isoformat(),
+        learner=learner,
+        sheet=sheet,
+        form=form,
+        question=question,
+        points=points,
+        reason=reason,
+    )
+    course_folder = folder_of(named)
+    key = course.read_key(course_folder)
+    with files.lock(course_folder):
+        paper = give(course_folder, given, key)
+        again = _feedback_again(paper, sheet, named)
+    now = (
+        "other questions need a person"
+        if paper["points"] is None
+        else (f"{paper['points']:g} of {paper['of']:g} points")
+    )
+    typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {now}.{again}")
+
+
+def _feedback_again(paper: Kept, sheet: str, named: Path | None) -> str:
+    """Write a learner's feedback anew where it was written before, so that it agrees."""
+    folder = folder_of(named)
+    place = folder / "feedback" / f"{paper['learner']}-{sheet}-{paper['form']}.html"
+    if not place.is_file():
+        return ""
+    said = re.search('<html lang="([a-z]+)">', place.read_text(encoding="utf-8"))
+    plan = sheet_of(sheet, named)
+    form = handed.read(folder).form(sheet, paper["learner"], paper["form"])
+    stand_ins = any(issubclass(item.kind, LeftOut) for item in plan.items)
+    if said is None or form is None or stand_ins:
+        return f" Write the feedback anew: seatwork mark {sheet} FOLDER --feedback."
+    write_feedback(plan, [results.marked_again(paper, plan, form)], folder, said[1])
+    return " The feedback is written anew."
