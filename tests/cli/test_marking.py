@@ -60,7 +60,7 @@ def test_a_mistake_in_a_command_is_one_sentence(tmp_path: Path) -> None:
         (("hand-out", "cones"), "roster new"),
         (("hand-out", "nothing"), "no such sheet"),
         (("mark", "cones", "nowhere"), "course key"),
-        (("check", "nothing.ipynb"), "no notebook"),
+        (("check", "nothing.ipynb"), "no such notebook"),
     ):
         done = seatwork(tmp_path, *words)
         assert done.returncode == 1

@@ -356,6 +356,21 @@ def test_a_check_changes_nothing(passing: Run, others: Run) -> None:
     assert passing.changed == kept == []
 
 
+def test_what_is_not_there_is_told(tmp_path: Path) -> None:
+    """A missing page, a folder, and no room for temporary files each get one sentence."""
+    assert "there is no such notebook" in run(tmp_path, ["a"], [tmp_path / "a.ipynb"]).told
+    (tmp_path / "folder").mkdir()
+    assert "but a folder" in run(tmp_path, ["b"], [tmp_path / "folder"]).told
+    code = (
+        "import sys, tempfile; tempfile.tempdir = '/dev/null/no'\n"
+        "from seatwork.cli import main\nsys.argv = ['seatwork', 'check', 'a.ipynb']\nmain()"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=tmp_path, capture_output=True, text=True
+    )
+    assert (done.returncode, len(done.stderr.splitlines())) == (1, 1), done.stderr
+
+
 @pytest.mark.long
 def test_every_sheet_is_refereed(tmp_path: Path) -> None:
     """For each sheet the worked copy passes, and one wrong answer in it is found."""

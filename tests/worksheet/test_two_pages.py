@@ -1,6 +1,7 @@
 """A sheet open in two pages: both add to the same answers, and nothing typed is lost unsaid."""
 
 import json
+from dataclasses import replace
 from multiprocessing import get_context
 from pathlib import Path
 
@@ -102,6 +103,19 @@ def test_tries_and_hints_of_two_pages_add_up(tmp_path: Path) -> None:
         desk.count("c1", "tries")
         desk.count("c1", "hints")
     assert (kept(tmp_path)["c1"]["tries"], kept(tmp_path)["c1"]["hints"]) == (3, 3)
+
+
+def test_tries_used_in_one_page_are_used_in_the_other(tmp_path: Path) -> None:
+    """Where a sheet allows two tries, opening it twice gives no more."""
+    plan = replace(sheets.load("cones"), tries=2)
+    first, second = (Desk(plan, given.practice("cones"), tmp_path) for _ in range(2))
+    one, two = Form(first.ask("c1")), Form(second.ask("c1"))
+    one.boxes[0].value = ".1"
+    two = Form(second.ask("c1"))
+    for form in (one, one, two):
+        form._check(None)
+    assert "All 2 tries are used" in two.verdict.value
+    assert kept(tmp_path)["c1"]["tries"] == 2
 
 
 def test_the_end_of_a_sheet_counts_what_another_page_answered(tmp_path: Path) -> None:

@@ -18,6 +18,7 @@ from typing import Any
 from xml.etree import ElementTree
 
 from seatwork.errors import SeatworkError
+from seatwork.files import refusal
 from seatwork.worksheet.findings import Findings
 from seatwork.worksheet.witness import PASSED, begins
 
@@ -65,12 +66,19 @@ def check(pages: Sequence[str | Path]) -> list[Outcome]:
     Raises
     ------
     SeatworkError
-        If the run takes too long or cannot begin.
+        If the run takes too long, or the disk has no room for it.
     """
-    with TemporaryDirectory(prefix="seatwork-", ignore_cleanup_errors=True) as folder:
-        copies = [_Copy(Path(page), Path(folder) / str(n)) for n, page in enumerate(pages)]
-        cells = _run(Path(folder), sum(not copy.fault for copy in copies))
-        return [copy.outcome(cells.get(copy.scratch.name, [])) for copy in copies]
+    try:
+        with TemporaryDirectory(prefix="seatwork-", ignore_cleanup_errors=True) as folder:
+            return _check([Path(page) for page in pages], Path(folder))
+    except OSError as error:
+        raise refusal(error.filename or "the folder for temporary files", error) from error
+
+
+def _check(pages: list[Path], folder: Path) -> list[Outcome]:
+    copies = [_Copy(page, folder / str(number)) for number, page in enumerate(pages)]
+    cells = _run(folder, sum(not copy.fault for copy in copies))
+    return [copy.outcome(cells.get(copy.scratch.name, [])) for copy in copies]
 
 
 class _Copy:
@@ -162,8 +170,10 @@ def _sources(page: Path) -> list[str]:
     """Return the code of a notebook's cells, whatever else stands in it."""
     remedy = "name one of your sheets, such as exercises/cones.ipynb"
     try:
+        if page.is_dir():
+            raise SeatworkError(str(page), "that is no notebook, but a folder", remedy)
         if not page.is_file():
-            raise SeatworkError(str(page), "that is no notebook: there is no such file", remedy)
+            raise SeatworkError(str(page), "there is no such notebook", remedy)
         if page.stat().st_size > MOST_BYTES:
             raise SeatworkError(str(page), "the notebook is over 50 MB", "clear its outputs")
         found = json.loads(page.read_text(encoding="utf-8-sig"))

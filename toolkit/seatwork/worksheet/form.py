@@ -113,6 +113,7 @@ class Form:
 
     def _judge(self) -> None:
         desk, name = self.entry.desk, self.entry.name
+        desk.kept.refresh()  # tries used in another page count too
         limit = desk.plan.tries
         if limit and desk.answers.of(name).tries >= limit:
             self.verdict.value = status([f"All {limit} tries are used."])
