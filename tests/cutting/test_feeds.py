@@ -10,7 +10,7 @@ from seatwork.errors import SeatworkError
 @given(feed=st.floats(1e-3, 1), flutes=st.integers(1, 12), speed=st.floats(1, 5000))
 def test_tooth_turn_and_minute_agree(feed: float, flutes: int, speed: float) -> None:
     """A minute holds as many tooth feeds as lips pass in it."""
-    turn = cutting.feed_per_turn(feed_per_tooth=feed, flutes=flutes)
+    turn = feed * flutes
     assert cutting.feed_per_tooth(feed=turn, flutes=flutes) == pytest.approx(feed)
     minute = cutting.feed_rate(spindle_speed=speed, feed=turn)
     assert minute == pytest.approx(feed * flutes * speed)
@@ -27,7 +27,7 @@ def test_a_dwell_adds_its_turns() -> None:
 def test_lips_come_whole(flutes: float) -> None:
     """No cutter has no lip, or half a lip."""
     with pytest.raises(SeatworkError, match="whole number of flutes"):
-        cutting.feed_per_turn(feed_per_tooth=0.1, flutes=flutes)
+        cutting.feed_per_tooth(feed=0.1, flutes=flutes)
 
 
 @pytest.mark.parametrize("name", ["travel", "spindle_speed", "feed"])

@@ -28,16 +28,6 @@ def test_torque_is_the_sum_along_the_lip(hole: float, wider: float, angle: float
     assert found == pytest.approx(summed, rel=1e-6)
 
 
-@given(hole=HOLES, wider=WIDER, speed=st.floats(10, 3000))
-def test_power_is_specific_force_times_removal_rate(hole, wider, speed) -> None:
-    """Two ways to the power: 2 pi n T, and specific force times metal removed."""
-    cut = {"feed": 0.1, "diameter": hole + wider, "hole_diameter": hole}
-    torque = cutting.torque(tangential_coefficient=2000.0, **cut)
-    removed = cutting.removal_rate(spindle_speed=speed, **cut)
-    watts = 2000.0 * removed / 60 / 1000
-    assert cutting.power(torque=torque, spindle_speed=speed) == pytest.approx(watts)
-
-
 def test_power_of_the_worked_countersink() -> None:
     """12 on 6 mm at 0.1 mm/rev in 1921 MPa takes 81.5 W at 300 rev/min (check G3, computed)."""
     torque = cutting.torque(tangential_coefficient=1920.98, feed=0.1, diameter=12, hole_diameter=6)

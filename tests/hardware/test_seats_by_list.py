@@ -6,10 +6,9 @@ from seatwork.hardware import (
     counterbore,
     countersink,
     screw,
-    series_meaning,
-    structural_countersink,
     wrench_socket,
 )
+from seatwork.hardware.counterbores import series_meaning
 
 
 @pytest.mark.parametrize(
@@ -127,12 +126,6 @@ def test_inch_heads_have_no_list_of_countersinks() -> None:
         countersink("#10 FHMS")
     with pytest.raises(SeatworkError, match="say ISO 15065"):
         countersink("M6 slotted csk", standard="DIN 74 form F")
-
-
-@pytest.mark.parametrize(("diameter", "angle"), [(16, 75), (20, 60)])
-def test_structural_countersinks_change_their_angle(diameter, angle) -> None:
-    """DIN 74 form E is 75° to M16 and 60° from M20. Source: DIN 74:2003-04."""
-    assert structural_countersink(diameter).included_angle == angle
 
 
 def test_a_measured_wrench_socket_beats_the_list() -> None:

@@ -187,22 +187,14 @@ CALLS: dict[str, Call] = {
     "cutting.cutting_speed": always(spindle_speed=300, diameter=12),
     "cutting.depth_of_cut": always(width=1, included_angle=82),
     "cutting.feed_per_tooth": always(feed=0.1, flutes=2),
-    "cutting.feed_per_turn": always(feed_per_tooth=0.05, flutes=2),
     "cutting.feed_rate": always(spindle_speed=300, feed=0.1),
     "cutting.frequency_from_marks": always(marks=7.5, spindle_speed=300, direction="axial"),
     "cutting.geared_steps": always(steps=(300.0, 600.0), ratio=0.2),
-    "cutting.handbook_drilling": always(
-        material_factor=7000, diameter=10, feed=0.1, spindle_speed=300, chisel_thrust=1.355,
-        chisel_torque=1.085, chisel_push=0.03, wear_factor=1.3,
-    ),
     "cutting.land_damping": always(indentation=4e13, wear_land=0.05),
     "cutting.land_over_wave": always(
         wear_land=0.05, frequency=120, spindle_speed=300, mean_diameter=9
     ),
     "cutting.lip_in_cut": always(diameter=12, hole_diameter=6, included_angle=82),
-    "cutting.maker_drilling": always(
-        material_factor=1, diameter=10, feed=0.1, spindle_speed=300
-    ),
     "cutting.marks_per_turn": always(frequency=120, spindle_speed=300, direction="axial"),
     "cutting.mean_diameter": always(diameter=12, hole_diameter=6),
     "cutting.operation_speed": always(drill_speed=900, ratio=0.33, cap=300),
@@ -213,7 +205,6 @@ CALLS: dict[str, Call] = {
     "cutting.pulley_steps": always(
         motor_speed=1725, motor_pulleys=(50.0, 75.0), spindle_pulleys=(150.0, 100.0)
     ),
-    "cutting.removal_rate": always(feed=0.1, spindle_speed=300, diameter=12, hole_diameter=6),
     "cutting.ring": always(frequency=120, spindle_speed=300, height=0.1, points=16),
     "cutting.shear_plane": always(shear_stress=300, friction_angle=30, rake=5),
     "cutting.sound": lambda ground: {"trace": trace(), "rate": 8000, "full_scale": 100},
@@ -229,7 +220,6 @@ CALLS: dict[str, Call] = {
         normal_coefficient=800, feed=0.1, diameter=12, hole_diameter=6, included_angle=82
     ),
     "cutting.time_in_cut": always(travel=3, spindle_speed=300, feed=0.1, dwell_turns=2),
-    "cutting.tone": always(frequency=120, duration=0.01, growth=0.1, level=0.3, rate=8000),
     "cutting.torque": always(
         tangential_coefficient=2000, feed=0.1, diameter=12, hole_diameter=6
     ),
@@ -259,7 +249,6 @@ CALLS: dict[str, Call] = {
     "hardware.screw": always(text="#10 flat head"),
     "hardware.series_meaning": always(series=1),
     "hardware.size": always(text="#7", system="inch"),
-    "hardware.structural_countersink": always(diameter=16.0),
     "hardware.tap_drill": always(text="1/4-20"),
     "hardware.tapped_hole_chamfer": always(text="1/4-20"),
     "hardware.thread": always(text="1/4-20"),

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
 from seatwork.seats import Counterbore
-from seatwork.seats.counterbore_sizes import sized_for, upper_limit_h13
+from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.pilots import SolidTool, pilot_diameter, pilot_for, raised_boss
 
 INCH = 25.4
@@ -130,10 +130,3 @@ def test_a_raised_boss_is_the_other_way_out() -> None:
     bore = Counterbore(diameter=30, depth=8, hole_diameter=9)
     boss = raised_boss(bearing_diameter=16, clean_up=1, stand=2, rim=2.5, instead_of=bore)
     assert (boss.diameter, boss.height, boss.grip_gain) == (21, 3, 10)
-
-
-@pytest.mark.parametrize("size", [3, 121, float("nan"), float("inf")])
-def test_h13_is_refused_outside_its_steps(size: float) -> None:
-    """H13 is not guessed for sizes outside the steps worked here."""
-    with pytest.raises(SeatworkError, match="H13"):
-        upper_limit_h13(size)

@@ -24,24 +24,22 @@ from seatwork.seats import (
     fit,
     protrusion,
 )
-from seatwork.seats.bearing import Bearing, washer_bearing
-from seatwork.seats.bolting import bedded_bending, seat_tilt, slope_angle
+from seatwork.seats.bearing import Bearing
+from seatwork.seats.bolting import seat_tilt, slope_angle
 from seatwork.seats.box_of_screws import diameter_for
 from seatwork.seats.castings import rough_pad
 from seatwork.seats.centers import CenterDrill, CenterSeat
 from seatwork.seats.chamfers import thread_chamfer
-from seatwork.seats.coating import coating_rise, diameter_for_coating
 from seatwork.seats.cones import half_tangent, included_angle
-from seatwork.seats.counterbore_sizes import sized_for, upper_limit_h13
+from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.gaging import ball_contact, dial_reading, plate_hole, sharp_from_protrusion
 from seatwork.seats.heads import state_of
 from seatwork.seats.measuring import decide
 from seatwork.seats.off_center import off_center
 from seatwork.seats.pilots import SolidTool, pilot_diameter, pilot_for, raised_boss
-from seatwork.seats.rims import rim_from_depth, saddle
-from seatwork.seats.sheet import InSheet, largest_diameter
+from seatwork.seats.sheet import InSheet
 from seatwork.seats.stack import Term
-from seatwork.seats.surfaces import Flat, Round, Tilted
+from seatwork.seats.surfaces import Round, Tilted
 from seatwork.seats.touching_off import (
     Limits,
     diameter_error,
@@ -77,7 +75,6 @@ CALLS: list[tuple[Callable[..., Any], dict[str, float]]] = [
     (sized_for, {"hole_diameter": 7, "head_diameter": 10, "head_height": 6, "clearance": 1,
                  "below": 0.3, "washer_diameter": 12, "washer_thickness": 2,
                  "wrench_socket_diameter": 15}),
-    (upper_limit_h13, {"diameter": 11}),
     (Spotface, {"diameter": 20, "hole_diameter": 7}),
     (SPOT.clean_up_on_tilt, {"tilt": 3}),
     (SPOT.clean_up_on_round, {"face_diameter": 40}),
@@ -95,11 +92,7 @@ CALLS: list[tuple[Callable[..., Any], dict[str, float]]] = [
     (CenterDrill, {"body_diameter": 6, "pilot_diameter": 2, "pilot_length": 2,
                    "included_angle": 60}),
     (DRILL.travel, {"mouth_diameter": 4}),
-    (coating_rise, {"seat_coat": 0.1, "face_coat": 0.1, "included_angle": 90}),
-    (diameter_for_coating, {"diameter": 12, "seat_coat": 0.1, "face_coat": 0.1,
-                            "included_angle": 90}),
     (partial(InSheet, seat=SEAT), {"thickness": 2}),
-    (largest_diameter, {"thickness": 2, "hole_diameter": 6, "included_angle": 90, "share": 0.5}),
     (diameter_error, {"depth_error": 0.1, "included_angle": 90}),
     (stop_band, {"diameter_tolerance": 0.1, "included_angle": 90}),
     (Limits, {"least": 1, "greatest": 2}),
@@ -126,19 +119,12 @@ CALLS: list[tuple[Callable[..., Any], dict[str, float]]] = [
     (Tilted, {"tilt": 3, "direction": 10}),
     (Round, {"diameter": 40, "direction": 10}),
     (Round(diameter=40).drop, {"distance": 3}),
-    (partial(rim_from_depth, Flat()), {"depth": 1, "hole_diameter": 6, "included_angle": 90}),
-    (partial(saddle, surface=Round(diameter=40)), {"hole_diameter": 6}),
     (Bearing, {"outside_diameter": 12, "hole_diameter": 7}),
     (Bearing(outside_diameter=12, hole_diameter=7).greatest_lever, {"area": 30}),
     (bearing_pressure, {"force": 1000, "outside_diameter": 12, "hole_diameter": 7}),
-    (washer_bearing, {"head_diameter": 10, "washer_diameter": 14, "thickness": 2,
-                      "hole_diameter": 7}),
     (slope_angle, {"slope": 0.05}),
     (seat_tilt, {"gap": 0.1, "across": 19}),
     (bending_stress, {"tilt": 1, "diameter": 10, "grip": 40, "modulus": 2e5}),
-    (partial(bedded_bending, Bearing(outside_diameter=19, hole_diameter=13)),
-     {"tilt": 1, "diameter": 12, "grip": 40, "clamp_force": 1e4, "seat_modulus": 1e5,
-      "crushing_pressure": 800, "modulus": 2e5}),
 ]  # fmt: skip
 NEVER_SIZES = (nan, inf, -inf, 1e30, -1e30, "12", "abc", b"1", [1.0], {}, 1j)
 

@@ -15,8 +15,6 @@ from seatwork.seats.flushness import (
     BLOCK,
     Box,
     amounts,
-    counterbore_terms,
-    flush_terms,
     simulate_heads,
 )
 from seatwork.seats.stack import Term
@@ -83,47 +81,6 @@ def test_the_same_generator_draws_the_same() -> None:
     assert np.array_equal(first, second)
     boxes = [simulate_heads(BOX, np.random.default_rng(5), count=10) for _ in range(2)]
     assert np.array_equal(*boxes)
-
-
-@QUICK
-@given(
-    heads=st.tuples(st.floats(12, 12.4), st.floats(12.4, 13)),
-    cut=st.tuples(st.floats(12, 12.5), st.floats(12.5, 13)),
-    angle=st.floats(60, 120),
-)
-def test_the_flushness_stack_is_the_worst_of_the_corners(
-    heads: tuple[float, float], cut: tuple[float, float], angle: float
-) -> None:
-    """The worst case of a flush stack is the extreme fits of least and greatest head and seat."""
-    found = worst_case(
-        flush_terms(
-            sharp_diameter=Limits(least=heads[0], greatest=heads[1]),
-            seat_diameter=Limits(least=cut[0], greatest=cut[1]),
-            included_angle=angle,
-        )
-    )
-    corners = [
-        fit(
-            Head(sharp_diameter=sharp, included_angle=angle),
-            Countersink(diameter=wide, hole_diameter=6, included_angle=angle),
-        ).amount
-        for sharp in heads
-        for wide in cut
-    ]
-    assert found.least == pytest.approx(min(corners), abs=1e-9)
-    assert found.greatest == pytest.approx(max(corners), abs=1e-9)
-
-
-def test_a_counterbore_stack_with_a_washer() -> None:
-    """Head 9.5 ± .1, washer 1.6 ± .1, bore 11.5 ± .2: .4 below, ± .4 worst, ± .245 by squares."""
-    terms = counterbore_terms(
-        head_height=Limits(least=9.4, greatest=9.6),
-        depth=Limits(least=11.3, greatest=11.7),
-        washer_thickness=Limits(least=1.5, greatest=1.7),
-    )
-    assert worst_case(terms).nominal == pytest.approx(-0.4)
-    assert worst_case(terms).plus_minus == pytest.approx(0.4)
-    assert rss(terms).plus_minus == pytest.approx(0.06**0.5)
 
 
 def test_many_heads_at_once_stand_as_each_alone() -> None:

@@ -4,9 +4,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
-from seatwork.seats import Countersink, Head, fit
-from seatwork.seats.coating import coating_rise, diameter_for_coating
-from seatwork.seats.sheet import InSheet, largest_diameter
+from seatwork.seats import Countersink
+from seatwork.seats.sheet import InSheet
 from seatwork.seats.touching_off import (
     Limits,
     depth_limits,
@@ -128,52 +127,3 @@ def test_a_knife_edge_grows_the_hole_to_the_cone_at_the_far_side(
         assert sheet.far_diameter == 6
         assert sheet.land == pytest.approx(thickness - seat.depth)
     assert sheet.hole_growth == sheet.far_diameter - 6
-
-
-@pytest.mark.slow
-@QUICK
-@given(thickness=st.floats(0.2, 8), angle=ANGLES, share=st.floats(0.05, 1))
-def test_the_largest_seat_of_a_sheet_takes_just_its_share(
-    thickness: float, angle: float, share: float
-) -> None:
-    """The largest diameter for a share of the sheet uses exactly that share."""
-    widest = largest_diameter(
-        thickness=thickness, hole_diameter=6, included_angle=angle, share=share
-    )
-    seat = Countersink(diameter=widest, hole_diameter=6, included_angle=angle)
-    assert InSheet(seat=seat, thickness=thickness).share == pytest.approx(share, rel=1e-9)
-
-
-@pytest.mark.parametrize("share", [0, -1, 1.01, float("nan")])
-def test_a_share_of_the_sheet_lies_between_nothing_and_all(share: float) -> None:
-    """Nothing, more than all, and no number at all are refused."""
-    with pytest.raises(SeatworkError, match="share of the sheet"):
-        largest_diameter(thickness=2, hole_diameter=5, included_angle=90, share=share)
-
-
-def test_powder_coat_lifts_the_head() -> None:
-    """.003 of powder coat lifts an 82° head .0016; with the face masked, .0046 (worked)."""
-    coat = 0.003 * INCH
-    both = coating_rise(seat_coat=coat, face_coat=coat, included_angle=82)
-    masked = coating_rise(seat_coat=coat, face_coat=0, included_angle=82)
-    assert both / INCH == pytest.approx(0.0016, abs=5e-5)
-    assert masked / INCH == pytest.approx(0.0046, abs=5e-5)
-
-
-@QUICK
-@given(seat_coat=st.floats(0, 0.3), face_coat=st.floats(0, 0.3), angle=ANGLES)
-def test_a_coat_is_a_cone_moved_square_to_itself(
-    seat_coat: float, face_coat: float, angle: float
-) -> None:
-    """The coated seat, taken as a smaller seat in the raised face, holds the head as said."""
-    plain = Countersink(diameter=12, hole_diameter=6, included_angle=angle)
-    rise = coating_rise(seat_coat=seat_coat, face_coat=face_coat, included_angle=angle)
-    head = Head(sharp_diameter=12, included_angle=angle)
-    coated = Countersink(
-        diameter=12 - 2 * plain.tangent * rise, hole_diameter=1, included_angle=angle
-    )
-    assert fit(head, coated).amount == pytest.approx(fit(head, plain).amount + rise, abs=1e-9)
-    cut = diameter_for_coating(
-        diameter=12, seat_coat=seat_coat, face_coat=face_coat, included_angle=angle
-    )
-    assert cut - 2 * plain.tangent * rise == pytest.approx(12, abs=1e-9)

@@ -5,7 +5,8 @@ import json
 from pathlib import Path
 
 import pytest
-from seatwork.seats.counterbore_sizes import sized_for, upper_limit_h13
+from seatwork.hardware import hole_limits
+from seatwork.seats.counterbore_sizes import sized_for
 
 ROWS = list(
     csv.DictReader(
@@ -20,7 +21,7 @@ def found(row: dict[str, str]) -> float:
     """Work a row out: a depth, an upper limit, or the clearance round a washer."""
     inputs = json.loads(row["inputs"])
     if "nominal_mm" in inputs:
-        return upper_limit_h13(inputs["nominal_mm"])
+        return hole_limits(inputs["nominal_mm"], "H13").greatest
     if "k_mm" in inputs:
         head = inputs["k_mm"]
         sized = sized_for(
@@ -60,4 +61,6 @@ def test_it13_follows_its_own_rule(nominal: float, micrometers: float) -> None:
 
     Source: as row CBR-25, confirmed by one source and memory.
     """
-    assert upper_limit_h13(nominal) - nominal == pytest.approx(micrometers / 1000, abs=1e-9)
+    assert hole_limits(nominal, "H13").greatest - nominal == pytest.approx(
+        micrometers / 1000, abs=1e-9
+    )

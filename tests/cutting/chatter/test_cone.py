@@ -111,27 +111,3 @@ def test_a_quiet_cut_sounds_quiet(chattering, axial_set, steel, lips) -> None:
         for trace in (chattering, quiet)
     )
     assert soft < loud / 100
-
-
-def test_a_tone_too_low_to_hear_is_shifted_and_says_so() -> None:
-    """A whirl of 57 Hz plays at 228 Hz and says four times; 350 Hz plays as it is."""
-    low, high = cutting.tone(frequency=-57), cutting.tone(frequency=350)
-    for sound, heard in ((low, 228), (high, 350)):
-        crossings = np.count_nonzero(np.diff(np.signbit(sound.samples)))
-        assert crossings / 2 == pytest.approx(heard, abs=1)
-    assert "4 times higher" in low.sentence
-    assert high.pitch_factor == 1
-
-
-def test_a_growing_tone_ends_loudest() -> None:
-    """Growth is heard as growth, and the loudest sample keeps to its level."""
-    grown = cutting.tone(frequency=350, growth=5, level=0.2).samples
-    assert np.abs(grown[:11025]).max() < np.abs(grown[-11025:]).max() / 5
-    assert np.abs(grown).max() == pytest.approx(0.2, rel=0.1)
-
-
-@pytest.mark.parametrize("bad", [{"frequency": 0.0}, {"level": 2.0}, {"duration": 0.0}])
-def test_no_such_tone(bad) -> None:
-    """A tone without pitch, length or with a level above 1 is refused."""
-    with pytest.raises(SeatworkError):
-        cutting.tone(**{"frequency": 350.0, **bad})

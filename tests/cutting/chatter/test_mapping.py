@@ -167,7 +167,6 @@ def test_a_map_says_what_it_is_not(axial_set, steel, lips) -> None:
         cutting.surface_left(trace),
         cutting.ring(frequency=-57, spindle_speed=300, height=0.01),
         cutting.sound(trace=trace),
-        cutting.tone(frequency=350),
     ]
     for result in results:
         assert result.note == "illustration, not a prediction for your machine"

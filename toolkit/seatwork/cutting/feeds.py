@@ -3,36 +3,6 @@
 from seatwork import checks
 
 
-def feed_per_turn(*, feed_per_tooth: float, flutes: int) -> float:
-    """Feed of one turn.
-
-    Parameters
-    ----------
-    feed_per_tooth : float
-        Feed of one lip [mm/tooth].
-    flutes : int
-        Number of lips that cut [-].
-
-    Returns
-    -------
-    float
-        Feed [mm/rev].
-
-    Raises
-    ------
-    SeatworkError
-        If a value is not above zero, or there is no flute.
-
-    Examples
-    --------
-    >>> feed_per_turn(feed_per_tooth=0.05, flutes=3)
-    0.15
-    """
-    checks.length(feed_per_tooth, "feed per tooth")
-    checks.flutes(flutes)
-    return feed_per_tooth * flutes
-
-
 def feed_per_tooth(*, feed: float, flutes: int) -> float:
     """Feed of one lip [mm/tooth], from `feed` [mm/rev] and the number of `flutes` [-].
 

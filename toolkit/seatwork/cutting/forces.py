@@ -135,38 +135,3 @@ def power(*, torque: float, spindle_speed: float) -> float:
     checks.quantity(torque, "torque", "N m")
     checks.quantity(spindle_speed, "spindle speed", "rev/min")
     return 2 * pi * spindle_speed * torque / 60
-
-
-def removal_rate(
-    *, feed: float, spindle_speed: float, diameter: float, hole_diameter: float = 0.0
-) -> float:
-    """Metal removed in a minute.
-
-    Parameters
-    ----------
-    feed : float
-        Feed [mm/rev].
-    spindle_speed : float
-        Spindle speed [rev/min].
-    diameter, hole_diameter : float
-        Largest and smallest diameter cutting [mm].
-
-    Returns
-    -------
-    float
-        Removal rate [mm3/min].
-
-    Raises
-    ------
-    SeatworkError
-        If the cut is not wider than the hole, or a value is not above zero.
-
-    Examples
-    --------
-    >>> removal_rate(feed=0.1, spindle_speed=300.0, diameter=12.0, hole_diameter=6.0)
-    2544.7
-    """
-    checks.quantity(feed, "feed", "mm/rev")
-    checks.quantity(spindle_speed, "spindle speed", "rev/min")
-    checks.cone_of_cut(diameter, hole_diameter)
-    return pi / 4 * (diameter**2 - hole_diameter**2) * feed * spindle_speed

@@ -4,10 +4,8 @@ from seatwork.hardware.clearance import ClearanceHole as ClearanceHole
 from seatwork.hardware.clearance import clearance_hole as clearance_hole
 from seatwork.hardware.counterbores import CounterboreSize as CounterboreSize
 from seatwork.hardware.counterbores import counterbore as counterbore
-from seatwork.hardware.counterbores import series_meaning as series_meaning
 from seatwork.hardware.countersinks import CountersinkSize as CountersinkSize
 from seatwork.hardware.countersinks import countersink as countersink
-from seatwork.hardware.countersinks import structural_countersink as structural_countersink
 from seatwork.hardware.drill_list import Drill as Drill
 from seatwork.hardware.drill_list import drill as drill
 from seatwork.hardware.drill_list import drills as drills

@@ -150,33 +150,6 @@ def countersink(text: str | Screw, *, standard: str | None = None) -> Countersin
         return _sized(name, LISTS[name], found.thread.diameter)
 
 
-def structural_countersink(diameter: float) -> CountersinkSize:
-    """Return the countersink of a steel-construction bolt, DIN 74 form E.
-
-    Parameters
-    ----------
-    diameter : float
-        Diameter of the thread [mm].
-
-    Raises
-    ------
-    SeatworkError
-        If form E has no such thread.
-
-    Examples
-    --------
-    >>> structural_countersink(12).included_angle
-    75.0
-    """
-    held = CountersinkList(
-        table="countersink_din_74_form_E_2003",
-        kind=None,
-        diameter="countersink_dia_mm",
-        angle="included_angle_deg",
-    )
-    return _sized("DIN 74 form E", held, diameter)
-
-
 def _sized(name: str, held: CountersinkList, diameter: float) -> CountersinkSize:
     row = tables.row(held.table, float(diameter))
     across = needed(held.table, row, held.diameter)

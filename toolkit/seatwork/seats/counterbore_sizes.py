@@ -10,14 +10,10 @@ face.
 """
 
 from dataclasses import dataclass
-from math import cbrt, sqrt
 
 from seatwork import checks
 from seatwork.errors import Length, SeatworkError
 from seatwork.seats.counterbores import Counterbore
-
-STEPS = (3.0, 6.0, 10.0, 18.0, 30.0, 50.0, 80.0, 120.0)
-"""Steps of nominal sizes in ISO 286-1 [mm] (from memory)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -116,46 +112,3 @@ def sized_for(
         hole_diameter=hole_diameter,
     )
     return Sized(counterbore=bore, set_by=set_by)
-
-
-def upper_limit_h13(diameter: float) -> float:
-    """Give the upper limit of a bore of tolerance class H13; the lower is the nominal size.
-
-    Parameters
-    ----------
-    diameter : float
-        Nominal diameter [mm], above 3, up to 120.
-
-    Returns
-    -------
-    float
-        Upper limit of size [mm].
-
-    Raises
-    ------
-    SeatworkError
-        If the diameter is out of range.
-
-    Notes
-    -----
-    ISO 286-1 (from memory: check your copy): IT13 = 250 i with i = 0.45 cube root of D +
-    0.001 D in micrometers, D the geometric mean of the step of sizes, rounded to 10
-    micrometers.
-
-    Examples
-    --------
-    >>> upper_limit_h13(11)
-    11.27
-    """
-    if not (checks.is_number(diameter) and STEPS[0] < diameter <= STEPS[-1]):
-        raise SeatworkError(
-            checks.shown(diameter),
-            "H13 is worked out here above {least}, up to {greatest}",
-            "look other sizes up in ISO 286",
-            least=Length(STEPS[0]),
-            greatest=Length(STEPS[-1]),
-        )
-    step = next(place for place, end in enumerate(STEPS[1:]) if diameter <= end)
-    mean = sqrt(STEPS[step] * STEPS[step + 1])
-    unit = 0.45 * cbrt(mean) + 0.001 * mean
-    return float(diameter) + round(25 * unit) / 100

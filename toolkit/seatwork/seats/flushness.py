@@ -15,8 +15,6 @@ from typing import TYPE_CHECKING
 
 from seatwork import checks
 from seatwork.errors import Length, SeatworkError
-from seatwork.seats.cones import half_tangent
-from seatwork.seats.stack import Term
 from seatwork.seats.touching_off import Limits
 
 if TYPE_CHECKING:
@@ -25,79 +23,6 @@ if TYPE_CHECKING:
 
 BLOCK = 16_384
 """Heads worked on at once: their arrays then stay in the processor's own memory."""
-
-
-def flush_terms(
-    *, sharp_diameter: Limits, seat_diameter: Limits, included_angle: float
-) -> list[Term]:
-    """Give the stack of a head in a seat of the same angle.
-
-    Parameters
-    ----------
-    sharp_diameter : Limits
-        Limits of the head's theoretical sharp diameter [mm].
-    seat_diameter : Limits
-        Limits of the seat's diameter at the face [mm].
-    included_angle : float
-        Whole angle of both [deg].
-
-    Returns
-    -------
-    list of Term
-        Two terms whose stack is the height above the face [mm].
-
-    Raises
-    ------
-    SeatworkError
-        If the angle makes no cone.
-
-    Examples
-    --------
-    >>> from seatwork.seats.stack import worst_case
-    >>> worst_case(flush_terms(sharp_diameter=Limits(least=12, greatest=12.4),
-    ...     seat_diameter=Limits(least=12.4, greatest=12.6), included_angle=90)).least
-    -0.3
-    """
-    slope = 1 / (2 * half_tangent(included_angle))
-    return [
-        Term(nominal=limits.middle, tolerance=limits.spread / 2, direction=sign * slope)
-        for limits, sign in ((sharp_diameter, 1), (seat_diameter, -1))
-    ]
-
-
-def counterbore_terms(
-    *, head_height: Limits, depth: Limits, washer_thickness: Limits | None = None
-) -> list[Term]:
-    """Give the stack of a head in a counterbore.
-
-    Parameters
-    ----------
-    head_height : Limits
-        Limits of the head's height [mm].
-    depth : Limits
-        Limits of the counterbore's depth [mm].
-    washer_thickness : Limits, optional
-        Limits of the washer under the head [mm]; None without one.
-
-    Returns
-    -------
-    list of Term
-        Terms whose stack is the height of the head above the face [mm]; minus below it.
-
-    Examples
-    --------
-    >>> from seatwork.seats.stack import worst_case
-    >>> worst_case(counterbore_terms(head_height=Limits(least=5.82, greatest=6),
-    ...                              depth=Limits(least=6.4, greatest=6.6))).greatest
-    -0.4
-    """
-    signed = [(head_height, 1), (depth, -1)]
-    if washer_thickness is not None:
-        signed.append((washer_thickness, 1))
-    return [
-        Term(nominal=limits.middle, tolerance=limits.spread / 2, direction=sign)
-        for limits, sign in signed
-    ]
 
 
 def amounts(

@@ -8,7 +8,6 @@ from math import radians, sin
 from typing import TYPE_CHECKING
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
 from seatwork.seats.cones import Countersink, half_tangent
 from seatwork.seats.surfaces import Surface
 
@@ -124,52 +123,6 @@ def rim(seat: Countersink, surface: Surface, *, points: int = POINTS) -> Rim:
     return _rim(axis_radius, seat.hole_diameter, seat.included_angle, surface, points)
 
 
-def rim_from_depth(
-    surface: Surface,
-    *,
-    depth: float,
-    hole_diameter: float,
-    included_angle: float,
-    points: int = POINTS,
-) -> Rim:
-    """Find the rim of a cone cut to a depth below the surface at the hole's axis.
-
-    Parameters
-    ----------
-    surface : Flat, Tilted or Round
-        The face it is cut into.
-    depth : float
-        Depth of the hole edge below the surface at the axis [mm].
-    hole_diameter : float
-        Diameter of the hole [mm].
-    included_angle : float
-        Whole angle across the cone [deg].
-    points : int
-        Points round the rim; made a multiple of four.
-
-    Returns
-    -------
-    Rim
-        Radius, height and width all round.
-
-    Raises
-    ------
-    SeatworkError
-        If the cone does not close on this face.
-
-    Examples
-    --------
-    >>> from seatwork.seats.surfaces import Tilted
-    >>> found = rim_from_depth(Tilted(tilt=10), depth=1, hole_diameter=6, included_angle=90)
-    >>> found.least_diameter, found.least_width, found.complete
-    (8.0, 0.566, True)
-    """
-    checks.length(depth, "depth")
-    checks.length(hole_diameter, "hole diameter")
-    axis_radius = hole_diameter / 2 + half_tangent(included_angle) * depth
-    return _rim(axis_radius, hole_diameter, included_angle, surface, points)
-
-
 def _rim(
     axis_radius: float, hole_diameter: float, included_angle: float, surface: Surface, points: int
 ) -> Rim:
@@ -201,48 +154,3 @@ def _cosine(turn: "NDArray[np.floating]") -> "NDArray[np.floating]":
     cosine: NDArray[np.floating] = np.cos(np.radians(turn))
     cosine[turn % 180 == 90] = 0.0
     return cosine
-
-
-def saddle(hole_diameter: float, surface: Surface, *, points: int = POINTS) -> float:
-    """Find how far the edge of a hole rises and falls on a face.
-
-    Parameters
-    ----------
-    hole_diameter : float
-        Diameter of the hole [mm].
-    surface : Flat, Tilted or Round
-        The face; for a cross hole the shaft or bore it breaks into.
-    points : int
-        Points round the edge.
-
-    Returns
-    -------
-    float
-        Height from the lowest to the highest point of the edge [mm]: a cone shallower than
-        this breaks the edge only in part.
-
-    Raises
-    ------
-    SeatworkError
-        If the hole is wider than a round face.
-
-    Examples
-    --------
-    >>> from seatwork.seats.surfaces import Round
-    >>> saddle(12, Round(diameter=20))
-    2.0
-    """
-    import numpy as np
-
-    checks.length(hole_diameter, "hole diameter")
-    checks.count(points, "number of points")
-    count = 4 * max(1, round(points / 4))
-    angle = np.radians(np.arange(count) * (360.0 / count) + surface.direction)
-    height = surface.height(hole_diameter / 2 * np.cos(angle), hole_diameter / 2 * np.sin(angle))
-    if not np.all(np.isfinite(height)):
-        raise SeatworkError(
-            Length(hole_diameter),
-            "the hole is wider than the round face it breaks into",
-            "take a smaller hole",
-        )
-    return float(height.max() - height.min())

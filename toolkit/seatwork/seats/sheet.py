@@ -13,8 +13,7 @@ thickness t for the cone, the largest seat is D = d + 2 T k t.
 from dataclasses import dataclass
 
 from seatwork import checks
-from seatwork.errors import SeatworkError
-from seatwork.seats.cones import Countersink, half_tangent
+from seatwork.seats.cones import Countersink
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,45 +70,3 @@ class InSheet:
     def share(self) -> float:
         """Share of the thickness that the cone takes [-]; 1 or more is a knife edge."""
         return self.seat.depth / self.thickness
-
-
-def largest_diameter(
-    *, thickness: float, hole_diameter: float, included_angle: float, share: float
-) -> float:
-    """Find the largest seat a sheet may carry.
-
-    Parameters
-    ----------
-    thickness : float
-        Thickness of the sheet [mm].
-    hole_diameter : float
-        Diameter of the hole [mm].
-    included_angle : float
-        Whole angle across the cone [deg].
-    share : float
-        Greatest share of the thickness for the cone [-], above 0, at most 1.
-
-    Returns
-    -------
-    float
-        Diameter at the face, d + 2 T k t [mm].
-
-    Raises
-    ------
-    SeatworkError
-        If a size or the share is out of range.
-
-    Examples
-    --------
-    >>> largest_diameter(thickness=3, hole_diameter=5, included_angle=90, share=2 / 3)
-    9.0
-    """
-    checks.length(thickness, "thickness of the sheet")
-    checks.length(hole_diameter, "hole diameter")
-    if not (checks.is_number(share) and 0 < share <= 1):
-        raise SeatworkError(
-            share,
-            "the share of the sheet given to the cone lies above 0, up to 1",
-            "two thirds is a common limit",
-        )
-    return hole_diameter + 2 * half_tangent(included_angle) * share * thickness
