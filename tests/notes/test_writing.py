@@ -112,7 +112,7 @@ def seats(draw: st.DrawFn, unit: str, count: int) -> Feature:
     kinds = (
         st.builds(Countersink, **shared, diameter=size, angle=maybe(ANGLES), depth=size, head=head),
         st.builds(Counterbore, **shared, diameter=size, depth=size, head=head),
-        st.builds(Spotface, **shared, diameter=size, depth=size, flange=size),
+        st.builds(Spotface, **shared, diameter=size, depth=size, left=size),
         st.builds(
             Counterdrill,
             **shared,

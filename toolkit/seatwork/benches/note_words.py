@@ -18,10 +18,16 @@ from seatwork.units import show_angle, show_both
 
 BOUNDS = {"max": "at most", "min": "at least", "ref": "for reference"}
 HEADS = {
-    "flush": "head flush",
+    "flush": "head flush {amount}",
     "flush to below": "head flush to {amount} below",
+    "flush to proud": "head flush to {amount} proud",
     "below": "head {amount} below",
-    "proud": "head proud",
+    "proud": "head {amount} proud",
+}
+MARKED = {
+    "through": "through",
+    "clean_up": "only to clean up",
+    "wrench_room": "with room for the wrench socket",
 }
 FIELDS = {
     "diameter": "diameter",
@@ -66,6 +72,8 @@ def feature_words(feature: Feature, system: str) -> str:
         parts.append(f"for {feature.screw}")
     if feature.side:
         parts.append(f"{feature.side} {'sides' if feature.side == 'both' else 'side'}")
+    if feature.measured_from:
+        parts.append(f"from the {feature.measured_from}")
     if feature.scope:
         parts.append(feature.scope)
     return count + ", ".join(parts)
@@ -129,16 +137,20 @@ def _sizes(feature: Feature, system: str) -> list[str]:
         ("size", "{}"),
         ("depth", "{} deep"),
         ("angle", "{} included"),
-        ("flange", "flange left {}"),
+        ("left", "left under it {}"),
+        ("fillet", "corner at the floor {}"),
+        ("pilot", "pilot {}"),
+        ("also", "the same drill also called {}"),
     ):
         size = getattr(feature, name, None)
         if isinstance(size, Size):
             sign = shown if size.value is not None else shown.replace("⌀", "")
             said.append(sign.format(size_words(size, system)))
-    if getattr(feature, "through", False):
-        said.append("through")
+    said += [told for name, told in MARKED.items() if getattr(feature, name, False) is True]
+    if getattr(feature, "tap", ""):
+        said.append(f"{feature.tap} tap")  # type: ignore[attr-defined]
     head = getattr(feature, "head", None)
     if head is not None:
         amount = size_words(head.amount, system) if head.amount else ""
-        said.append(HEADS[head.state].format(amount=amount))
+        said.append(" ".join(HEADS[head.state].format(amount=amount).split()))
     return said

@@ -303,7 +303,7 @@ class Assembler(Gathering):
         size = self.sizer.size(phrase)
         if not size.bound and "MIN" in phrase.text:
             size = Size(value=size.value, unit=size.unit, bound="min")
-        draft.said["flange"] = size
+        draft.said["left"] = size
 
     def _head(self, phrase: Phrase) -> None:
         self._close_lead()

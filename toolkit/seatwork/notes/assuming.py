@@ -86,7 +86,7 @@ def _open_points(feature: Feature, group: Group) -> Iterator[tuple[str, str, str
     elif isinstance(feature, Counterbore):
         yield from _counterbore_points(feature, group)
     elif isinstance(feature, Spotface):
-        if feature.depth is None and feature.flange is None:
+        if feature.depth is None and feature.left is None:
             yield "depth", "spotface.no_depth", "the spotface has no depth"
     elif isinstance(feature, Chamfer):
         if feature.leg is None and feature.diameter is None:

@@ -77,6 +77,9 @@ class Callout(Shown):
     ----------
     features : tuple of Feature
         What was said, a hole before the seats at its mouth.
+    said_not_used : tuple of str
+        What else was said, word by word: frames of tolerance, EQ SP ON 3.00 B.C., AS SHOWN.
+        It does not bear on cutting the seat, and is shown as said and not used.
     assumptions : tuple of Assumption
         What the note leaves open, by house rule.
     warnings : tuple of NoteWarning
@@ -88,6 +91,7 @@ class Callout(Shown):
     """
 
     features: tuple[Feature, ...]
+    said_not_used: tuple[str, ...] = ()
     assumptions: tuple[Assumption, ...] = field(default=(), compare=False)
     warnings: tuple[NoteWarning, ...] = field(default=(), compare=False)
     system: str = field(default="inch", compare=False)
@@ -107,6 +111,7 @@ class Callout(Shown):
                 for one in self.features
             ),
         )
+        yield "", tuple(Row(label="said, not used", text=one) for one in self.said_not_used)
         yield "", tuple(Row(label="assumed", text=one.sentence) for one in self.assumptions)
         yield "", tuple(Row(label="ask", text=one.sentence) for one in self.warnings)
 

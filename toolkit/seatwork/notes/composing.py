@@ -152,14 +152,14 @@ class Composer:
 
     def _seat(self, seat: Countersink | Counterbore | Spotface) -> tuple[str, ...]:
         angle = seat.angle if isinstance(seat, Countersink) else None
-        flange = seat.flange if isinstance(seat, Spotface) else None
+        left = seat.left if isinstance(seat, Spotface) else None
         head = seat.head if isinstance(seat, Countersink | Counterbore) else None
         return (
             MARK[self.style][type(seat)],
             self._joined(self._diameter(seat.diameter), self._angle(angle)),
             self._depth(seat.depth, joined=bool(seat.diameter or angle)),
             seat.bottom if isinstance(seat, Counterbore) else "",
-            f"FLANGE {self.size(flange)}" if flange else "",
+            f"FLANGE {self.size(left)}" if left else "",
             self._head(head) if head else "",
         )
 

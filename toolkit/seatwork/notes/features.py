@@ -15,7 +15,10 @@ SIDES = ("", "near", "far", "both", "other")
 SCOPES = ("", "typical", "unless otherwise specified")
 PROCESSES = ("", "drill", "ream", "bore", "punch", "tap drill")
 BOTTOMS = ("", "U", "V", "W")
-HEAD_STATES = ("flush", "flush to below", "below", "proud")
+HEAD_STATES = ("flush", "flush to below", "flush to proud", "below", "proud")
+TAPS = ("", "taper", "plug", "bottoming")
+CENTER_FORMS = ("", "A", "B", "R")
+FLOOR = "counterbore floor"
 LARGEST_COUNT = 999
 
 
@@ -51,13 +54,17 @@ class Feature:
     scope : {"", "typical", "unless otherwise specified"}
         How far the note reaches.
     screw : str
-        The screw it is for, as the note says it; another room looks it up.
+        The screw or rivet it is for, as the note says it; `seatwork.hardware` looks it up.
+    measured_from : str
+        The face the cut starts from, in lower case: ``"bottom"``, ``"top plate"``,
+        ``"counterbore floor"``. Empty: the outer face on its `side`.
     """
 
     count: int = 1
     side: str = ""
     scope: str = ""
     screw: str = ""
+    measured_from: str = ""
 
     def __repr__(self) -> str:
         return noted(self)
@@ -75,10 +82,11 @@ class Head:
 
     Parameters
     ----------
-    state : {"flush", "flush to below", "below", "proud"}
+    state : {"flush", "flush to below", "flush to proud", "below", "proud"}
         Against the face.
     amount : Size or None
-        How far at most, or by how much [mm].
+        How far at most, or by how much [mm]; limits for ``.005 TO .010 BELOW``. Behind a
+        bare "flush" it is the signed tolerance, above the face positive.
     """
 
     state: str
@@ -91,9 +99,31 @@ class Head:
         return self.state if self.amount is None else f"{self.state} {self.amount}"
 
     def __post_init__(self) -> None:
-        needs_amount = self.state in ("below", "flush to below")
+        needs_amount = self.state in ("below", "flush to below", "flush to proud")
         if self.state not in HEAD_STATES or (needs_amount and self.amount is None):
             raise SeatworkError(self.state, "that is no place of a head", "say how far")
+
+    @property
+    def window(self) -> tuple[float, float] | None:
+        """Least and greatest place of the head over the face, below it negative [mm].
+
+        None where the note gives no number: a bare FLUSH or PROUD is for a house rule.
+
+        Examples
+        --------
+        >>> Head(state="flush to below", amount=Size(value=0.254)).window
+        (-0.254, 0.0)
+        """
+        if self.amount is None or self.amount.smallest is None or self.amount.largest is None:
+            return None
+        least, most = self.amount.smallest, self.amount.largest
+        return {
+            "flush": (least, most),
+            "flush to below": (0.0 - most, 0.0),
+            "flush to proud": (0.0, most),
+            "below": (0.0 - most, 0.0 - least),
+            "proud": (least, most),
+        }[self.state]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -104,12 +134,16 @@ class Hole(Feature):
     ----------
     diameter : Size or None
         Diameter [mm], or the name of a drill.
+    also : Size or None
+        The same drill said a second time: [mm], or its name, as in ``#7 (.201)``. It agrees
+        with `diameter` to the places written, or the note is asked about.
     depth : Size or None
         Depth from the face [mm].
     through : bool
         Whether the note says THRU.
     process : {"", "drill", "ream", "bore", "punch", "tap drill"}
-        How it is made, if the note says so.
+        How it is made, if the note says so. A hole that is drilled and reamed is two
+        features of one group: the drilled one, then the reamed one with its own limits.
     depth_to : {"", "full diameter", "point"}
         What the depth counts, if the note says so.
     bottom : {"", "U", "V", "W"}
@@ -117,6 +151,7 @@ class Hole(Feature):
     """
 
     diameter: Size | None = None
+    also: Size | None = None
     depth: Size | None = None
     through: bool = False
     process: str = ""
@@ -135,7 +170,7 @@ class Countersink(Feature):
     angle : Size or None
         Included angle [deg].
     depth : Size or None
-        Depth from the face [mm].
+        Depth from the face [mm], or from the counterbore floor if `measured_from` says so.
     head : Head or None
         Where the head is wanted.
     """
@@ -160,12 +195,21 @@ class Counterbore(Feature):
         Where the head is wanted.
     bottom : {"", "U", "V", "W"}
         Form of the bottom, ISO 15786 letters.
+    fillet : Size or None
+        Corner radius at the floor [mm], its bound as said.
+    left : Size or None
+        Thickness to be left under the floor [mm], a least one unless it has limits.
+    wrench_room : bool
+        Whether the wrench socket must go in, not the head alone.
     """
 
     diameter: Size | None = None
     depth: Size | None = None
     head: Head | None = None
     bottom: str = ""
+    fillet: Size | None = None
+    left: Size | None = None
+    wrench_room: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -178,13 +222,19 @@ class Spotface(Feature):
         Diameter [mm].
     depth : Size or None
         Depth [mm]; where none is said, only deep enough to clean up all round.
-    flange : Size or None
-        Thickness of flange to be left [mm].
+    left : Size or None
+        Thickness of flange to be left [mm], a least one unless it has limits.
+    fillet : Size or None
+        Corner radius at the floor [mm], its bound as said.
+    clean_up : bool
+        Whether the note says that it only cleans up.
     """
 
     diameter: Size | None = None
     depth: Size | None = None
-    flange: Size | None = None
+    left: Size | None = None
+    fillet: Size | None = None
+    clean_up: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -196,17 +246,23 @@ class Counterdrill(Feature):
     meaning : {"counterdrill", "center drill", "ask"}
         What the word says; "ask" for C'DRILL, which can mean either.
     diameter : Size or None
-        Diameter [mm], or the name of a center drill.
+        Diameter [mm], of a center at its mouth; or the name of a center drill.
     depth : Size or None
         Depth [mm].
     angle : Size or None
-        Included angle of its bottom [deg].
+        Included angle of its bottom, or of a center's cone [deg].
+    pilot : Size or None
+        Diameter of a center's pilot hole [mm].
+    form : {"", "A", "B", "R"}
+        Form of a center, ISO 6411 letters.
     """
 
     meaning: str = "counterdrill"
     diameter: Size | None = None
     depth: Size | None = None
     angle: Size | None = None
+    pilot: Size | None = None
+    form: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -272,6 +328,8 @@ class Thread(Feature):
         Depth of full thread [mm].
     through : bool
         Whether the note says THRU.
+    tap : {"", "taper", "plug", "bottoming"}
+        The kind of tap, if the note says so.
     """
 
     size: str
@@ -282,6 +340,7 @@ class Thread(Feature):
     left_hand: bool = False
     depth: Size | None = None
     through: bool = False
+    tap: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)

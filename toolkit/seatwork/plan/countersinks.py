@@ -133,20 +133,19 @@ def _stand(note: Note, rules: HouseRules) -> tuple[float, float, str]:
         If the note wants the head prouder than the house rule allows.
     """
     deep, high = rules.number("flush.greatest_below"), rules.number("flush.greatest_proud")
-    amount = note.head.amount.largest if note.head and note.head.amount else None
-    if note.head is None or amount is None:
+    window = note.head.window if note.head else None
+    if window is None:
         return 0.0, -deep, "to house rule flush.greatest_below"
-    if note.head.state != "proud":
-        return 0.0, -amount, f"as the {NOTE} says"
-    if amount > high:
+    least, most = window if window[0] < window[1] else (min(window[0], 0.0), max(window[1], 0.0))
+    if most > high:
         raise SeatworkError(
-            Length(amount),
+            Length(most),
             "the note wants the head that far above the face, and house rule"
             " flush.greatest_proud allows {allowed}",
             "ask whether it is to be shaved; if so, change the rule for this job",
             allowed=Length(high),
         )
-    return amount, 0.0, f"as the {NOTE} says"
+    return most, least, f"as the {NOTE} says"
 
 
 def wider_than_hole(size: Given, hole: Given) -> Given:

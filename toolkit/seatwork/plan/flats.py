@@ -105,5 +105,5 @@ def _is_piloted(best: Choice) -> bool:
 
 def _said_depths(note: notes.Spotface) -> tuple[Given, ...]:
     depth = (said(note.depth, "depth from the face"),) if note.depth else ()
-    flange = (said(note.flange, "flange to be left"),) if note.flange else ()
-    return (*depth, *flange)
+    left = (said(note.left, "flange to be left"),) if note.left else ()
+    return (*depth, *left)
