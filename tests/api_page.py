@@ -5,6 +5,7 @@ Run ``python tests/api_page.py`` after a public name or its docstring has change
 """
 
 import inspect
+import re
 import sys
 from collections.abc import Iterator, Mapping
 from importlib import import_module
@@ -18,6 +19,10 @@ PACKAGE = PROJECT / "toolkit" / "seatwork"
 PAGE = PROJECT / "toolkit" / "API.md"
 SECTIONS = ("Parameters", "Returns", "Raises", "Notes", "References")
 MADE = "Written by `python tests/api_page.py` from the docstrings; change those.\n"
+# how numpy writes the type of an array changes from version to version
+ARRAY = re.compile(
+    r"numpy\.ndarray\[[^\]]*?(?:\]?, )numpy\.dtype\[numpy\.([a-z]+)\d*(?:\[[^\]]*\])?\]\]"
+)
 
 
 def rooms() -> list[str]:
@@ -62,7 +67,7 @@ def signature(thing: Any) -> str:
     if not callable(thing):
         return ""
     try:
-        said = str(inspect.signature(thing))
+        said = ARRAY.sub(r"NDArray[\1]", str(inspect.signature(thing)))
     except (TypeError, ValueError):
         return ""
     return said.partition(" -> ")[0] if inspect.isclass(thing) else said
