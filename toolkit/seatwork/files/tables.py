@@ -27,6 +27,7 @@ def read_table(
     also: Sequence[str] = (),
     name: str = "",
     most: int = MOST_ROWS,
+    longest: int = LONGEST_CELL,
     faults: list[SeatworkError] | None = None,
 ) -> list[Row]:
     """Read a table as people save it from a spreadsheet or an editor.
@@ -50,6 +51,8 @@ def read_table(
         What errors call the file; the name of `source` if not given.
     most : int
         Most rows.
+    longest : int
+        Most characters of a cell.
     faults : list of SeatworkError, optional
         Where the faults of single rows go; the good rows come back. Without it they are raised.
 
@@ -72,7 +75,7 @@ def read_table(
     first = _cells(lines[0][1], separator) if lines else []
     headings = _known(first, (*columns, *also))
     wrong = _wrong(headings, file, columns, needed, also)
-    rows, spoiled = _rows(lines[1:], separator, file, headings)
+    rows, spoiled = _rows(lines[1:], separator, file, headings, longest)
     if wrong or (spoiled and faults is None):
         raise together(file, [*wrong, *spoiled])
     if faults is not None:
@@ -191,12 +194,14 @@ def _unknown(place: str, head: str, columns: Sequence[str], known: Sequence[str]
 
 
 def _rows(
-    lines: list[tuple[int, str]], separator: str, file: str, headings: list[str]
+    lines: list[tuple[int, str]], separator: str, file: str, headings: list[str], longest: int
 ) -> tuple[list[Row], list[SeatworkError]]:
     rows, faults = [], []
     for number, line in lines:
         try:
-            rows.append(_row(number, line, separator, file, headings))
+            row = _row(number, line, separator, file, headings)
+            _refuse_cells(row, longest)
+            rows.append(row)
         except SeatworkError as error:
             faults.append(error)
     return rows, faults
@@ -214,10 +219,12 @@ def _row(number: int, line: str, separator: str, file: str, headings: list[str])
             f"put quotes round a text that holds a {NAMES[separator]}",
         )
     cells += [""] * (len(headings) - len(cells))
-    row = Row(file=file, number=number, cells=dict(zip(headings, cells, strict=False)))
+    return Row(file=file, number=number, cells=dict(zip(headings, cells, strict=False)))
+
+
+def _refuse_cells(row: Row, longest: int) -> None:
     for column, text in row.cells.items():
-        if len(text) > LONGEST_CELL:
+        if len(text) > longest:
             raise row.refuse(column, "the text is far too long", "shorten it")
         if CONTROL.search(text):
             raise row.refuse(column, "it holds a control character", "type the cell again")
-    return row

@@ -17,7 +17,7 @@ NO_FOLDER = ("a file stands where a folder is needed", "name another folder")
 REFUSALS = {
     errno.ENOSPC: ("the disk is full", AGAIN),
     errno.EDQUOT: ("your share of the disk is full", AGAIN),
-    errno.ENOENT: ("there is no such file or folder", "check its name and folder"),
+    errno.ENOENT: ("there is no such file or folder", "check its name and folder, or name another"),
     errno.ENOTDIR: NO_FOLDER,
     errno.EEXIST: NO_FOLDER,
     errno.EISDIR: ("that is a folder", "name a file"),
@@ -82,7 +82,9 @@ def write(
         make_folder(place.parent, private=mode == PRIVATE)
         _put(place, raw, mode)
     except (OSError, ValueError) as error:
-        why = refusal(place, error)
+        # its folder is there by now: nobody may write in it
+        gone = isinstance(error, FileNotFoundError)
+        why = SeatworkError(str(place), *NO_RIGHT) if gone else refusal(place, error)
         raise SeatworkError(why.value, f"it was not saved: {why.fault}", why.remedy) from error
 
 

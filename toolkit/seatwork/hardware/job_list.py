@@ -12,7 +12,7 @@ from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
 from seatwork.shop.folder import find
-from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, read_list
 
 FILE = "jobs.csv"
 COLUMNS = (
@@ -177,8 +177,7 @@ def _job(name: str, folder: Path | None, saved: int) -> Job:
 @lru_cache(maxsize=4)
 def _listed(folder: Path | None, saved: int) -> tuple[Job, ...]:
     del saved  # only tells one state of the file from another
-    text, file = list_text(FILE, folder)
-    return each_once(rows_of(text, file, columns=COLUMNS, needed=COLUMNS[:1]), "job", _read)
+    return read_list(FILE, folder, _read, columns=COLUMNS, needed=COLUMNS[:1])
 
 
 def _wanted(fastener: Screw | None) -> str:

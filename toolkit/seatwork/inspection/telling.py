@@ -1,16 +1,14 @@
 """An inspection as people read it, on screen and card alike, and as a CSV that opens harmless."""
 
-import csv
-import io
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
+from seatwork.files import write_table
 from seatwork.inspection.records import Inspection, Judged, PartVerdict
 from seatwork.rows import Row
 from seatwork.units import show_angle, show_both, show_length
 
 HEADING = ("part", "feature", "verdict", "values", "why", "what to change")
-RISKY = ("=", "+", "-", "@", "\t", "\r")
 
 
 def part_rows(part: PartVerdict, system: str | None = None) -> tuple[Row, ...]:
@@ -70,39 +68,26 @@ def write_results(inspection: Inspection, path: Path, *, replace: bool = False) 
         raise SeatworkError(
             path.name, "there is something of that name already", "name another file, or move it"
         )
-    fresh = path.with_name(f".{path.name}.new")
-    try:
-        fresh.write_text(results_csv(inspection), encoding="utf-8-sig", newline="")
-        fresh.replace(path)
-    except OSError as error:
-        fresh.unlink(missing_ok=True)
-        raise SeatworkError(path.name, "it cannot be written", "choose another folder") from error
+    write_table(path, HEADING, result_rows(inspection))
     return f"{'Replaced' if there else 'Wrote'} {path}"
 
 
-def results_csv(inspection: Inspection) -> str:
-    """Return an inspection as CSV text; no cell of it is taken for a formula."""
-    out = io.StringIO(newline="")
-    rows = csv.writer(out)
-    rows.writerow(HEADING)
-    for part in inspection.parts:
-        values = "; ".join(
-            f"{row.label}: {row.text}" for row in (_value(one, part.system) for one in part.judged)
-        )
-        cells = (
+def result_rows(inspection: Inspection) -> list[tuple[str, ...]]:
+    """Return an inspection as the rows of a table under `HEADING`."""
+    return [
+        (
             part.measured.part,
             part.measured.feature,
             part.verdict,
-            values,
+            "; ".join(
+                f"{row.label}: {row.text}"
+                for row in (_value(one, part.system) for one in part.judged)
+            ),
             " ".join(part.reasons),
             " ".join(part.changes),
         )
-        rows.writerow([_harmless(cell) for cell in cells])
-    return out.getvalue()
-
-
-def _harmless(cell: str) -> str:
-    return f"'{cell}" if cell.startswith(RISKY) else cell
+        for part in inspection.parts
+    ]
 
 
 def _value(one: Judged, system: str) -> Row:

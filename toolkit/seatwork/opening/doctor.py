@@ -14,8 +14,8 @@ from tempfile import TemporaryDirectory
 from seatwork import __version__
 from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
+from seatwork.files import refusal, write
 from seatwork.opening import trial
-from seatwork.opening.delivered import UNWRITABLE, write
 from seatwork.opening.trial import told
 
 LEAST_PYTHON = (3, 11)
@@ -217,8 +217,8 @@ def write_access(folder: Path) -> Check:
         write(trial, b"trial")
         trial.unlink()
     except (SeatworkError, OSError) as error:
-        fault = error.fault if isinstance(error, SeatworkError) else UNWRITABLE[0]
-        return Check(name="write access", found=f"{place}: {fault}", fix=UNWRITABLE[1])
+        told = error if isinstance(error, SeatworkError) else refusal(trial, error)
+        return Check(name="write access", found=f"{place}: {told.fault}", fix=told.remedy)
     return Check(name="write access", found=str(place))
 
 

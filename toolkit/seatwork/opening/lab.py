@@ -10,7 +10,7 @@ from typing import Any
 
 from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
-from seatwork.opening.delivered import write
+from seatwork.files import write
 from seatwork.opening.workbook import START
 
 LOOPBACK = "127.0.0.1"

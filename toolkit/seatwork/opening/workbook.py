@@ -6,7 +6,8 @@ from pathlib import Path
 
 from seatwork.arguments import told
 from seatwork.errors import SeatworkError
-from seatwork.opening.delivered import RECORD, fingerprint, recorded, refusal, write
+from seatwork.files import refusal, write
+from seatwork.opening.delivered import RECORD, fingerprint, recorded
 from seatwork.opening.origin import originals
 from seatwork.shop import find
 from seatwork.shop.folder import FORMAT, MARKER

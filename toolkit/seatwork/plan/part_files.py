@@ -1,12 +1,14 @@
 """A whole part: a file of notes, planned row by row, the bad rows told and left out."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
 from seatwork import notes, units
 from seatwork.errors import SeatworkError
-from seatwork.plan.lines import lines_of
+from seatwork.files import read_table
+from seatwork.files.text import lines_of, text_of
 from seatwork.plan.making import make
 from seatwork.plan.plans import Plan
 from seatwork.shop.shop import Shop
@@ -14,6 +16,7 @@ from seatwork.shop.shop import Shop
 SIZES = ("thickness", "edge", "engagement")
 COLUMNS = ("feature", "note", "screw", "material", "machine", *SIZES)
 MOST = 500  # rows
+LONGEST = 2_000  # characters of a note
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -146,42 +149,16 @@ def _length(column: str, text: str) -> float:
 
 def _rows(path: Path) -> tuple[list[tuple[int, dict[str, str]]], list[str]]:
     """Return the rows that hold a note, and a sentence for each that cannot be read."""
-    lines, told = lines_of(path)
-    faults = [f"{path.name}: {sentence}" for sentence in told]
+    lines = lines_of(text_of(path, path.name))
     if not lines:
         raise SeatworkError(path.name, "it holds no note", "write one note a line")
-    header = [cell.strip().casefold() for cell in lines[0].cells]
-    if "note" not in header:
-        return _not_too_many(
-            path, [(one.number, {"note": one.text.strip()}) for one in lines]
-        ), faults
-    _known(path, header)
-    found = []
-    for line in lines[1:]:
-        if line.fault or len(line.cells) > len(header):
-            fault = (
-                line.fault or "it has more cells than the heading; put a note with commas in quotes"
-            )
-            faults.append(f"{path.name}, row {line.number}: {fault}.")
-            continue
-        row = {key: cell.strip() for key, cell in zip(header, line.cells, strict=False)}
-        found.append((line.number, row))
-    return _not_too_many(path, found), faults
-
-
-def _known(path: Path, header: list[str]) -> None:
-    unknown = [name for name in header if name not in COLUMNS]
-    if unknown:
-        raise SeatworkError(
-            f"{path.name}, column {unknown[0] or '(no name)'}",
-            "no such column is known",
-            f"use {', '.join(COLUMNS)}",
+    heads = {head.strip(' "').casefold() for head in re.split("[,;\t]", lines[0][1])}
+    if heads & set(COLUMNS):
+        faults: list[SeatworkError] = []
+        rows = read_table(
+            path, columns=COLUMNS, needed=("note",), most=MOST, longest=LONGEST, faults=faults
         )
-
-
-def _not_too_many(
-    path: Path, found: list[tuple[int, dict[str, str]]]
-) -> list[tuple[int, dict[str, str]]]:
-    if len(found) > MOST:
-        raise SeatworkError(path.name, f"it holds over {MOST} rows", "split it by part")
-    return found
+        return [(row.number, row.cells) for row in rows], [str(fault) for fault in faults]
+    if len(lines) > MOST:
+        raise SeatworkError(path.name, f"it has more than {MOST} rows", "split it by part")
+    return [(number, {"note": line.strip()}) for number, line in lines], []

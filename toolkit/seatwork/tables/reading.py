@@ -1,20 +1,21 @@
 """Tables read from their CSV and sidecar; what carries no source is refused."""
 
-import csv
 import tomllib
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import cache
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
+from seatwork.files import Row, build_each, read_table
 from seatwork.tables.numbers import number
 
 DATA = Path(__file__).with_name("data")
 CONFIRMED = ("memory", "one-source", "two-source")
 """How well a value is confirmed, weakest first."""
 
+LONGEST = 2_000  # characters of a cell
 NOTES = ("source", "confirmed", "confirmed_detail")
 Cell = float | str | None
 
@@ -202,32 +203,17 @@ def _sidecar(folder: Path, name: str) -> Table:
 @cache
 def _rows(folder: Path, name: str) -> tuple[dict[str, Cell], ...]:
     table = _sidecar(folder, name)
-    with (folder / f"{name}.csv").open(encoding="utf-8", newline="") as file:
-        printed = csv.DictReader(file)
-        _match_columns(table, printed.fieldnames or ())
-        return tuple(_row(table, entry) for entry in printed)
+    columns = (*table.columns, *NOTES)
+    found = read_table(
+        folder / f"{name}.csv", columns=columns, needed=columns, longest=LONGEST, name=name
+    )
+    return tuple(build_each(found, lambda row: _row(table, row)))
 
 
-def _match_columns(table: Table, header: Sequence[str]) -> None:
-    """Refuse a table whose header and sidecar differ."""
-    there, told = set(header), {*table.columns, *NOTES}
-    if there != told:
-        odd = ", ".join(sorted(there ^ told))
-        raise SeatworkError(
-            table.name, f"header and sidecar differ in {odd}", "name every column in both"
-        )
-
-
-def _row(table: Table, entry: dict[str, str]) -> dict[str, Cell]:
-    if None in entry or None in entry.values():
-        raise SeatworkError(table.name, "a row has too many or too few cells", "count its commas")
-    if not entry["source"].strip() or entry["confirmed"] not in CONFIRMED:
-        raise SeatworkError(
-            f"{table.name}, {entry[table.key]}",
-            "the row has no source, or does not say how it is confirmed",
-            f"name the source, and one of {', '.join(CONFIRMED)}",
-        )
-    return {column: _cell(table, column, text) for column, text in entry.items()}
+def _row(table: Table, row: Row) -> dict[str, Cell]:
+    row.needed("source")
+    row.word("confirmed", CONFIRMED)
+    return {column: _cell(table, column, text) for column, text in row.cells.items()}
 
 
 def _cell(table: Table, column: str, text: str) -> Cell:

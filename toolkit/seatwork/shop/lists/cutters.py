@@ -6,7 +6,7 @@ from pathlib import Path
 from seatwork import cutting, units
 from seatwork.errors import SeatworkError
 from seatwork.rows import Blocks, Shown
-from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, read_list
 from seatwork.shop.lists.shown import listed_rows
 
 FILE = "cutters.csv"
@@ -168,9 +168,9 @@ def cutters(folder: str | Path | None = None) -> tuple[SeatCutter, ...]:
     >>> cutters()[0].name, cutters()[0].flutes
     ('CS82-1', 1)
     """
-    text, file = list_text(FILE, folder)
-    rows = rows_of(text, file, columns=COLUMNS, needed=("cutter", "kind", "body_diameter"))
-    return each_once(rows, "cutter", _cutter)
+    return read_list(
+        FILE, folder, _cutter, columns=COLUMNS, needed=("cutter", "kind", "body_diameter")
+    )
 
 
 def _cutter(row: Row) -> SeatCutter:

@@ -10,7 +10,7 @@ from typing import TypeVar
 from seatwork import cutting
 from seatwork.errors import SeatworkError
 from seatwork.rows import Blocks, Shown
-from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, read_list
 from seatwork.shop.lists.shown import listed_rows
 
 Built = TypeVar("Built")
@@ -122,9 +122,7 @@ def machines(folder: str | Path | None = None) -> tuple[ShopMachine, ...]:
     >>> [machine.name for machine in machines()]
     ['bench drill press', 'knee mill', 'lathe', 'hand drill']
     """
-    text, file = list_text(FILE, folder)
-    rows = rows_of(text, file, columns=COLUMNS, needed=("machine", "kind"))
-    return each_once(rows, "machine", _machine)
+    return read_list(FILE, folder, _machine, columns=COLUMNS, needed=("machine", "kind"))
 
 
 def power(text: str) -> float:

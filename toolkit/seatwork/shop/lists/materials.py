@@ -6,7 +6,7 @@ from pathlib import Path
 from seatwork import units
 from seatwork.errors import SeatworkError
 from seatwork.rows import Blocks, Shown
-from seatwork.shop.lists.reading import Row, each_once, list_text, rows_of
+from seatwork.shop.lists.reading import Row, read_list
 from seatwork.shop.lists.shown import listed_rows
 
 FILE = "materials.csv"
@@ -124,9 +124,7 @@ def materials(folder: str | Path | None = None) -> tuple[Material, ...]:
     >>> [material.name for material in materials()][:2]
     ['gray iron', '1018 steel']
     """
-    text, file = list_text(FILE, folder)
-    rows = rows_of(text, file, columns=COLUMNS, needed=("material", "cutting_oil"))
-    return each_once(rows, "material", _material)
+    return read_list(FILE, folder, _material, columns=COLUMNS, needed=("material", "cutting_oil"))
 
 
 def _material(row: Row) -> Material:
