@@ -1,5 +1,6 @@
 """Submissions that try something: nothing runs, nothing hangs, everything is listed."""
 
+import errno
 import json
 import os
 import socket
@@ -137,9 +138,16 @@ def test_folders_too_deep_are_listed_not_entered(handed_in: Path) -> None:
     assert found[0].file is None
 
 
+ODD_TEXTS = (
+    *("\\ud800", "\\udfff.139", ".1\\u000739", "\\u0000"),
+    *("\\u202e931.", "\\u200f.139", "\\u2066\\ufeff"),
+)
+"""Half characters, control characters and right-to-left marks, as JSON writes them."""
+
+
 def fuzzed(rng: Random, good: bytes) -> bytes:
     """Damage a good file in one of several ways."""
-    way, raw = int(rng.random() * 6), bytearray(good)
+    way, raw = int(rng.random() * 8), bytearray(good)
     place = int(rng.random() * len(raw))
     if way == 0:
         return bytes(raw[:place])
@@ -152,7 +160,14 @@ def fuzzed(rng: Random, good: bytes) -> bytes:
         return bytes(int(rng.random() * 256) for _ in range(place))
     if way == 4:
         return bytes(raw[:place]) + b"[" * int(rng.random() * 100_000)
-    return bytes(raw[:place]) + b'"' + "🙂".encode() * int(rng.random() * 50) + bytes(raw[place:])
+    if way == 5:
+        return (
+            bytes(raw[:place]) + b'"' + "🙂".encode() * int(rng.random() * 50) + bytes(raw[place:])
+        )
+    odd = ODD_TEXTS[int(rng.random() * len(ODD_TEXTS))].encode()
+    if way == 6:
+        return good.replace(b'"parts":["', b'"parts":["' + odd, 1)
+    return bytes(raw[:place]) + odd + bytes(raw[place:])
 
 
 def mark_fuzzed(
@@ -165,13 +180,50 @@ def mark_fuzzed(
         for number in range(start, min(start + 100, count)):
             (folder / str(number)).mkdir(parents=True)
             (folder / str(number) / "L01-small-1.json").write_bytes(fuzzed(rng, good))
+        (folder / "round").mkdir()
+        (folder / "round" / "again").symlink_to(folder, target_is_directory=True)
+        (folder / "self").symlink_to("self")
+        (folder / "closed").mkdir()
         began = time.monotonic()
         marked = mark(course_folder, sheet, folder)
-        assert len(marked) == min(100, count - start)
+        assert len(marked) == min(100, count - start) + 3
         assert time.monotonic() - began < 100 * SLOWEST
+        told = {one.name: one.doubt for one in marked}
+        assert "cannot be read" in told["closed/"]
+        assert all(told[name] for name in ("round/again", "self"))
+        results.write(course_folder, sheet, marked, course.read_key(course_folder), "2026-03-02")
+        kept = results.read(course_folder / "small-results.json", course.read_key(course_folder))
+        assert all(one["state"] for one in kept["files"])
+
+
+@pytest.fixture
+def closed(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let no folder called ``closed`` be opened, whoever runs the tests."""
+    scan = os.scandir
+
+    def scandir(place: str) -> object:
+        if Path(place).name == "closed":
+            raise PermissionError(errno.EACCES, "permission denied", place)
+        return scan(place)
+
+    monkeypatch.setattr(os, "scandir", scandir)
+
+
+@pytest.mark.usefixtures("closed")
+def test_a_folder_that_cannot_be_read_is_named(
+    course_folder: Path, sheet: Sheet, handed_in: Path, right_file: Right
+) -> None:
+    """It needs a person, and the papers beside it are marked."""
+    right_file("L01").save(handed_in)
+    right_file("L02").save(handed_in / "closed")
+    first, second = mark(course_folder, sheet, handed_in)
+    assert first.points == pytest.approx(7)
+    assert second.name == "closed/"
+    assert "the folder cannot be read: it cannot be opened" in second.doubt
 
 
 @pytest.mark.slow
+@pytest.mark.usefixtures("closed")
 def test_fuzzed_files_never_crash_marking(
     course_folder: Path, sheet: Sheet, handed_in: Path, right_file: Right
 ) -> None:
@@ -180,6 +232,7 @@ def test_fuzzed_files_never_crash_marking(
 
 
 @pytest.mark.long
+@pytest.mark.usefixtures("closed")
 def test_ten_thousand_fuzzed_files(
     course_folder: Path, sheet: Sheet, handed_in: Path, right_file: Right
 ) -> None:

@@ -55,7 +55,7 @@ def lock(folder: str | Path, wait: float = WAIT) -> Iterator[None]:
 
 def _sweep(folder: Path) -> None:
     """Take away what a writer that was killed left half written."""
-    for left in folder.glob(f".*{UNDONE}"):
+    for left in folder.glob("." + "[0-9a-f]" * 12 + UNDONE):
         with suppress(OSError):
             left.unlink()
 

@@ -62,8 +62,11 @@ class Row:
         try:
             return reader(text)
         except SeatworkError as error:
-            fault = f"{text} cannot be read: {error.fault}"
-            raise self.refuse(column, fault, error.remedy) from error
+            shown = text.replace("{", "{{").replace("}", "}}") if error.sizes else text
+            fault = f"{shown} cannot be read: {error.fault}"
+            place = f"{self.file}, row {self.number}, column {column}"
+            remedy, options = error.remedy, error.options
+            raise SeatworkError(place, fault, remedy, options=options, **error.sizes) from error
 
 
 def build_each(

@@ -106,7 +106,7 @@ def read(folder: Path) -> Record:
         found = json.loads(path.read_bytes())
         newer = found["format"] > FORMAT
         sheets = {} if newer else {sheet: _forms(rows) for sheet, rows in found["sheets"].items()}
-    except (OSError, ValueError, TypeError, KeyError, AttributeError) as error:
+    except (OSError, ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
         remedy = f"copy {FILE}.bak over it, or take your safe copy"
         raise SeatworkError(str(path), "the record is damaged", remedy) from error
     if newer:
