@@ -256,6 +256,7 @@ def test_feedback_agrees_with_an_override(course, tmp_path, run) -> None:
     assert f"{float(points(course)['L02']):g}" in text
 
 
+@pytest.mark.slow
 def test_what_holds_answers_is_for_its_owner_alone(tmp_path, run) -> None:
     """Record, results, marks, keys on paper and overrides are 0600 in folders of 0700."""
     assert run("roster", "new", "2").code == 0

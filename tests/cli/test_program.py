@@ -45,7 +45,7 @@ def test_help_loads_no_command_and_nothing_heavy() -> None:
     done = subprocess.run(
         [sys.executable, "-c", script], capture_output=True, text=True, check=True
     )
-    loaded = set(json.loads(done.stderr))
+    loaded = set(json.loads(done.stderr.splitlines()[-1]))
     assert not loaded & HEAVY
     assert not loaded & {home.partition(":")[0] for home, _ in commands.COMMANDS.values()}
 
@@ -77,8 +77,9 @@ def test_an_unknown_command_is_refused_and_the_near_one_named() -> None:
     """A misspelled command ends with exit code 2 and a hint."""
     done = run("opne")
     assert done.returncode == 2
-    assert "No such command" in done.stderr
+    assert "opne" in done.stderr
     assert "open" in done.stderr
+    assert "Traceback" not in done.stderr
 
 
 def test_a_fault_is_one_sentence_and_no_traceback(
