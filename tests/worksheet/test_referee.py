@@ -115,9 +115,12 @@ def own_code(folder: Path) -> None:
         "raise ValueError('no type here')\n"
     )
     (folder / "questions" / "mine.py").write_text(code, encoding="utf-8")
-    package = EXERCISES / "sheets" / "cones.toml"
     (folder / "exercises" / "sheets").mkdir()
-    (folder / "exercises" / "sheets" / "cones.toml").write_bytes(package.read_bytes())
+    text = (EXERCISES / "sheets" / "cones.toml").read_text(encoding="utf-8")
+    text += '\n[[questions]]\nid = "c4"\ntype = "my-question"\n'
+    (folder / "exercises" / "sheets" / "cones.toml").write_text(text, encoding="utf-8")
+    page = with_cell('sheet.ask("c4")', place=-1)
+    (folder / "exercises" / "cones.ipynb").write_text(json.dumps(page), encoding="utf-8")
 
 
 Page = dict | str | Callable[[Path], None]
@@ -336,7 +339,11 @@ def test_own_question_code_runs_in_a_process_of_its_own(
     others: Run, tmp_path_factory: pytest.TempPathFactory
 ) -> None:
     """A learner's question code that fails is told, and never ran in the command's process."""
-    assert "no type here" in " ".join(others.lines["own code"])
+    _, stops, *lines = others.lines["own code"]
+    assert "'sheet.ask(\"c4\")' stops" in stops
+    assert "my-question: it is left out: mine.py" in stops
+    assert lines[:3] == [f"c{number}: right." for number in (1, 2, 3)]
+    assert lines[3].startswith("c4: could not be judged: question type my-question")
     noted = [name for name in others.changed if name.endswith("process")]
     assert len(noted) == 1
     folder = next(iter(tmp_path_factory.getbasetemp().glob("others*")))

@@ -137,6 +137,18 @@ def test_a_lost_or_damaged_file_costs_no_answer_of_an_open_page(tmp_path: Path) 
         assert [kept(tmp_path)[name]["parts"] for name in ("c1", "c2")] == [[".1"], [".2"]]
 
 
+def test_a_file_of_a_newer_version_is_not_written_over(tmp_path: Path) -> None:
+    """Neither a page that opens nor one that is open puts its own file in that one's place."""
+    form = Form(page(tmp_path).ask("c1"))
+    path = tmp_path / "L00-cones-1.json"
+    path.write_text('{"format": 2, "more": true}', encoding="utf-8")
+    form.boxes[0].value = ".2"
+    assert "not saved, since a newer version wrote it" in form.verdict.value
+    with pytest.raises(SeatworkError, match="use that version"):
+        page(tmp_path)
+    assert path.read_text(encoding="utf-8") == '{"format": 2, "more": true}'
+
+
 def test_a_disk_that_refuses_is_told_under_the_question(tmp_path: Path) -> None:
     """The form says that nothing was saved, and nothing else changes."""
     (tmp_path / "answers").write_text("in the way", encoding="utf-8")

@@ -22,6 +22,10 @@ KEYS = {"format", "learner", "sheet", "form", "answers"}
 ANSWER_KEYS = {"parts", "attempt", "tries", "hints", "sure"}
 
 
+class NewerFormat(SeatworkError):
+    """An answer file that a newer version wrote: nothing is wrong with it."""
+
+
 class Answer(NamedTuple):
     """What a learner answered to one question.
 
@@ -102,12 +106,19 @@ def reopen(empty: AnswerFile, folder: Path) -> AnswerFile:
     """Return the saved answers for the same learner, sheet and form; `empty` if none.
 
     A damaged file is passed over for its backup.
+
+    Raises
+    ------
+    NewerFormat
+        If a newer version wrote it; it is not to be written over.
     """
     for name in (empty.name, empty.name + ".bak"):
         path = folder / name
         if path.is_file():
             try:
                 found = read(path)
+            except NewerFormat:
+                raise
             except SeatworkError:
                 continue
             if found.name == empty.name:
@@ -170,7 +181,7 @@ def _check_format(whole: dict[str, Any], name: str) -> None:
     if type(found) is not int or found < 1:
         _refuse(name, "it does not say its format")
     if found > FORMAT:
-        raise SeatworkError(name, "a newer version wrote it", "mark it with that version")
+        raise NewerFormat(name, "a newer version wrote it", "use that version")
 
 
 def _question(key: str, name: str) -> str:

@@ -145,7 +145,8 @@ def _line(desk: "Desk", name: str) -> str:
     try:
         return _answer(desk, name)
     except Exception as error:  # a question type of the workbook's own may fail in any way
-        return f"could not be judged: {plain(f'{type(error).__name__}: {error}')}"
+        kind = "" if isinstance(error, SeatworkError) else f"{type(error).__name__}: "
+        return f"could not be judged: {plain(f'{kind}{error}')}"
 
 
 def _answer(desk: "Desk", name: str) -> str:

@@ -7,7 +7,7 @@ from pathlib import Path
 from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import Answer, AnswerFile
-from seatwork.marking.answers import read, reopen
+from seatwork.marking.answers import NewerFormat, read, reopen
 
 Change = Callable[[Answer], Answer]
 
@@ -39,6 +39,8 @@ class Kept:
             return
         try:
             found = read(path)
+        except NewerFormat:
+            raise
         except SeatworkError:
             return
         if found.name == self.answers.name:
