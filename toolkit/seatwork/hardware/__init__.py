@@ -4,6 +4,7 @@ from seatwork.doors import doors
 
 NAMES = {
     "naming": "screw",
+    "spans": "name_end",
     "sizes": "size",
     "clearance": "ClearanceHole clearance_hole",
     "drill_list": "Drill drill drills next_drill",
@@ -14,7 +15,7 @@ NAMES = {
     "counterbores": "CounterboreSize counterbore",
     "countersinks": "CountersinkSize countersink",
     "threads": "Thread thread",
-    "rivets": "Rivet rivet",
+    "rivets": "Rivet is_rivet rivet",
     "sheet": "RuledLength edge_distances least_sheet",
     "edges": "angle_tolerance edge_tolerance",
     "limits": "Limits hole_limits",

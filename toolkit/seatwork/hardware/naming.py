@@ -14,6 +14,7 @@ from seatwork.hardware.vocabulary import (
     ANGLE,
     DOCUMENT,
     DOCUMENTS,
+    INITIALS,
     LENGTH,
     OTHER_HEADS,
     READ_AS,
@@ -88,7 +89,7 @@ def _cautions_about_heads(said: _Said, found: Screw) -> Iterator[str]:
 
 def _take_apart(plain: str) -> _Said:
     """Take document, angle, thread and length out of the name; what is left are words."""
-    document, rest = _document(plain)
+    document, rest = _document(INITIALS.sub(r"\1.", plain))
     angle, rest = _taken(ANGLE, rest)
     thread, rest = read_thread(digits(_size_first(rest)))
     found = LENGTH.match(rest)
@@ -145,6 +146,7 @@ def _words(plain: str, rest: str) -> set[str]:
     """Return what the remaining words say of the head."""
     said: set[str] = set()
     for word in re.split(r"[ ,/&-]+", rest.replace("(", " ").replace(")", " ").strip(" ,.-")):
+        word = word.replace(".", "")
         if word in OTHER_HEADS:
             raise SeatworkError(
                 plain, f"{word} heads are not held here", "name a flat, socket cap or hex head"
@@ -206,6 +208,12 @@ def _settled(said: _Said, worded: str | None) -> str:
     if said.document == "b 18.6.3" or ("flat" in said.words and _is_numbered(said.thread)):
         if said.document is None:
             said.assumptions.append("flat head without the word socket read as a machine screw")
+        return "flat machine 82"
+    if "flat" in said.words and system == "inch" and not said.words >= {"socket", "machine"}:
+        said.assumptions.append(
+            "flat head without the word socket read as a machine screw; the head of a socket"
+            " flat of this size is wider"
+        )
         return "flat machine 82"
     if "flat" in said.words:
         other = "machine" if system == "inch" else "slotted"

@@ -1,11 +1,14 @@
 """Countersunk rivets, 100°: head, drill and the seat a manual gives them."""
 
+import re
 from dataclasses import dataclass
+from fractions import Fraction
 
 from seatwork import tables
 from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.facts import Sourced, fact, needed
 from seatwork.hardware.spelling import as_typed, size_name, tidy
+from seatwork.hardware.vocabulary import RIVET, RIVET_WORDS
 from seatwork.seats import Head
 from seatwork.units import show_both
 
@@ -48,7 +51,8 @@ def rivet(text: str) -> Rivet:
     Parameters
     ----------
     text : str
-        ``3/32``, ``1/8``, ``5/32`` or ``3/16``.
+        ``3/32``, ``1/8``, ``5/32`` or ``3/16``, with or without words: ``1/8 flush rivet``;
+        or by its part number, ``MS20426AD4``, whose figure counts 1/32 in.
 
     Raises
     ------
@@ -61,7 +65,7 @@ def rivet(text: str) -> Rivet:
     '#21'
     """
     with as_typed(text):
-        name = size_name(tidy(text, "a rivet such as 5/32").removesuffix(" rivet"))
+        name = _shank(tidy(text, "a rivet such as 5/32"))
         row = tables.row(HEADS, name)
     head = Head(
         sharp_diameter=needed(HEADS, row, "head_dia_in").value,
@@ -77,6 +81,28 @@ def rivet(text: str) -> Rivet:
         source=str(row["source"]),
         confirmed=str(row["confirmed"]),
     )
+
+
+def is_rivet(text: str) -> bool:
+    """Tell whether a fastener's name speaks of a rivet.
+
+    Examples
+    --------
+    >>> is_rivet("MS20426AD4 rivet"), is_rivet("#8 FHMS")
+    (True, False)
+    """
+    return RIVET.search(text.lower()) is not None
+
+
+def _shank(plain: str) -> str:
+    """Return the shank's size in a rivet's name."""
+    numbered = re.search(r"\bms ?20426 ?(?:ad|dd|[abd]) ?(\d)(?:-\d+)?\b", plain)
+    if numbered:
+        thirty_seconds = Fraction(int(numbered[1]), 32)
+        plain = f"{thirty_seconds} {plain.replace(numbered[0], ' ')}"
+    words = plain.replace("100°", " ").split()
+    left = [word for word in words if word.strip(".,") not in RIVET_WORDS]
+    return size_name(" ".join(left))
 
 
 def _seat(name: str) -> tuple[float, float] | None:

@@ -12,18 +12,24 @@ ANGLE = re.compile(
 )
 SIZE_STARTS = re.compile(r"(?<![\w./#-])(?:#|(?:number|no\.?) ?(?=\d)|m ?(?=\d)|\.?\d)")
 LENGTH = re.compile(
-    r'^(?:x|by) ?(\d+-\d+/\d+|\d+ \d+/\d+|\d+/\d+|\d*[.,]?\d+)( ?(?:"|in\b\.?|mm\b))?( long\b)?'
+    r'^(?:x|by) ?(\d+-\d+/\d+|\d+ \d+/\d+|\d+/\d+|\d*[.,]?\d+)( ?(?:"|in\b\.?|mm\b))?'
+    r"( ?(?:long|lg)\b\.?)?"
 )
+
+INITIALS = re.compile(r"\b([a-z])\. (?=[a-z]\.)")
+"""Initials set apart, ``F. H. M. S.``, which are one word."""
 
 WORDS = {
     **dict.fromkeys(
-        ("flat", "flathead", "fh", "csk", "countersunk", "countersink", "c'sunk"), "flat"
+        ("flat", "flathead", "fh", "fl", "csk", "countersunk", "countersink", "c'sunk"), "flat"
     ),
     **dict.fromkeys(("socket", "soc", "skt", "sock"), "socket"),
     **dict.fromkeys(("hex", "hexagon", "hexagonal"), "hex"),
-    **dict.fromkeys(("machine", "slotted", "slot", "cross", "recess", "recessed"), "machine"),
+    **dict.fromkeys(
+        ("machine", "mach", "slotted", "slot", "cross", "recess", "recessed"), "machine"
+    ),
     **dict.fromkeys(("cap",), "cap"),
-    **dict.fromkeys(("head", "hd", "headed", "screw", "screws", "scr"), ""),
+    **dict.fromkeys(("head", "heads", "hd", "headed", "screw", "screws", "scr", "scrs"), ""),
     **dict.fromkeys(("bolt", "bolts"), "bolt"),
     **dict.fromkeys(("aircraft", "included", "angle"), ""),
 }
@@ -32,11 +38,12 @@ SHORT = {
     **dict.fromkeys(("fhscs", "fshcs", "sfhcs", "shfcs", "fhsc"), "flat socket"),
     **dict.fromkeys(("fhcs", "fhs"), "flat"),
     **dict.fromkeys(("shcs", "sockethead"), "socket cap"),
-    **dict.fromkeys(("hhcs", "hexcap", "hhb", "hxhd"), "hex"),
+    **dict.fromkeys(("hhcs", "hexcap", "hhb", "hxhd", "hhcb"), "hex"),
 }
 OTHER_HEADS = (
     "pan", "round", "oval", "button", "truss", "fillister", "cheese", "wood", "set", "shoulder",
     "raised", "rivet", "carriage", "eye", "thumb", "bhcs", "rhms", "phms", "ohms", "low",
+    "rd", "fil", "btn", "lag", "sheet", "tapping", "drive", "oval-head",
 )  # fmt: skip
 
 DOCUMENTS = {
@@ -52,6 +59,10 @@ DOCUMENTS = {
     **dict.fromkeys(("ms 24693", "ms 24694"), "flat machine 100"),
     **dict.fromkeys(("b 18.2.1",), "hex inch"),
 }
+RIVET = re.compile(r"\brivets?\b|\bms ?20426")
+RIVET_WORDS = {"rivet", "rivets", "flush", "csk", "countersunk", "flat", "head", "hd", "solid"}
+"""What a countersunk rivet is named with; a rivet has no thread and no list of screws."""
+
 WORDED = {
     "flat socket": {"inch": "flat socket inch", "metric": "flat socket metric"},
     "flat machine": {"inch": "flat machine 82", "metric": "flat machine metric"},
