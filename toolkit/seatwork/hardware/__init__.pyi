@@ -23,6 +23,7 @@ from seatwork.hardware.limits import Limits as Limits
 from seatwork.hardware.limits import hole_limits as hole_limits
 from seatwork.hardware.naming import screw as screw
 from seatwork.hardware.rivets import Rivet as Rivet
+from seatwork.hardware.rivets import is_rivet as is_rivet
 from seatwork.hardware.rivets import rivet as rivet
 from seatwork.hardware.screws import Gage as Gage
 from seatwork.hardware.screws import Screw as Screw
@@ -30,6 +31,7 @@ from seatwork.hardware.sheet import RuledLength as RuledLength
 from seatwork.hardware.sheet import edge_distances as edge_distances
 from seatwork.hardware.sheet import least_sheet as least_sheet
 from seatwork.hardware.sizes import size as size
+from seatwork.hardware.spans import name_end as name_end
 from seatwork.hardware.taps import TapDrill as TapDrill
 from seatwork.hardware.taps import TappedHoleChamfer as TappedHoleChamfer
 from seatwork.hardware.taps import tap_drill as tap_drill
