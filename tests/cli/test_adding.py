@@ -252,6 +252,7 @@ def test_feedback_agrees_with_an_override(course, tmp_path, run) -> None:
     run("override", "cones", "L02", "c1", "0.5", "half of it aloud")
     text = page.read_text(encoding="utf-8")
     assert "c1: 0.5 / " in text
+    assert "Su instructor puso los puntos" in text
     assert '<html lang="es">' in text
     assert f"{float(points(course)['L02']):g}" in text
 

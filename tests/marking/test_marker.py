@@ -218,7 +218,7 @@ def test_unknown_wrong_numbers_are_listed(
 ) -> None:
     """A number no slip explains is kept for whoever writes the next slip."""
     right_file("L01").changed("q2", parts=("7.777",)).save(handed_in)
-    found = kept.as_data(sheet, mark(course_folder, sheet, handed_in), "2026-03-02")["unknown"]
+    found = kept.unknown(mark(course_folder, sheet, handed_in))
     assert found == [{"learner": "L01", "question": "q2", "typed": ["7.777"]}]
 
 

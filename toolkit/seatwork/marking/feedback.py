@@ -82,7 +82,8 @@ def _entry(
 ) -> Entry:
     if not item.verdicts:
         heading = f"{item.id}: {_shown(item.points)} / {item.of:g}"
-        return Entry(heading=heading, asked="", lines=(words["marking.person"],), worked="")
+        line = words["marking.person" if item.points is None else "marking.given"]
+        return Entry(heading=heading, asked="", lines=(line,), worked="")
     question = form.question(sheet.item(item.id))
     parts = question.parts
     lines = []
@@ -91,6 +92,8 @@ def _entry(
         typed = item.typed[number] if number < len(item.typed) else ""
         said = f"“{plainly(typed)}”. " if typed.strip() else ""
         lines.append(label + said + tell(verdict, part, words, say))
+    if item.points != item.computed:
+        lines.append(words["marking.given"])
     right = all(verdict.is_right for verdict in item.verdicts)
     return Entry(
         heading=f"{item.id}: {_shown(item.points)} / {item.of:g}",

@@ -98,7 +98,7 @@ def _keep(folder: Path, content: dict[str, Any], key: bytes) -> dict[str, Any]:
     """Write results with their seal, then the marks that follow from them."""
     name, given = content["sheet"], overriding.read(folder)
     rows = [renewed(one, given, name) for one in content["files"]]
-    whole = {**content, "files": rows, "slips": _slips(rows), "unknown": unknown(rows)}
+    whole = {**content, "files": rows, "slips": _slips(rows), "unknown": _unknown(rows)}
     whole["seal"] = seal(whole, key)
     text = json.dumps(whole, ensure_ascii=False, indent=1) + "\n"
     files.write(place_of(folder, name), text, mode=files.PRIVATE, backup=True)
@@ -145,7 +145,7 @@ def as_data(sheet: Sheet, marked: Sequence[Marked], day: str) -> dict[str, Any]:
         "versions": {item.id: item.kind.version for item in sheet.items},
         "files": rows,
         "slips": _slips(rows),
-        "unknown": unknown(rows),
+        "unknown": _unknown(rows),
     }
 
 
@@ -236,8 +236,18 @@ def _slips(rows: Iterable[Kept]) -> dict[str, int]:
     return dict(sorted(found.items()))
 
 
-def unknown(rows: Iterable[Kept]) -> list[dict[str, Any]]:
+def unknown(marked: Iterable[Marked]) -> list[dict[str, Any]]:
     """Return the wrong answers that no known slip explains, question by question."""
+    return [
+        {"learner": one.file.learner, "question": item.id, "typed": list(item.typed)}
+        for one in marked
+        if one.file
+        for item in one.scored
+        if any(verdict.kind == "wrong" for verdict in item.verdicts)
+    ]
+
+
+def _unknown(rows: Iterable[Kept]) -> list[dict[str, Any]]:
     return [
         {"learner": one["learner"], "question": question["id"], "typed": question["typed"]}
         for one in rows
