@@ -215,7 +215,7 @@ def test_code_rebuilds_it(screw, way):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
+@pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over screws, ways out, washers, shallow and deep cuts all words stand clear and whole."""
     bench = benches.counterbore()

@@ -184,7 +184,7 @@ def test_code_rebuilds_it(values):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
+@pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all jobs and picks all words stand clear and whole."""
     found = []

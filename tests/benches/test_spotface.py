@@ -182,7 +182,7 @@ GRID = list(itertools.product((PAD, BOSS), (22.225, 50.8), (0.0, 0.5), (31.75, 1
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
+@pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over pads, cutters, scales, grips, drafts and depths all words stand clear and whole."""
     bench = benches.spotface(thickness=18)

@@ -117,7 +117,7 @@ def test_code_rebuilds_it():
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("look", [Look(), Look(projector=True), Look(system="metric")])
+@pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all parts, asked and answered, all words stand clear, whole and complete."""
     found = []
