@@ -68,14 +68,6 @@ def test_a_mistake_in_a_command_is_one_sentence(tmp_path: Path) -> None:
         assert "Traceback" not in done.stderr
 
 
-def test_an_own_question_type_is_begun_and_checked(tmp_path: Path) -> None:
-    """The template is written once, and keeps the contract."""
-    assert seatwork(tmp_path, "question", "new", "questions/mine.py").returncode == 0
-    assert seatwork(tmp_path, "question", "new", "questions/mine.py").returncode == 1
-    done = seatwork(tmp_path, "question", "check", "questions/mine.py")
-    assert "keeps the contract" in done.stdout
-
-
 def test_the_slips_of_a_class_are_counted(tmp_path: Path) -> None:
     """The most frequent slip first, learners only if asked for; not before it is marked."""
     course = examples.make_course(tmp_path / "course")

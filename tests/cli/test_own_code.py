@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from seatwork.marking import AnswerFile, examples, handed
 from seatwork.marking.telling import right_answer
-from seatwork.questions.template import TEMPLATE
+from seatwork.questions.checking.template import own_type
 
 SHEET = 'format = 1\ntitle = "Friday"\n' + "".join(
     f'[[questions]]\nid = "{name}"\ntype = "{kind}"\npoints = 2\n'
@@ -20,7 +20,7 @@ def workbook(folder: Path, canary: Path) -> Path:
     (folder / "workbook.toml").write_text("format = 1\n", encoding="utf-8")
     (folder / "exercises" / "sheets" / "friday.toml").write_text(SHEET, encoding="utf-8")
     trace = f"open({str(canary)!r}, 'a').close()\n"
-    text = TEMPLATE.replace("from ", trace + "from ", 1)
+    text = own_type("my-question", "E1").replace("from ", trace + "from ", 1)
     assert trace in text
     (folder / "questions" / "mine.py").write_text(text, encoding="utf-8")
     examples.make_course(folder / "course")

@@ -7,6 +7,7 @@ import pytest
 from seatwork import opening
 from seatwork.errors import SeatworkError
 from seatwork.marking.coverage import Coverage, coverage
+from seatwork.questions.checking.template import own_type
 from seatwork.shop.folder import package_text
 
 HOME = opening.source()
@@ -109,10 +110,8 @@ def test_a_question_that_no_sheet_asks_is_a_gap(workbook: Path) -> None:
 @pytest.mark.slow
 def test_an_instructor_s_own_question_type_is_counted(workbook: Path) -> None:
     """A type in the workbook's questions folder is there, and unlisted until it has a code."""
-    from seatwork.questions.template import TEMPLATE
-
     (workbook / "questions").mkdir(exist_ok=True)
-    (workbook / "questions" / "own.py").write_text(TEMPLATE, encoding="utf-8")
+    (workbook / "questions" / "own.py").write_text(own_type("own"), encoding="utf-8")
     before = set(coverage().unlisted)
     assert len(set(coverage(workbook).unlisted) - before) == 1
 

@@ -6,10 +6,11 @@ from pathlib import Path
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
-from seatwork.questions import own_types
-from seatwork.questions.checking.contract import lacks
+from seatwork.questions import lacks, own_types
+from seatwork.questions.checking.template import DRAWING, own_type
 from seatwork.questions.registry import load
-from seatwork.questions.template import TEMPLATE
+
+TEMPLATE = own_type("my-question", "E1")
 
 
 def written(folder: Path, text: str, name: str = "mine.py") -> Path:
@@ -51,15 +52,73 @@ FAULTS = [
     ('goal = "Say in one sentence what a learner can do after it."', "", "goal is missing"),
     ("what a learner can do after it.", "", "no sentence"),
     ("difficulty = 1", "difficulty = 4", "difficulty"),
-    ("with a leg of {leg}", "with a leg", "leg is not stated"),
-    ("with a leg of {leg}", "with a leg of {leg} (0.5 mm)", "in the other unit"),
+    ("its leg {leg}", "its leg", "leg is not stated"),
+    ("its leg {leg}", "its leg {leg} (0.5 mm)", "in the other unit"),
     ("self.hole_diameter + self.leg)", "self.hole_diameter + 2.05 * self.leg)", "numbers"),
     ("Say why just this much is accepted.", "", "the tolerance has no reason"),
     ('Tolerance("0.002"', 'Tolerance("0"', "not above zero"),
-    ('return f"{self', 'return "" and f"{self', "worked answer is empty"),
+    ('return f"{sizes', 'return "" and f"{sizes', "worked answer is empty"),
     ("= {self.show(self.value())}", "", "does not come to the answer"),
+    ('Tolerance("0.002", "0.05"', 'Tolerance("0.0001", "0.001"', "half of the last place"),
+    ("(6.6, 9.0, 11.0)", "(6.6,)", "fewer than 5 of 40 questions differ"),
+    ('("E1",)', '("E1", "E9")', "the course outline has no code E9"),
+    (
+        '    undrawn = "the two sizes say it all"',
+        "",
+        "has no drawing; write drawings/my_question.py",
+    ),
+    ("pick(rng, (0.5, 0.8, 1.0))", "pick(rng, ())", "it fails: IndexError"),
     ('yield slip("M41", ', 'yield Mistake("M41", sentence="", value=', "has no sentence"),
 ]
+
+
+# A fault planted in a drawing beside the type, and what is said of it.
+FAULTS_DRAWN = [
+    ('mouth="?"', 'mouth="hole_diameter"', 'has no "?"'),
+    ('labels("leg", ', 'labels() | {"leg": "7 mm"} | question.labels(', "shows 7 mm, which"),
+    ("def draw(", "def paint(", "defines no draw"),
+    ("question.labels(", "question.sizes_shown(", "it fails: AttributeError"),
+]
+
+
+@pytest.mark.parametrize(("old", "new", "said"), FAULTS_DRAWN)
+def test_a_fault_of_a_drawing_is_said(tmp_path: Path, old: str, new: str, said: str) -> None:
+    """A drawing that gives away, marks nothing, or fails is named in one sentence."""
+    path = written(tmp_path, own_type("my-question", "E1", drawn=True))
+    assert "has no drawing" in lacks(load(path))[0]
+    written(tmp_path / "drawings", DRAWING, "my_question.py")
+    assert lacks(load(path)) == ()
+    assert old in DRAWING
+    written(tmp_path / "drawings", DRAWING.replace(old, new, 1), "my_question.py")
+    assert said in lacks(load(path))[0]
+
+
+def test_a_drawing_and_a_reason_for_none_do_not_go_together(tmp_path: Path) -> None:
+    """A reason left in a type that got its drawing later is found."""
+    written(tmp_path / "drawings", DRAWING, "my_question.py")
+    assert lacks(load(written(tmp_path, TEMPLATE))) == (
+        "it has a drawing and says in undrawn why it has none; keep one",
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("def (", "mine.py, line 1: it is no Python"),
+        ("import nothing_of_that_name", "ModuleNotFoundError: No module named"),
+        ("1 / 0", "mine.py: running it failed (ZeroDivisionError: division by zero, line 1)"),
+        ("raise SystemExit", "mine.py: running it failed (SystemExit"),
+        ("", "mine.py: it defines 0 question types"),
+    ],
+)
+def test_a_broken_file_is_one_sentence(tmp_path: Path, text: str, said: str) -> None:
+    """Whatever stands in it: file, what is wrong with the line where there is one, and a remedy."""
+    with pytest.raises(SeatworkError) as raised:
+        load(written(tmp_path, text))
+    assert said in str(raised.value)
+    assert "\n" not in str(raised.value)
+    with pytest.raises(SeatworkError, match="name a file that ends with"):
+        load(tmp_path / "missing.py")
 
 
 @pytest.mark.parametrize(("old", "new", "said"), FAULTS)

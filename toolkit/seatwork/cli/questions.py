@@ -1,57 +1,113 @@
-"""``seatwork question new`` and ``check``: an instructor's own question types."""
+"""``seatwork question new`` and ``check``: question types, own ones and the package's."""
 
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from seatwork.errors import SeatworkError
+from seatwork.questions.checking.places import stem
 from seatwork.shop import find
+
+if TYPE_CHECKING:
+    from seatwork.questions import Question
 
 app = typer.Typer(help="Question types of your own.", no_args_is_help=True)
 
 
 @app.command()
 def new(
-    file: Annotated[Path, typer.Argument(help="Such as questions/chamfer_mouth.py.")],
+    name: Annotated[str, typer.Argument(help="Such as chamfer-mouth.")],
+    here: Annotated[
+        bool, typer.Option("--here", help="Into this folder, not into the workbook's questions.")
+    ] = False,
+    drawing: Annotated[bool, typer.Option("--drawing", help="Begin a drawing, too.")] = False,
 ) -> None:
-    """Write a question type to begin with.
+    """Write a question type to begin with; it passes the check as it stands.
 
-    Example: seatwork question new questions/chamfer_mouth.py
+    In a workbook it goes into the folder questions; in the project it is one of the package,
+    with a drawing and a proof.
+
+    Example: seatwork question new chamfer-mouth
     """
-    from seatwork.questions.template import TEMPLATE
+    from seatwork.questions.checking.beginning import begin
 
-    if file.suffix != ".py":
-        raise SeatworkError(str(file), "a question type is a Python file", "end its name with .py")
-    if file.exists():
-        raise SeatworkError(str(file), "that file is there already", "choose another name")
-    file.parent.mkdir(parents=True, exist_ok=True)
-    file.write_text(TEMPLATE, encoding="utf-8")
-    typer.echo(f"{file}: change it, then run seatwork question check {file} --mine")
+    files = begin(name, here=here, drawing=drawing)
+    for file in files:
+        typer.echo(f"Written: {_near(file)}")
+    mine = " --mine" if find() else ""
+    name = files[0].stem.replace("_", "-") if here or not name.endswith(".py") else name
+    typer.echo(f"Change it, then run seatwork question check {name}{mine}.")
 
 
 @app.command()
 def check(
-    file: Annotated[Path, typer.Argument(help="The file of your question type; it is run.")],
+    name: Annotated[str, typer.Argument(help="A question type, or its file; its code is run.")],
+    draws: Annotated[
+        int, typer.Option("--draws", min=1, help="How many questions are drawn and looked at.")
+    ] = 300,
     mine: Annotated[
         bool, typer.Option("--mine", help="I wrote this file, or trust who did.")
     ] = False,
+    pin: Annotated[
+        bool, typer.Option("--pin", help="Keep three draws in a file, to see later what changed.")
+    ] = False,
 ) -> None:
-    """Say what a question type still lacks.
+    """Say in one list what a question type still lacks, and on which sheets it stands.
 
-    Checking runs the file. In a workbook say that it is yours: it may be one handed in.
+    Checking runs its file. In a workbook say that it is yours: it may be one handed in.
 
-    Example: seatwork question check questions/chamfer_mouth.py --mine
+    Example: seatwork question check chamfer-mouth --mine
     """
-    from seatwork.questions.checking.contract import lacks
-    from seatwork.questions.registry import load
+    from seatwork.marking.coverage import asked_on
+    from seatwork.questions import lacks
+    from seatwork.questions.checking import pinning
 
-    if file.is_file() and not (mine or file.is_absolute() or find() is None):
-        fault = "checking it runs it, and a workbook may be one that was handed in"
-        raise SeatworkError(str(file), fault, "add --mine if you wrote it")
-    kind = load(file)
-    found = lacks(kind)
+    kind = _kind(name, mine=mine)
+    found = lacks(kind, draws)
+    if pin and found == tuple(pinning.faults(kind)):
+        typer.echo(f"Pinned: {_near(pinning.pin(kind))}")
+        found = ()
     for line in found:
         typer.echo(f"  {line}")
     typer.echo(f"{kind.id}: " + ("keeps the contract." if not found else f"{len(found)} to mend."))
+    sheets = asked_on(find()).get(kind.id, ())
+    typer.echo(f"It stands on these sheets: {', '.join(sheets) or 'none yet'}.")
+    if not pinning.is_pinned(kind):
+        typer.echo(f"Its draws are not pinned yet: seatwork question check {kind.id} --pin.")
     raise typer.Exit(min(len(found), 1))
+
+
+def _kind(name: str, *, mine: bool) -> "type[Question]":
+    """Find a type by its file, in the package, or in the workbook."""
+    from seatwork.questions.registry import all_types, load
+
+    plain = name.replace("_", "-").casefold()
+    if plain in all_types():
+        return all_types()[plain]
+    is_file = name.endswith(".py")
+    files = [Path(name)] if is_file else [place / f"{stem(plain)}.py" for place in _own_folders()]
+    file = next((file for file in files if file.is_file()), files[0])
+    if not is_file and not file.is_file():
+        raise SeatworkError(
+            name,
+            "the package has no question type of that name, and there is no "
+            + " and no ".join(str(_near(file)) for file in files),
+            "check its spelling, or name its file",
+        )
+    if file.is_file() and find() and not (mine or (is_file and file.is_absolute())):
+        fault = "checking it runs it, and a workbook may be one that was handed in"
+        raise SeatworkError(str(_near(file)), fault, "add --mine if you wrote it")
+    return load(file)
+
+
+def _own_folders() -> list[Path]:
+    """List the folders where a type of one's own may lie: this one, and the workbook's."""
+    workbook = find()
+    return [Path.cwd(), *([workbook / "questions"] if workbook else [])]
+
+
+def _near(file: Path) -> Path:
+    """Return a path as seen from here, where it lies below."""
+    here = Path.cwd()
+    return file.relative_to(here) if file.is_absolute() and file.is_relative_to(here) else file

@@ -29,6 +29,7 @@ def read_table(
     most: int = MOST_ROWS,
     longest: int = LONGEST_CELL,
     faults: list[SeatworkError] | None = None,
+    others: bool = False,
 ) -> list[Row]:
     """Read a table as people save it from a spreadsheet or an editor.
 
@@ -55,6 +56,8 @@ def read_table(
         Most characters of a cell.
     faults : list of SeatworkError, optional
         Where the faults of single rows go; the good rows come back. Without it they are raised.
+    others : bool
+        Whether columns with other headings are passed over; else they are a fault.
 
     Returns
     -------
@@ -74,7 +77,8 @@ def read_table(
     separator = _separator(text, lines, (*columns, *also))
     first = _cells(lines[0][1], separator) if lines else []
     headings = _known(first, (*columns, *also))
-    wrong = _wrong(headings, file, columns, needed, also)
+    named = [head for head in headings if head in (*columns, *also)] if others else headings
+    wrong = _wrong(named, file, columns, needed, also)
     rows, spoiled = _rows(lines[1:], separator, file, headings, longest)
     if wrong or (spoiled and faults is None):
         raise together(file, [*wrong, *spoiled])

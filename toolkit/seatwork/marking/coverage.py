@@ -2,7 +2,6 @@
 
 import csv
 import io
-import re
 import tomllib
 from dataclasses import dataclass
 from pathlib import Path
@@ -12,9 +11,10 @@ from seatwork.marking import sheets
 from seatwork.questions import Question, all_types
 from seatwork.questions.left_out import described
 from seatwork.shop import find
-from seatwork.shop.folder import package_text, read_text
+from seatwork.shop.folder import package_text
+from seatwork.shop.lists.outline import read_outline
 
-OUTLINE, SERVES, CONTENTS = "outline.csv", "coverage.csv", "contents.toml"
+SERVES, CONTENTS = "coverage.csv", "contents.toml"
 KINDS = ("lesson", "question")
 HEADS = ("code", "competency", "lessons", "questions", "sheets", "gaps")
 
@@ -99,7 +99,7 @@ def coverage(folder: Path | None = None) -> Coverage:
     place = folder or find()
     types: dict[str, type[Question]] = dict(all_types())
     types |= described(place / "questions") if place else {}
-    outline, serves = _outline(place), _serves(place, types)
+    outline, serves = read_outline(place), _serves(place, types)
     there, on = _there(place, types), asked_on(place)
     codes = tuple(_covered(code, words, serves, there, on) for code, words in outline.items())
     kept = {name for name, codes in serves.items() if outline.keys() & codes}
@@ -154,19 +154,6 @@ def _covered(
     )
 
 
-def _outline(folder: Path | None) -> dict[str, str]:
-    """Read the outline as it is: other columns are passed over, a code told twice is one."""
-    text, file = _text(folder, OUTLINE)
-    heads = [head.strip(' "') for head in re.split("[,;\t]", text.partition("\n")[0])]
-    columns = ("code", "competency")
-    others = [head for head in heads if head and head.casefold() not in columns]
-    found: dict[str, str] = {}
-    for row in read_table(text, columns=[*columns, *others], needed=columns, name=file):
-        code, words = row.needed("code"), row.text("competency")
-        found[code] = "; ".join(dict.fromkeys(filter(None, (found.get(code), words))))
-    return found
-
-
 def _serves(folder: Path | None, types: dict[str, type[Question]]) -> dict[Named, tuple[str, ...]]:
     """Tell which codes each lesson and question type serves, the workbook's own rows last."""
     pages = tomllib.loads(package_text(CONTENTS))["page"]
@@ -176,7 +163,7 @@ def _serves(folder: Path | None, types: dict[str, type[Question]]) -> dict[Named
     if own is None or not own.is_file():
         return lessons | questions
     columns = ("kind", "name", "codes")
-    rows = read_table(read_text(own), columns=columns, needed=columns, name=str(own))
+    rows = read_table(own, columns=columns, needed=columns, name=str(own))
     seen: dict[Named, int] = {}
     return lessons | questions | dict(build_each(rows, lambda row: _served(row, seen)))
 
@@ -189,13 +176,6 @@ def _served(row: Row, seen: dict[Named, int]) -> tuple[Named, tuple[str, ...]]:
         raise row.refuse("name", fault, "write all its codes in one row")
     codes = (code.strip() for code in row.text("codes").split(";"))
     return one, tuple(filter(None, codes))
-
-
-def _text(folder: Path | None, name: str) -> tuple[str, str]:
-    own = folder / "shop" / name if folder else None
-    if own is not None and own.is_file():
-        return read_text(own), str(own)
-    return package_text(name), f"{name} (of the package)"
 
 
 def _there(folder: Path | None, types: dict[str, type[Question]]) -> set[Named]:

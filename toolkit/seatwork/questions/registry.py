@@ -1,15 +1,15 @@
 """All question types: those of the package and an instructor's own."""
 
 import importlib
-import importlib.util
 import pkgutil
 from functools import cache
 from pathlib import Path
 from types import ModuleType
 
-from seatwork.errors import SeatworkError, plainly
+from seatwork.errors import SeatworkError
 from seatwork.questions import bank
 from seatwork.questions.type.question import Question
+from seatwork.questions.type.running import run_file
 
 
 @cache
@@ -89,20 +89,7 @@ def load(path: Path) -> type[Question]:
     SeatworkError
         If there is no such file, or running it fails in any way.
     """
-    if path.suffix != ".py" or not path.is_file():
-        raise SeatworkError(str(path), "that is no Python file", "name a file that ends with .py")
-    spec = importlib.util.spec_from_file_location(f"seatwork_own_questions.{path.stem}", path)
-    assert spec is not None
-    assert spec.loader is not None
-    module = importlib.util.module_from_spec(spec)
-    try:
-        spec.loader.exec_module(module)
-    except SyntaxError as error:
-        place, fault = f"{path.name}, line {error.lineno}", f"it is no Python ({error.msg})"
-        raise SeatworkError(place, fault, "mend that line") from error
-    except (Exception, SystemExit) as error:  # a person's file may fail in any way
-        fault = f"running it failed ({type(error).__name__}: {plainly(error)})"
-        raise SeatworkError(path.name, fault, "mend the file") from error
+    module = run_file(path, "seatwork_own_questions")
     kind = defined_in(module, path.name)
-    kind.folder = path.parent
+    kind.folder = path.resolve().parent
     return kind

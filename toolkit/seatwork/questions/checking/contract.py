@@ -2,19 +2,28 @@
 
 import re
 from collections.abc import Iterator
+from decimal import Decimal
+from pathlib import Path
 from random import Random
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.checking import drawn, pinning, proving
+from seatwork.questions.checking.places import BANK, stem
+from seatwork.questions.type.measures import unit_step
+from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.question import Question, too_close
+from seatwork.questions.type.running import failed
+from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.verdicts import judge
+from seatwork.shop.lists.outline import read_outline
 
-DRAWS = 100
-SYSTEMS = ("inch", "metric")
+DRAWS = 300
+OTHER = {"inch": "metric", "metric": "inch"}
 FORMULA = re.compile(r"[=×÷√*]| [/+−-] \S|\d\s*/\s*\S")
 MOST_DRAWS = 10_000
 SHORTEST_REASON = 20
 OTHER_UNIT = {"inch": re.compile(r"\d mm\b"), "metric": re.compile(r"\d in\b")}
+APART, OF = 5, 40  # questions that differ, at least, of so many drawn
 
 
 def lacks(kind: type[Question], draws: int = DRAWS) -> tuple[str, ...]:
@@ -23,25 +32,35 @@ def lacks(kind: type[Question], draws: int = DRAWS) -> tuple[str, ...]:
     Parameters
     ----------
     kind : type
-        The question type.
+        The question type. One of the package has to agree with its proof and its pinned
+        draws too, where the project's tests are there.
     draws : int
-        How many questions are drawn and looked at, each in both unit systems.
+        How many questions are drawn and looked at, every other one in its other unit system.
+
+    Returns
+    -------
+    tuple of str
+        One sentence each; never raises, whatever the type's own code does.
     """
     if not 1 <= draws <= MOST_DRAWS:
         raise SeatworkError(draws, f"draws go from 1 to {MOST_DRAWS:,}", f"take {DRAWS}")
-    said = list(_said(kind))
-    if said:
-        return tuple(said)
     try:
-        questions = [kind.draw(Random(state)) for state in range(draws)]
+        found = [*_said(kind), *_codes(kind)]
+        if not found:
+            found = [*_asked(kind, draws), *drawn.faults(kind)]
+        if not found and kind.folder is None:
+            found = [*proving.faults(kind, draws), *pinning.faults(kind)]
     except SeatworkError as error:
         return (str(error),)
-    if questions[0] != kind.draw(Random(0)):
-        said.append("the same state of the generator gives another question")
-    for question in questions:
-        for system in SYSTEMS:
-            said.extend(_faults(question.stated_in(system)))
-    return tuple(dict.fromkeys(said))
+    except Exception as error:  # whatever a person's own type may do
+        return (f"it fails: {failed(error, *_files(kind))}",)
+    return tuple(dict.fromkeys(found))
+
+
+def _files(kind: type[Question]) -> list[Path]:
+    """Name the files in which a type's own code may stand."""
+    folder, name = kind.folder or BANK, f"{stem(kind.id)}.py"
+    return [*folder.glob("*.py"), folder / "drawings" / name]
 
 
 def _said(kind: type[Question]) -> Iterator[str]:
@@ -59,6 +78,32 @@ def _said(kind: type[Question]) -> Iterator[str]:
     for hint in hints:
         if FORMULA.search(hint):
             yield f"a hint holds a formula: {hint}"
+
+
+def _codes(kind: type[Question]) -> Iterator[str]:
+    """Look for its codes in the outline; a type of one's own may have none."""
+    if not kind.codes and kind.folder is None:
+        yield "it serves no code of the course outline; say them in codes"
+    known = read_outline(kind.folder.parent if kind.folder else None)
+    for code in kind.codes:
+        if code not in known:
+            yield f"the course outline has no code {code}; it has {', '.join(known)}"
+
+
+def _asked(kind: type[Question], draws: int) -> Iterator[str]:
+    """Look at questions as they are drawn."""
+    for state in range(min(draws, 20)):
+        if kind.draw(Random(state)) != kind.draw(Random(state)):
+            yield "the same state of the generator gives another question"
+    found = False
+    for state in range(draws):
+        question = kind.draw(Random(state))
+        system = question.system if state % 2 else OTHER[question.system]
+        for fault in _faults(question.stated_in(system)):
+            found = True
+            yield fault
+    if not found and len({kind.draw(Random(state)).ask() for state in range(OF)}) < APART:
+        yield f"fewer than {APART} of {OF} questions differ; widen its draw"
 
 
 def _faults(question: Question) -> Iterator[str]:
@@ -79,8 +124,16 @@ def _faults(question: Question) -> Iterator[str]:
             yield from _number_faults(part)
             if worked.strip() and not any(number in worked for number in _written(part)):
                 yield "the worked answer does not come to the answer"
-        elif not judge(part, str(part.answer)).is_right:
-            yield "the right option is not marked right"
+        else:
+            yield from _choice_faults(part)
+
+
+def _choice_faults(part: Part) -> Iterator[str]:
+    if not judge(part, str(part.answer)).is_right:
+        yield "the right option is not marked right"
+    for slip in part.slips:
+        if judge(part, str(slip.value)).is_right:
+            yield f"the slip {slip.code} is marked right"
 
 
 def _written(part: NumberPart) -> Iterator[str]:
@@ -95,10 +148,34 @@ def _number_faults(part: NumberPart) -> Iterator[str]:
         yield "the tolerance has no reason"
     if not part.tolerance > 0:
         yield "the tolerance is not above zero"
-    elif not judge(part, f"{part.rounded:f}").is_right:
-        yield "the answer, rounded as asked, is not marked right"
-    for slip in part.slips:
-        if not slip.sentence:
-            yield f"the slip {slip.code} has no sentence"
+    else:
+        yield from _band_faults(part)
     for first, second in too_close(part):
         yield f"{first} and {second} are closer than three tolerances"
+    codes = {slip.code for slip in part.slips}
+    for slip in part.slips:
+        yield from _slip_faults(part, slip, codes)
+
+
+def _band_faults(part: NumberPart) -> Iterator[str]:
+    """Look at what is accepted: the answer in full and rounded, both ends, and no more."""
+    if part.tolerance < unit_step(part.measure, part.system) / 2:
+        yield "the tolerance is less than half of the last place asked for"
+    low, high = part.band
+    for number in (f"{part.answer:.9f}", f"{part.rounded:f}", f"{low:f}", f"{high:f}"):
+        if not judge(part, number).is_right:
+            yield "the answer, in full or rounded as asked, is not marked right"
+    if judge(part, f"{high + part.tolerance / 100:f}").is_right:
+        yield "more than the tolerance is marked right"
+
+
+def _slip_faults(part: NumberPart, slip: Slip, codes: set[str]) -> Iterator[str]:
+    if not slip.sentence:
+        yield f"the slip {slip.code} has no sentence"
+    if slip.twin_of:
+        if slip.twin_of not in codes:
+            yield f"the slip {slip.code} is a twin of {slip.twin_of}, which is no slip here"
+    elif isinstance(slip.value, Decimal):
+        told = [found.code for found in judge(part, f"{slip.value:.7f}").slips]
+        if told != [slip.code]:
+            yield f"the number of slip {slip.code} is not told as that slip"

@@ -1,14 +1,14 @@
 """The drawings that belong to questions, found by name and loaded when the first is drawn."""
 
 import importlib
-import importlib.util
 from collections.abc import Callable
-from functools import cache
+from functools import lru_cache
 from importlib import resources
 from pathlib import Path
 from typing import Any, Protocol
 
 from seatwork.errors import SeatworkError
+from seatwork.questions.type.running import run_file
 
 ROOM = "seatwork.drawings.asked"
 
@@ -27,7 +27,6 @@ class Drawing(Protocol):
         """Return the picture as a PNG file."""
 
 
-@cache
 def drawer(name: str, folder: Path | None = None) -> Callable[[Any], Drawing] | None:
     """Return the function that draws questions of a type, or None if it has no drawing.
 
@@ -48,23 +47,19 @@ def drawer(name: str, folder: Path | None = None) -> Callable[[Any], Drawing] | 
         return None
     if folder is not None:
         path = folder / "drawings" / f"{stem}.py"
-        return _own_drawer(path) if path.is_file() else None
+        return _own_drawer(path, path.stat().st_mtime_ns) if path.is_file() else None
     if not (resources.files(ROOM) / f"{stem}.py").is_file():
         return None
     draw: Callable[[Any], Drawing] = importlib.import_module(f"{ROOM}.{stem}").draw
     return draw
 
 
-def _own_drawer(path: Path) -> Callable[[Any], Drawing]:
-    """Run an instructor's own drawing file and return its ``draw``."""
-    spec = importlib.util.spec_from_file_location(f"seatwork_own_drawings.{path.stem}", path)
-    assert spec is not None
-    assert spec.loader is not None
-    module = importlib.util.module_from_spec(spec)
-    try:
-        spec.loader.exec_module(module)
-        draw: Callable[[Any], Drawing] = module.draw
-    except Exception as error:  # whatever a person's own file may do
-        fault = f"it cannot be run ({type(error).__name__}: {error})"
-        raise SeatworkError(f"drawings/{path.name}", fault, "mend the file") from error
+@lru_cache(maxsize=64)
+def _own_drawer(path: Path, _modified: int) -> Callable[[Any], Drawing]:
+    """Run an instructor's own drawing file and return its ``draw``; again when it was saved."""
+    draw: Callable[[Any], Drawing] | None = getattr(
+        run_file(path, "seatwork_own_drawings"), "draw", None
+    )
+    if not callable(draw):
+        raise SeatworkError(f"drawings/{path.name}", "it defines no draw", "write draw(question)")
     return draw

@@ -86,7 +86,7 @@ def read_list(
     SeatworkError
         With all faults of the file at once: file, row, column and what would do.
     """
-    source, file = _source(name, folder)
+    source, file = list_source(name, folder)
     faults: list[SeatworkError] = []
     rows = read_table(source, columns=columns, needed=needed, name=file, faults=faults)
     key, seen = columns[0], dict[str, int]()
@@ -101,7 +101,7 @@ def read_list(
     return tuple(build_each(rows, once, faults))
 
 
-def _source(name: str, folder: str | Path | None) -> tuple[str | Path, str]:
+def list_source(name: str, folder: str | Path | None) -> tuple[str | Path, str]:
     """Return the workbook's own list or the text of the package's, and what errors call it."""
     workbook = find() if folder is None else Path(folder)
     own = workbook / "shop" / name if workbook else None
