@@ -100,21 +100,21 @@ def test_a_pick_begins_with_what_the_shop_has():
 def test_the_box_of_a_pick_takes_a_name_typed(monkeypatch):
     """The last entry opens a line; a name that is taken stands in the menu from then on."""
     asked = []
-    trouble = {"M6 flat head": "which one?"}
+    trouble = {"M6 flat hat": "no such head"}
     box = PickBox(SCREW, lambda name: asked.append(name) or trouble.get(name, ""))
     box.lay(SCREWS[0])
     assert box.line.layout.display == "none"
     assert [value for _, value in box.menu.options] == [*SCREWS, ""]
     box.menu.value = ""
     assert box.line.layout.display is None
-    box.line.value = "M6 flat head"
-    assert (asked, box.line.value) == (["M6 flat head"], "M6 flat head")
+    box.line.value = "M6 flat hat"
+    assert (asked, box.line.value) == (["M6 flat hat"], "M6 flat hat")
     box.line.value = "#10 flat head"
     box.lay("#10 flat head")
     assert box.menu.value == "#10 flat head"
     assert box.line.layout.display == "none"
     box.menu.value = SCREWS[1]
-    assert asked == ["M6 flat head", "#10 flat head", SCREWS[1]]
+    assert asked == ["M6 flat hat", "#10 flat head", SCREWS[1]]
 
 
 def test_names_that_an_asking_error_gives_are_offered():
