@@ -62,7 +62,7 @@ class Setup(ABC, Generic[ResultT]):
 
     title: ClassVar[str]
     controls: ClassVar[tuple[Control, ...]] = ()
-    view: ClassVar[type[Any]]
+    view: ClassVar[type[Any]] = object  # a bench that builds its scene itself states none
     cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press")
     heard: Callable[[], tuple[Any, str]] | None = None
     """Gives a sound and what is to be said of it, where a bench can be heard."""
