@@ -6,9 +6,9 @@ import pytest
 from seatwork import notes, plan
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Measured, inspect, inspect_file
+from seatwork.inspection.results import write_results
 from seatwork.inspection.rubric import rubric
 from seatwork.inspection.series import histogram, run_chart
-from seatwork.inspection.telling import part_rows, summary, write_results
 from seatwork.plan.examples import measured_file, part_files
 from seatwork.plan.part_files import plan_parts
 from seatwork.shop.shop import Shop
@@ -197,7 +197,7 @@ def test_impossible_values_are_refused(values) -> None:
 
 def test_rows_carry_the_verdict_in_word_and_sign() -> None:
     """Verdicts show without color: OK, X or ? beside the word."""
-    head, *_ = part_rows(verdict(**{**GOOD, "angle": 90.0}))
+    head, *_ = verdict(**{**GOOD, "angle": 90.0}).rows()
     assert head.text == "[X] reject"
 
 
@@ -209,7 +209,7 @@ def test_results_open_without_a_formula(tmp_path) -> None:
     )
     write_results(found, tmp_path / "results.csv")
     assert "\n'=1+1" in (tmp_path / "results.csv").read_text(encoding="utf-8-sig")
-    assert summary(found).startswith("1 parts: 1 accept")
+    assert found.summary.startswith("1 parts: 1 accept")
 
 
 def test_results_never_overwrite_without_saying_so(tmp_path) -> None:
@@ -272,7 +272,7 @@ def test_an_instrument_that_is_not_named_counts_as_the_coarsest() -> None:
     part = verdict(**GOOD, instruments={})
     assert part.value_of("angle").verdict == "cannot tell with this instrument"
     assert part.value_of("angle").uncertainty == 2.0
-    assert any("none is named" in row.text for row in part_rows(part))
+    assert any("none is named" in row.text for row in part.rows())
 
 
 BORE = "DRILL & C'BORE FOR 3/8 SHCS"

@@ -10,7 +10,7 @@ from seatwork.cards.blocks import caption, heading, sign_here, written
 from seatwork.cards.job import Day
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.inspection.records import Inspection, PartVerdict
+from seatwork.inspection.findings import Inspection, PartVerdict
 from seatwork.inspection.rubric import NOT_CLEARED, rubric
 from seatwork.inspection.series import RunChart, histogram, run_chart
 from seatwork.units import rounded_length, show_both, show_length

@@ -23,6 +23,7 @@ from seatwork import files
 from seatwork.cards.lettering import LEADING, SIZE, UNITS, broken, em, width, write
 from seatwork.drawings.scene import Drawing
 from seatwork.errors import SeatworkError
+from seatwork.rows import short
 
 PAPERS = {"letter": (8.5, 11.0), "a4": (8.27, 11.69)}
 MARGIN = 0.6
@@ -66,6 +67,12 @@ class Pages:
         self.figures: list[Figure] = []
         self.words: list[list[str]] = []
         self.new_page()
+
+    def __repr__(self) -> str:
+        return f"<Pages {short(self.foot, 60)}: {len(self.figures)} pages>"
+
+    def __str__(self) -> str:
+        return "\n".join(line for page in self.words for line in page if line)
 
     @property
     def axes(self) -> Axes:

@@ -36,7 +36,7 @@ def told(*rows: Row) -> Told:
     Parameters
     ----------
     *rows : Row
-        As ``seatwork.plan.rows`` and ``seatwork.inspection.telling`` give them.
+        As ``seatwork.plan.rows`` and ``seatwork.inspection.rows`` give them.
 
     Returns
     -------

@@ -14,7 +14,7 @@ from seatwork.cli import inspect as inspecting
 from seatwork.cli import plan as planning
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
-from seatwork.inspection.telling import summary, write_results
+from seatwork.inspection.results import write_results
 from seatwork.plan.examples import measured_file, part_files
 from seatwork.plan.part_files import Part, plan_part, plan_parts
 from seatwork.shop.shop import Shop
@@ -38,7 +38,7 @@ def demo(
     found = inspect_file(measured_file(), plans, shop=shop)
     typer.echo(write_results(found, made / "inspection.csv", replace=replace))
     _write(made / "inspection.txt", _inspection_text(found), replace)
-    typer.echo(summary(found))
+    typer.echo(found.summary)
 
 
 def _folder(folder: Path) -> Path:

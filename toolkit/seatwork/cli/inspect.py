@@ -12,7 +12,7 @@ from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.blank import write_blank
 from seatwork.inspection.columns import COLUMNS
-from seatwork.inspection.telling import part_rows, summary, write_results
+from seatwork.inspection.results import write_results
 from seatwork.plan import Plan
 from seatwork.plan.part_files import plan_parts
 from seatwork.shop.shop import Shop
@@ -81,9 +81,9 @@ def _write_blank(
 def show(found: Inspection) -> None:
     """Print part by part, then the count."""
     for part in found.parts:
-        head, *rows = part_rows(part)
+        head, *rows = part.rows()
         typer.secho(f"{head.label} {part.measured.feature} {head.text}", bold=True)
         for row in rows:
             source = f"  [{row.source}]" if row.source else ""
             typer.echo(f"  {row.label}: {row.text}{source}")
-    typer.echo(summary(found))
+    typer.echo(found.summary)

@@ -11,6 +11,7 @@ from seatwork.hardware.clearance import ClearanceHole, clearance_hole
 from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
+from seatwork.rows import short
 from seatwork.shop.folder import find
 from seatwork.shop.lists.reading import Row, read_list
 
@@ -73,6 +74,9 @@ class Job:
     machine: str = FIRST_MACHINE
     thickness: float | None = None
     edge_distance: float | None = None
+
+    def __repr__(self) -> str:
+        return f"<Job {short(self.name, 60)}: {self.seat} in {self.material}, {self.machine}>"
 
     @property
     def screw(self) -> Screw:

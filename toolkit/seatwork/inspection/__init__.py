@@ -6,7 +6,8 @@ NAMES = {
     "inspecting": "inspect inspect_file inspect_parts",
     "sheets": "Sheet read_sheet",
     "series": "histogram run_chart",
-    "records": "Inspection Judged PartVerdict",
+    "findings": "Inspection PartVerdict",
+    "records": "Judged",
     "measured": "INSTRUMENTS Measured QUANTITIES",
     "blank": "write_blank",
 }

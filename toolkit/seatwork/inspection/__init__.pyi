@@ -1,13 +1,13 @@
 from seatwork.inspection.blank import write_blank as write_blank
+from seatwork.inspection.findings import Inspection as Inspection
+from seatwork.inspection.findings import PartVerdict as PartVerdict
 from seatwork.inspection.inspecting import inspect as inspect
 from seatwork.inspection.inspecting import inspect_file as inspect_file
 from seatwork.inspection.inspecting import inspect_parts as inspect_parts
 from seatwork.inspection.measured import INSTRUMENTS as INSTRUMENTS
 from seatwork.inspection.measured import QUANTITIES as QUANTITIES
 from seatwork.inspection.measured import Measured as Measured
-from seatwork.inspection.records import Inspection as Inspection
 from seatwork.inspection.records import Judged as Judged
-from seatwork.inspection.records import PartVerdict as PartVerdict
 from seatwork.inspection.series import histogram as histogram
 from seatwork.inspection.series import run_chart as run_chart
 from seatwork.inspection.sheets import Sheet as Sheet

@@ -7,10 +7,11 @@ from seatwork.errors import SeatworkError
 from seatwork.inspection.causes import causes
 from seatwork.inspection.changes import changes
 from seatwork.inspection.cuts import cuts_of, feature_named
+from seatwork.inspection.findings import Inspection, PartVerdict
 from seatwork.inspection.grounds import missing, not_judged, verdict_of
 from seatwork.inspection.judging import judge
 from seatwork.inspection.measured import Measured
-from seatwork.inspection.records import ACCEPT, Inspection, PartVerdict
+from seatwork.inspection.records import ACCEPT
 from seatwork.inspection.sheets import read_sheet
 from seatwork.plan import Plan, SeatPlan
 from seatwork.plan.wording import shower

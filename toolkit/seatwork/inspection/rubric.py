@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass
 
-from seatwork.inspection.records import ACCEPT, PartVerdict
+from seatwork.inspection.findings import PartVerdict
+from seatwork.inspection.records import ACCEPT
 
 MEASURED = (("diameter", "Diameter"), ("depth", "Depth"), ("stand", "Head: proud, flush, below"))
 LOOKED_AT = {

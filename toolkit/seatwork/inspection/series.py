@@ -7,7 +7,7 @@ from math import floor
 from statistics import fmean
 
 from seatwork.errors import SeatworkError
-from seatwork.inspection.records import PartVerdict
+from seatwork.inspection.findings import PartVerdict
 from seatwork.seats.capability import Capability, capability
 
 SAME_SIDE = 7  # parts in a row beside the middle that say something changed

@@ -31,6 +31,10 @@ class Handout:
     given: Given
     questions: dict[str, Question]
 
+    def __repr__(self) -> str:
+        who = f"{self.given.learner}, {self.given.sheet}, form {self.given.form}"
+        return f"<Handout {who}: {len(self.questions)} questions>"
+
 
 def hand_out(
     folder: Path,

@@ -16,6 +16,7 @@ from seatwork.marking.sheets import Item, Sheet
 from seatwork.marking.submissions import Submission, collect
 from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart
+from seatwork.rows import short
 
 Progress = Callable[[int], None]
 NOT_GIVEN = (
@@ -55,6 +56,12 @@ class Marked:
     overrides: tuple[Override, ...] = ()
     same_as: str = ""
 
+    def __repr__(self) -> str:
+        outcome = self.doubt or (
+            f"{self.points:g} points" if self.points is not None else "no points"
+        )
+        return f"<Marked {short(self.name, 40)}: {short(outcome, 60)}>"
+
     @property
     def needs_a_person(self) -> bool:
         """Whether the score stays blank until a person has looked."""
@@ -87,6 +94,9 @@ class Marker:
         self.given_points = [row for row in overriding.read(folder) if row.sheet == sheet.name]
         self.names = {item.id for item in sheet.items}
         self.likeness = Likeness()
+
+    def __repr__(self) -> str:
+        return f"<Marker of {self.sheet.name}>"
 
     def mark(
         self, submissions: Iterable[Submission], progress: Progress | None = None

@@ -14,6 +14,7 @@ from seatwork.questions import NumberQuestion, Question, all_types, named, own_t
 from seatwork.questions.left_out import MEND_IT, described, left_out
 from seatwork.questions.type.draws import generator
 from seatwork.questions.type.measures import Measure
+from seatwork.rows import short
 from seatwork.shop import find
 from seatwork.shop.folder import read_toml
 
@@ -57,6 +58,9 @@ class Item:
     lesson: str = ""
     start: str = ""
 
+    def __repr__(self) -> str:
+        return f"<Item {self.id}: {self.kind.id}, {self.points:g} points>"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheet:
@@ -90,6 +94,9 @@ class Sheet:
     pass_mark: float
     items: tuple[Item, ...]
     faults: tuple[str, ...] = ()
+
+    def __repr__(self) -> str:
+        return f"<Sheet {short(self.title, 60)}: {len(self.items)} questions, {self.mode}>"
 
     @property
     def points(self) -> float:

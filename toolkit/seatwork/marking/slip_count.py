@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from seatwork.questions.type.slip_sentences import SLIPS
+from seatwork.rows import short
 
 OWN = "a slip of a question type of your own"
 
@@ -35,6 +36,9 @@ class SlipCount:
     sentence: str
     questions: tuple[str, ...]
     learners: tuple[str, ...]
+
+    def __repr__(self) -> str:
+        return f"<SlipCount {short(str(self), 100)}>"
 
     def __str__(self) -> str:
         count, where = len(self.learners), len(self.questions)

@@ -11,6 +11,7 @@ from seatwork.files import read_table
 from seatwork.files.text import lines_of, text_of
 from seatwork.plan.making import make
 from seatwork.plan.plans import Plan
+from seatwork.rows import Blocks, Row, Shown
 from seatwork.shop.shop import Shop
 
 SIZES = ("thickness", "edge", "engagement")
@@ -19,8 +20,8 @@ MOST = 500  # rows
 LONGEST = 2_000  # characters of a note
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Part:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Part(Shown):
     """A part planned from a file.
 
     Parameters
@@ -36,6 +37,15 @@ class Part:
     name: str
     plans: dict[str, Plan]
     faults: tuple[str, ...]
+
+    def _line(self) -> str:
+        return f"{self.name}: {len(self.plans)} planned, {len(self.faults)} to mend"
+
+    def _blocks(self) -> Blocks:
+        for name, plan in self.plans.items():
+            for heading, rows in plan._blocks():
+                yield f"{name}, {heading}", rows
+        yield "To mend", tuple(Row(label="row", text=fault) for fault in self.faults)
 
 
 def plan_part(

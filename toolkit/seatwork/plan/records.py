@@ -8,7 +8,9 @@ from dataclasses import dataclass, replace
 from typing import Self
 
 from seatwork.cutting import Stall
+from seatwork.rows import short
 from seatwork.shop.choosing.spindles import Spindle
+from seatwork.units import show_angle, show_both, show_spindle
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,6 +43,10 @@ class Given:
     source: str = "print note"
     confirmed: str = ""
     name: str = ""
+
+    def __repr__(self) -> str:
+        size = show_angle(self.value) if self.kind == "angle" else show_both(self.value)
+        return f"<Given {short(self.about, 60)}: {size}>"
 
     @property
     def smallest(self) -> float:
@@ -95,6 +101,11 @@ class Operation:
     load: Stall | None = None
     power: float | None = None
 
+    def __repr__(self) -> str:
+        speed = self.spindle.step.spindle_speed if self.spindle else None
+        turns = f" at {show_spindle(speed)}" if speed else ""
+        return f"<Operation {short(f'{self.name}: {self.tool}', 80)}{turns}>"
+
     def because(self, why: str) -> Self:
         """Return the same operation with another reason."""
         return replace(self, why=why)
@@ -122,6 +133,9 @@ class Stop:
     error: float
     effect: float
 
+    def __repr__(self) -> str:
+        return f"<Stop {show_both(self.travel)} after {short(self.touch, 60)}>"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading:
@@ -148,6 +162,9 @@ class Reading:
     greatest: float
     source: str = ""
 
+    def __repr__(self) -> str:
+        return f"<Reading {short(self.instrument, 60)}: {show_both(self.value)}>"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Check:
@@ -169,3 +186,6 @@ class Check:
     verdict: str
     sentence: str
     question: str = ""
+
+    def __repr__(self) -> str:
+        return f"<Check {self.verdict}: {short(self.sentence, 96)}>"

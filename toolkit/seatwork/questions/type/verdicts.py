@@ -8,12 +8,13 @@ from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Par
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.typed import Typed, read
+from seatwork.rows import Blocks, Row, Shown
 
 OTHER = {"inch": "metric", "metric": "inch"}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Verdict:
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
+class Verdict(Shown):
     """What is said of one answer.
 
     Parameters
@@ -30,6 +31,13 @@ class Verdict:
     kind: str
     slips: tuple[Slip, ...] = ()
     fault: str = ""
+
+    def _line(self) -> str:
+        more = self.fault or (self.slips[0].sentence if self.slips else "")
+        return f"{self.kind}: {more}" if more else self.kind
+
+    def _blocks(self) -> Blocks:
+        yield "", tuple(Row(label="may be", text=one.sentence) for one in self.slips)
 
     @property
     def is_right(self) -> bool:

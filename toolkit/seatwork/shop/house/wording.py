@@ -30,6 +30,9 @@ class Wording(Mapping[str, str]):
     def __init__(self, texts: dict[str, str]) -> None:
         self._texts = texts
 
+    def __repr__(self) -> str:
+        return f"<Wording {len(self)} texts>"
+
     def __getitem__(self, name: str) -> str:
         return self._texts[name]
 
