@@ -94,6 +94,6 @@ def _plainly(
 
 def place_refused(error: OSError) -> SeatworkError:
     """Turn the system's error about a file or a folder into a plain sentence."""
-    place = error.filename if error.filename is not None else "a file or folder"
-    fault = (error.strerror or "it cannot be used").lower()
-    return SeatworkError(place, f"the system says: {fault}", "check the place, or name another")
+    from seatwork.files import refusal
+
+    return refusal(str(error.filename or "a file or folder"), error)

@@ -152,6 +152,12 @@ def not_too_many(amount: float, most: int, what: str) -> None:
         raise SeatworkError(told, f"that is more than {most:,} {what}", "ask for less at once")
 
 
+def frequency(value: float) -> None:
+    """Refuse a chatter frequency [Hz], its sign aside, that nothing in a shop has."""
+    if not (between(value, -1e6, 1e6) and value):
+        raise SeatworkError(value, "nothing in a shop sounds so", "give a frequency up to 1 MHz")
+
+
 def flutes(value: int) -> None:
     """Refuse a number of flutes that is not a whole number from 1 to 100."""
     if not (between(value, 1, 100) and value == int(value)):

@@ -76,7 +76,8 @@ class Number:
         SeatworkError
             If the text cannot be read or the value is out of range.
         """
-        exact = isinstance(given, int | float) and not isinstance(given, bool)
+        whole = isinstance(given, int) and not isinstance(given, bool) and abs(given) < 10**15
+        exact = whole or isinstance(given, float)
         value = float(given) if exact else self.sort.read(given, system)  # type: ignore[arg-type]
         if not self.low - SLACK <= value <= self.high + SLACK:
             raise SeatworkError(

@@ -5,11 +5,13 @@ from collections.abc import Iterable
 
 from seatwork.cards.lettering import LEADING, SIZE
 from seatwork.cards.pages import THICK, Pages
+from seatwork.errors import SeatworkError
 from seatwork.shop.house.cautions import Caution, closing
 
 LINE = SIZE * LEADING / 72.0
 BOX, BOX_HIGH = 1.35, 0.32
 SIGNATURE = 0.36
+LONGEST_NAME = 200
 VERIFY = "VERIFY WITH YOUR INSTRUCTOR."
 
 
@@ -21,7 +23,25 @@ def written(date: datetime.date | str | None) -> str:
     >>> written(datetime.date(2026, 3, 5)), written(None)
     ('date 2026-03-05', 'date ______________')
     """
-    return f"date {date}" if date else "date ______________"
+    if date is None or date == "":
+        return "date ______________"
+    if not isinstance(date, str | datetime.date):
+        raise SeatworkError(date, "that is no date", "write it such as 2026-03-05")
+    return f"date {named(str(date), 'date')}"
+
+
+def named(words: str, what: str) -> str:
+    """Return a name or a date as it stands on a card.
+
+    Raises
+    ------
+    SeatworkError
+        If it is no text, or over 200 letters long.
+    """
+    if not isinstance(words, str) or len(words) > LONGEST_NAME:
+        fault = f"a {what} on a card is text of {LONGEST_NAME} letters at most"
+        raise SeatworkError(words, fault, f"give a shorter {what}")
+    return words
 
 
 def heading(pages: Pages, title: str, *lines: str) -> None:

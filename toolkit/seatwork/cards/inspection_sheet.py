@@ -18,6 +18,7 @@ from seatwork.units import rounded_length, show_both, show_length
 QUANTITIES = ("diameter", "depth", "stand")
 COLUMNS = (0.12, 0.2, 0.3, 0.38)
 BINS_ACROSS = 8
+MOST_PARTS = 500
 POINTS = 12.0
 
 
@@ -52,6 +53,9 @@ def inspection_sheet(
     parts = [part for part in inspection.parts if part.measured.feature == feature]
     if not parts:
         raise SeatworkError(feature, "no part of that feature was measured", "name another")
+    if len(parts) > MOST_PARTS:
+        fault = f"{len(parts):,} parts are too many for one sheet"
+        raise SeatworkError(feature, fault, f"split the file, {MOST_PARTS} parts to a sheet")
     if quantity not in QUANTITIES:
         raise SeatworkError(quantity, "no chart is drawn of that", f"say {', '.join(QUANTITIES)}")
     chart, system = run_chart(parts, quantity), parts[0].system

@@ -7,6 +7,7 @@ from seatwork.cards.blocks import (
     heading,
     in_full,
     in_short,
+    named,
     reading_box,
     sign_here,
     written,
@@ -65,6 +66,7 @@ def job_card(
     SeatworkError
         If the paper is not known, or the plan holds nothing to cut.
     """
+    named(name, "name")
     if not plan.seats:
         raise SeatworkError(
             plan.callout.text, "the plan holds nothing to cut", "write a note with a seat or a hole"

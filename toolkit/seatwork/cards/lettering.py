@@ -1,5 +1,6 @@
 """Lettering on paper: how wide words come out, and where lines break."""
 
+from bisect import bisect_right
 from functools import lru_cache
 from typing import Any
 
@@ -100,10 +101,15 @@ def _pieces(word: str, most: float, bold: bool) -> list[str]:
     """Cut a word that is wider than a whole line."""
     pieces = []
     while word_width(word, bold) > most:
-        cut = next(n for n in range(len(word), 0, -1) if n == 1 or word_width(word[:n]) <= most)
+        fitting = bisect_right(range(1, len(word)), most, key=lambda n: _wide(word, n, bold))
+        cut = max(1, fitting)
         pieces.append(word[:cut])
         word = word[cut:]
     return [*pieces, word] if word else pieces
+
+
+def _wide(word: str, count: int, bold: bool) -> float:
+    return word_width(word[:count], bold)
 
 
 def write(

@@ -32,6 +32,9 @@ THIN, THICK = 0.8, 1.2
 GRAYS = 8
 """Colors that a black and white page needs on the screen."""
 
+LONGEST_FOOT = 300
+"""Letters of the line at the foot; a page has room for some 80."""
+
 SAID = 3
 """Paragraphs of a page that its alt text gives; the whole is in ``Pages.words``."""
 
@@ -56,12 +59,15 @@ class Pages:
     Raises
     ------
     SeatworkError
-        If the paper is not known.
+        If the paper is not known, or the foot is no line of 300 letters at most.
     """
 
     def __init__(self, paper: str = "letter", foot: str = "") -> None:
-        if paper not in PAPERS:
+        if not isinstance(paper, str) or paper not in PAPERS:
             raise SeatworkError(paper, "that paper is not known", f"write {' or '.join(PAPERS)}")
+        if not isinstance(foot, str) or len(foot) > LONGEST_FOOT:
+            fault = f"it is no line of {LONGEST_FOOT} letters at most"
+            raise SeatworkError(foot, fault, "give a shorter name")
         self.width, self.height = PAPERS[paper]
         self.foot = foot
         self.figures: list[Figure] = []

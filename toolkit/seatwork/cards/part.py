@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterable, Mapping
 
-from seatwork.cards.blocks import caption, heading, in_full, sign_here, written
+from seatwork.cards.blocks import caption, heading, in_full, named, sign_here, written
 from seatwork.cards.job import Day, add_cards
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
@@ -52,6 +52,7 @@ def part_card(
     SeatworkError
         If there is nothing to cut.
     """
+    named(name, "name")
     if not any(plan.seats for plan in plans.values()):
         raise SeatworkError(name, "no feature of the part could be planned", "check its notes")
     pages = Pages(paper, foot=f"Part card {name}")

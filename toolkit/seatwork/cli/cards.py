@@ -38,7 +38,7 @@ def card(
     Example: seatwork card "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD" --material "6061 aluminum"
     --machine "bench drill press" hopper.pdf
     """
-    _free(out, replace)
+    free(out, replace)
     when = day or date.today().isoformat()
     path = Path(note) if len(note) < 250 and "\n" not in note else None
     if path is not None and path.suffix.casefold() in (".csv", ".txt"):
@@ -97,10 +97,12 @@ def _files(out: Path, count: int) -> list[Path]:
     return [out]
 
 
-def _free(out: Path, replace: bool) -> None:
+def free(out: Path, replace: bool) -> None:
     """Refuse a name that is no PDF or SVG, and a file that is there."""
     if out.suffix.casefold() not in (".pdf", ".svg"):
         raise SeatworkError(out.name, "cards are PDF or SVG", "end the name with .pdf or .svg")
+    if out.is_dir():
+        raise SeatworkError(str(out), "that is a folder", "name a file in it")
     if out.exists() and not replace:
         raise SeatworkError(
             str(out), "that file is there already", "name another, or add --replace"
@@ -126,7 +128,7 @@ def keep(pages: Pages, out: Path, *, replace: bool = False) -> None:
     """
     files = _files(out, len(pages.figures))
     for file in files:
-        _free(file, replace)
+        free(file, replace)
     there = [file for file in files if file.exists()]
     try:
         _write(pages, out, files)

@@ -2,6 +2,7 @@
 
 import sys
 from importlib import import_module
+from io import TextIOWrapper
 from typing import Any
 
 import typer
@@ -9,6 +10,7 @@ from typer.core import TyperCommand, TyperGroup
 from typer.main import get_command
 
 from seatwork import __version__
+from seatwork.arguments import place_refused
 from seatwork.cli.commands import COMMANDS
 from seatwork.errors import SeatworkError
 
@@ -35,13 +37,16 @@ def load(name: str) -> Any:
     module, _, attribute = COMMANDS[name][0].partition(":")
     found = getattr(import_module(module), attribute)
     if not isinstance(found, typer.Typer):
-        single = typer.Typer(add_completion=False)
+        single = typer.Typer(add_completion=False, pretty_exceptions_enable=False)
         single.command(name, help=COMMANDS[name][1])(found)
         found = single
     return get_command(found)
 
 
-app = typer.Typer(cls=Commands, add_completion=False, no_args_is_help=True)
+# typer's own way to show an error prints the values of variables, keys and answers among them
+app = typer.Typer(
+    cls=Commands, add_completion=False, no_args_is_help=True, pretty_exceptions_enable=False
+)
 
 
 def show_version(wanted: bool) -> None:
@@ -61,9 +66,28 @@ def root(
 
 
 def main() -> None:
-    """Run the command given on the command line; a fault a person can mend is one sentence."""
+    """Run the command given on the command line; whatever fails is told in one sentence."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):  # a letter that cannot be shown stops nothing
+            stream.reconfigure(errors="backslashreplace")
     try:
         app()
-    except SeatworkError as error:
-        typer.secho(str(error), err=True, fg=typer.colors.RED)
+    except Exception as error:
+        typer.secho(sentence(error, _command()), err=True, fg=typer.colors.RED)
         sys.exit(1)
+
+
+def sentence(error: Exception, command: str) -> str:
+    """Tell what ended a command: a fault a person can mend, or one of seatwork itself."""
+    if isinstance(error, SeatworkError):
+        return str(error)
+    if isinstance(error, OSError):
+        return str(place_refused(error))
+    from seatwork.cli.faults import own_fault
+
+    return own_fault(error, command)
+
+
+def _command() -> str:
+    """Name the command given, and nothing else that was typed."""
+    return next((word for word in sys.argv[1:] if word in COMMANDS), "")

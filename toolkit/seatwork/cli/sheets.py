@@ -9,7 +9,7 @@ import typer
 
 from seatwork import notes, units
 from seatwork.cards import Pages, charts, coupons, formulas, gages, glossary, profile, station
-from seatwork.cli.cards import Day, Paper, Replace, keep, said
+from seatwork.cli.cards import Day, Paper, Replace, free, keep, said
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make
 from seatwork.plan.part_files import plan_parts
@@ -48,6 +48,7 @@ def print_sheet(
 
     Example: seatwork print formulas formulas.pdf
     """
+    free(out, replace)
     when = day or date.today().isoformat()
     if part:
         planned = plan_parts(part, material=material or None, machine=machine or None)

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from seatwork.errors import SeatworkError
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.rows import short
 
@@ -60,6 +61,8 @@ def counted(results: Mapping[str, Any]) -> tuple[SlipCount, ...]:
     tuple of SlipCount
         A learner counts once for a slip; an answer that matches two slips counts for both.
     """
+    if not isinstance(results, Mapping) or "files" not in results:
+        raise SeatworkError(results, "that is no record of marks", "read one with results.read")
     learners: defaultdict[str, set[str]] = defaultdict(set)
     questions: defaultdict[str, list[str]] = defaultdict(list)
     for learner, question, code in _found(results):

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from lark import UnexpectedInput
 
 LONGEST = 2000  # characters
+MOST_FEATURES = 40  # holes, seats and edges of one note
 CUTS = 3  # how often a note that cannot be read is shortened to find what was understood
 VOCABULARY = """
 DRILL REAM BORE PUNCH TAP THREAD HOLE HOLES PLACES THRU THROUGH DEEP DEPTH DIA CSK COUNTERSINK
@@ -79,6 +80,12 @@ def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
     decision = decide(text, as_parsed, system, rules)
     sizer = Sizer(text, decision.system)
     features = Assembler(text, sizer).run(marked(text, as_parsed))
+    if len(features) > MOST_FEATURES:
+        raise SeatworkError(
+            f"{text[:20]}…",
+            f"the note asks for {len(features)} things, more than {MOST_FEATURES}",
+            "write a note for each hole",
+        )
     said = Callout(features=features, system=decision.system, text=text)
     return Callout(
         features=features,

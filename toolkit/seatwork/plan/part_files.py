@@ -168,6 +168,8 @@ def _rows(path: Path) -> tuple[list[tuple[int, dict[str, str]]], list[str]]:
         rows = read_table(
             path, columns=COLUMNS, needed=("note",), most=MOST, longest=LONGEST, faults=faults
         )
+        if not rows and not faults:
+            raise SeatworkError(path.name, "it holds no note", "write a row for each feature")
         return [(row.number, row.cells) for row in rows], [str(fault) for fault in faults]
     if len(lines) > MOST:
         raise SeatworkError(path.name, f"it has more than {MOST} rows", "split it by part")

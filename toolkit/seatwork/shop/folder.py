@@ -12,6 +12,11 @@ from seatwork.errors import SeatworkError
 MARKER = "workbook.toml"
 FORMAT = 1
 LONGEST_FILE = 200_000  # bytes; a rule file is a few thousand
+LONGEST_KEY = re.compile(r"""(?:(?:[\w-]+|"[^"\n]*"|'[^'\n]*')[ \t]*\.[ \t]*){20}""")
+"""A key of over twenty parts; reading one of thousands takes minutes."""
+
+MOST_LOOKS = 60
+"""Times a file is read anew to find the line of a fault."""
 
 
 def find(start: Path | None = None) -> Path | None:
@@ -103,6 +108,12 @@ def parse_toml(text: str, name: str) -> dict[str, Any]:
     SeatworkError
         With file and line, if the text is no TOML.
     """
+    found = LONGEST_KEY.search(text)
+    if found:
+        line = text.count("\n", 0, found.start()) + 1
+        raise SeatworkError(
+            f"{name}, line {line}", "its name has over 20 parts", "write a heading and a name"
+        )
     try:
         return tomllib.loads(text)
     except (tomllib.TOMLDecodeError, RecursionError) as error:
@@ -135,8 +146,14 @@ def line_of(text: str, *keys: str) -> int:
     if len(seen) == 1 and '"""' not in text and "'''" not in text:
         return seen[0]
     lines = text.splitlines(keepends=True)
-    begins = 1
-    for count in range(1, len(lines) + 1):
+    begins, looks = 1, 0
+    for count, line in enumerate(lines, 1):
+        if begins == count and keys[-1] not in line and '"' not in line and "'" not in line:
+            begins = count + 1
+            continue
+        looks += 1
+        if looks > MOST_LOOKS:
+            return seen[0] if seen else begins
         try:
             so_far = tomllib.loads("".join(lines[:count]))
         except tomllib.TOMLDecodeError:

@@ -111,6 +111,7 @@ def ring(
     >>> ring(frequency=-27.0, spindle_speed=300.0, height=0.04).marks
     6.4
     """
+    checks.frequency(frequency)
     checks.count(points, "number of points")
     checks.not_below(height, 0, "height of the marks", "mm")
     marks = marks_per_turn(frequency=frequency, spindle_speed=spindle_speed, direction="lateral")

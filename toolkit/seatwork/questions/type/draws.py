@@ -4,7 +4,10 @@ from collections.abc import Sequence
 from random import Random
 from typing import TypeVar
 
+from seatwork.errors import SeatworkError
+
 Item = TypeVar("Item")
+MOST_STEPS = 1_000_000
 
 
 def generator(seed: bytes) -> Random:
@@ -26,6 +29,8 @@ def pick(rng: Random, items: Sequence[Item]) -> Item:
     >>> pick(generator(b"cones"), ["60", "82", "100"]) in ("60", "82", "100")
     True
     """
+    if not len(items):
+        raise SeatworkError("", "there is nothing to pick from", "give at least one")
     return items[int(rng.random() * len(items))]
 
 
@@ -37,6 +42,8 @@ def step_between(rng: Random, low: float, high: float, step: float) -> float:
     >>> 0.5 <= step_between(generator(b"cones"), 0.5, 1.5, 0.25) <= 1.5
     True
     """
+    if not (step > 0 and 0 <= (high - low) / step <= MOST_STEPS):
+        raise SeatworkError(step, "it does not part the range in whole steps", "take a larger step")
     count = round((high - low) / step) + 1
     return low + step * int(rng.random() * count)
 

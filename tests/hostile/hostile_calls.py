@@ -10,7 +10,7 @@ from random import Random
 from typing import Any
 
 import numpy as np
-from seatwork import cutting, inspection, marking, notes, questions, seats, tables
+from seatwork import cutting, hardware, inspection, marking, notes, questions, seats, tables
 from seatwork.errors import SeatworkError
 from seatwork.plan import make_plan
 from seatwork.plan.rows import Row
@@ -253,8 +253,18 @@ CALLS: dict[str, Call] = {
     "hardware.thread": always(text="1/4-20"),
     "hardware.washer": always(text="1/4 narrow"),
     "hardware.wrench_socket": always(text="3/8 hex cap", outside_diameter=20.0),
+    "hardware.job": lambda ground: {"name": hardware.jobs()[0]},
+    "hardware.jobs": always(fit=None),
+    "questions.pick": lambda ground: {"rng": Random(1), "items": ["a", "b"]},
+    "questions.shuffled": lambda ground: {"rng": Random(1), "items": ["a", "b"]},
+    "questions.slip": always(code="M01", value=1.0, sentence="a slip of the pen", twin_of=None),
+    "questions.step_between": lambda ground: {
+        "rng": Random(1), "low": 1.0, "high": 2.0, "step": 0.1,
+    },
     "notes.read": always(text=NOTE, system="inch", rules=rules()),
     "notes.write": lambda ground: {"callout": notes.read(NOTE), "style": "symbols"},
+    "plan.show_power": always(watts=500.0, system="inch"),
+    "plan.show_torque": always(newton_meters=2.0, system="inch"),
     "plan.plan_parts": lambda ground: {
         "paths": [ground.notes], "material": "6061 aluminum", "machine": "bench drill press",
     },
@@ -268,6 +278,9 @@ CALLS: dict[str, Call] = {
     "inspection.Measured": always(part="P1", diameter=9.8),
     "inspection.inspect": lambda ground: {
         "measured": [inspection.Measured(part="P1", diameter=9.8)], "plans": {"": plan()},
+    },
+    "inspection.write_blank": lambda ground: {
+        "plans": {"A": plan()}, "path": ground.folder / "blank.csv", "replace": True,
     },
     "inspection.histogram": always(values=[9.8, 9.9, 9.85], width=0.05),
     "inspection.inspect_parts": lambda ground: {
@@ -317,11 +330,11 @@ CALLS: dict[str, Call] = {
     "opening.source": lambda ground: {"package": ground.folder},
     "benches.angles": always(cutter_angle=82.0, screw="M6 socket flat 90° (hopper plate)"),
     "benches.chatter": always(speed=1000, flutes=6, width=0.5, runout=0.0),
-    "benches.counterbore": always(depth=None, socket=None, washer=False),
+    "benches.counterbore": always(way="cut for the head", washer=False, measured=False),
     "benches.cutters": always(pick=None, opened=None, material=None),
-    "benches.depth": always(cut=False, new_nose=2.0, diameter=None),
+    "benches.depth": always(cut=False, new_nose=2.0, stop_error=0.0),
     "benches.edges": always(all_round=False, place=None, width=None),
-    "benches.flush": always(diameter=None, tolerance=None, hole=None),
+    "benches.flush": always(diameter=12.9, tolerance=0.1, hole=6.8),
     "benches.gaging": always(shown=False, way=None, rise=None),
     "benches.note": always(note=NOTE, opened=False, system="inch"),
     "benches.slips": always(pick=None, answer=None, learner=None),

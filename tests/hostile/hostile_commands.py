@@ -1,0 +1,80 @@
+"""Every command given rightly, by name; what hostile words take the place of."""
+
+import os
+from pathlib import Path
+
+from seatwork.files import write_table
+
+NOTE = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
+SHOP = ("--material", "6061 aluminum", "--machine", "bench drill press")
+RIGHT: dict[str, tuple[str, ...]] = {
+    "open": ("open", "workbook", "--no-browser", "--port", "8899"),
+    "doctor": ("doctor", "workbook"),
+    "plan": ("plan", NOTE, *SHOP, "--screw", "#10 flat head", "--thickness", "1/4 in",
+             "--edge", "1/2 in", "--engagement", "1/4 in"),
+    "plan of a part": ("plan", "plate.csv", *SHOP),
+    "inspect": ("inspect", "measured.csv", "--part", "plate.csv", *SHOP, "--to", "out.csv",
+                "--feature", "A", "--replace"),
+    "demo": ("demo", "mill", "--paper", "letter"),
+    "card": ("card", NOTE, "card.pdf", *SHOP, "--screw", "#10 flat head", "--thickness",
+             "1/4 in", "--edge", "1/2 in", "--name", "hopper", "--paper", "letter", "--date",
+             "2026-03-02", "--replace"),
+    "card of a part": ("card", "plate.csv", "card.svg", *SHOP, "--replace"),
+    "print": ("print", "formulas", "sheet.pdf", "--paper", "a4", "--replace"),
+    "print of a seat": ("print", "gage-sheet", "sheet.svg", "--note", NOTE, *SHOP, "--screw",
+                        "#10 flat head", "--thickness", "1/4 in", "--date", "1", "--replace"),
+    "export": ("export", "page.ipynb", "pages", "--replace"),
+    "sources": ("sources", "--from-memory"),
+    "rules": ("rules", "angle"),
+    "coverage": ("coverage", "countersink", "--csv", "coverage.csv", "--replace"),
+    "hand-out": ("hand-out", "counterbores", "--course", "course", "--to", "given", "--sitting",
+                 "1", "--mode", "graded"),
+    "mark": ("mark", "counterbores", "in", "--course", "course", "--day", "2026-03-02",
+             "--language", "en"),
+    "check": ("check", "page.ipynb"),
+    "why": ("why", "counterbores", "L01", "b2", "0.5", "--course", "course"),
+    "slips": ("slips", "counterbores", "--course", "course", "--learners"),
+    "override": ("override", "counterbores", "L01", "b2", "1", "said aloud", "--form", "1",
+                 "--course", "course", "--day", "2026-03-02"),
+    "roster new": ("roster", "new", "2", "--course", "other"),
+    "roster show": ("roster", "show", "--course", "course"),
+    "question new": ("question", "new", "questions/mine.py"),
+    "question check": ("question", "check", "own.py"),
+}  # fmt: skip
+"""Words of each command, run in the folder that `ground` lays out."""
+
+WORDS = (
+    "", "abc", "nan", "inf", "-1", "0", "1e400", "9" * 400, "x" * 2000, "a\nb", "\udcff\u202e",
+    "a{b}c", "%s", "<b>",
+)  # fmt: skip
+PLACES = (
+    "folder", "folder.csv", "folder.pdf", "folder.ipynb", "folder.py", "nowhere/deep/file.csv",
+    "pipe.csv", "pipe.pdf", "pipe.ipynb", "pipe.py", "loop.csv", "loop.pdf", "empty.csv",
+    "empty.ipynb", "empty.py", "bytes.csv", "bytes.ipynb", "bytes.py", "bytes.pdf/in.pdf",
+    "/dev/full", "full.csv", "full.pdf", "n" * 300 + ".csv", "n" * 300 + ".pdf", "fails.py",
+    "[x]::y.csv", "course/roster.csv",
+)  # fmt: skip
+
+
+def ground(folder: Path) -> None:
+    """Lay out what the commands work on, and the odd places beside it."""
+    (folder / "plate.csv").write_text(f"feature,note\nA,{NOTE}\n", encoding="utf-8")
+    (folder / "measured.csv").write_text("part,feature,diameter\nP1,A,.385 in\n", encoding="utf-8")
+    page = '{"cells": [], "metadata": {}, "nbformat": 4, "nbformat_minor": 5}'
+    (folder / "page.ipynb").write_text(page, encoding="utf-8")
+    (folder / "own.py").write_text("", encoding="utf-8")
+    (folder / "fails.py").write_text("1 / 0\n", encoding="utf-8")
+    for name in (
+        "folder",
+        "in",
+        "course",
+        *(f"folder.{end}" for end in ("csv", "pdf", "ipynb", "py")),
+    ):
+        (folder / name).mkdir()
+    write_table(folder / "course" / "roster.csv", ("learner", "group"), [("L01", ""), ("L02", "")])
+    for end in ("csv", "pdf", "ipynb", "py"):
+        os.mkfifo(folder / f"pipe.{end}")
+        (folder / f"empty.{end}").write_bytes(b"")
+        (folder / f"bytes.{end}").write_bytes(bytes(range(256)) * 4)
+        (folder / f"full.{end}").symlink_to("/dev/full")
+        (folder / f"loop.{end}").symlink_to(folder / f"loop.{end}")
