@@ -74,9 +74,9 @@ STATES: dict[str, dict[str, dict]] = {
     "cutters": {
         "opened": {"opened": True},
         "picked": {"pick": "B"},
-        "hopper": {"job": "hopper plate: flat heads", "pick": "E"},
-        "pads": {"job": "frame pad: spotfaces"},
-        "too_fast": {"job": "frame pad: spotfaces", "machine": "bench drill press", "pick": "E"},
+        "hopper": {"job": "#10 flat head 82° (hopper plate)", "pick": "E"},
+        "pads": {"job": "spotface 1-1/4 (frame pad)"},
+        "too_fast": {"job": "spotface 1-1/4 (frame pad)", "machine": "bench drill press", "pick": "E"},
     },
     "spotface": {
         "tight": {"shown": True},

@@ -9,14 +9,20 @@ import numpy as np
 import pytest
 from seatwork import benches
 from seatwork.benches.chatter_bench import Chatter
-from seatwork.benches.chatter_jobs import CRANK, FRAME, HOPPER, INDENTATION, MILL, UNEVEN, jobs
+from seatwork.benches.chatter_seat import INDENTATION, UNEVEN, CutSeat
 from seatwork.benches.chatter_shown import CONES, CURES, MAP, TRACE
 from seatwork.benches.hearing import Hearing, wav
 from seatwork.benches.picture import LivePicture
 from seatwork.cutting import NOTE
 from seatwork.errors import SeatworkError
+from seatwork.hardware.job_list import job
 from seatwork.shop.shop import Shop
 
+FRAME, CRANK, HOPPER = (
+    "1/4 flat head 82° (frame)",
+    "1/4 flat head 82° (crank arm)",
+    "M6 socket flat 90° (hopper plate)",
+)
 VIEWS = {CONES: {}, MAP: {"on_map": True}, TRACE: {"in_time": True}, CURES: {"cures": True}}
 
 
@@ -42,8 +48,8 @@ def test_the_answer():
     """
     bench = benches.chatter(shown=True)
     result = bench.result
-    assert result.setup.sings(1000, 0.508)
-    assert not result.setup.sings(300, result.job.full_width)
+    assert result.mounted.sings(1000, 0.508)
+    assert not result.mounted.sings(300, result.seat.full_width)
     assert "The one at 1000 rev/min sings" in words(bench)
 
 
@@ -53,7 +59,7 @@ def test_marks_and_pitch_agree():
     Source: kinematics, marks = f / turns per second.
     """
     result = benches.chatter(shown=True).result
-    cone = result.setup.cone(1000.0, 0.508, shown=True)
+    cone = result.mounted.cone(1000.0, 0.508, shown=True)
     assert cone.marks == pytest.approx(60 * cone.frequency / 1000, abs=1.0)
 
 
@@ -64,8 +70,8 @@ def test_one_flute_carries_more_width():
     b_lim(1, zn)/z holds without damping only.
     """
     bench = benches.chatter(shown=True)
-    six = bench.result.setup.limit(1000.0).width
-    one = bench.set(flutes=1).result.setup.limit(1000.0).width
+    six = bench.result.mounted.limit(1000.0).width
+    one = bench.set(flutes=1).result.mounted.limit(1000.0).width
     assert one > 6 * six
 
 
@@ -74,7 +80,7 @@ def test_critical_speed_by_hand():
 
     Source: derived, closed form (6) of the chatter model, worked out here from the setup.
     """
-    setup = benches.chatter(shown=True, job=CRANK).result.setup
+    setup = benches.chatter(shown=True, job=CRANK).result.mounted
     cut, machine = setup.cut, setup.machine
     assert cut.process_damping == pytest.approx(4.1e13 * 0.00011**2 / 2)
     omega, zeta = 2 * np.pi * 250.0, 0.04
@@ -93,7 +99,7 @@ def test_the_wear_land_stands_for_the_shop_s_damping(material):
 
 def test_the_hatch_ends_at_a_quarter_wave():
     """Where the hatch ends, the wave is four wear lands long, within a column of the map."""
-    setup = benches.chatter(shown=True).result.setup
+    setup = benches.chatter(shown=True).result.mounted
     speed = setup.doubtful_below()
     wave_length = np.pi * setup.cut.mean_diameter * speed / 60 / 250.0
     assert 0.11 / wave_length == pytest.approx(0.25, rel=0.03)
@@ -103,7 +109,7 @@ def test_the_hatch_ends_at_a_quarter_wave():
 def test_a_proud_lip_makes_it_a_single_flute():
     """One lip 0.1 mm proud at a feed of 0.089 mm leaves one lip in cut; the readouts say so."""
     bench = benches.chatter(shown=True, runout=0.1)
-    assert bench.result.setup.lips.flutes == 1
+    assert bench.result.mounted.lips.flutes == 1
     assert "Six flutes, 1 in cut" in bench.text
     assert not bench.result.sings
 
@@ -112,16 +118,16 @@ def test_a_proud_lip_makes_it_a_single_flute():
 def test_uneven_spacings_are_one_turn(flutes):
     """Every uneven spacing is one turn and differs from even."""
     bench = benches.chatter(shown=True, uneven=True, flutes=flutes)
-    assert not bench.result.setup.cutter.equally_spaced
+    assert not bench.result.mounted.cutter.equally_spaced
     assert f"{sum(UNEVEN[flutes]):g}" == "360"
 
 
 def test_uneven_and_stiffer_and_rake_help():
     """Uneven spacing, twice the stiffness and 10° of rake each carry more width at 1000."""
     bench = benches.chatter(shown=True)
-    plain = bench.result.setup.limit(1000.0).width
-    for better in ({"uneven": True}, {"stiffness": 2.0}, {"rake": 10}, {"machine": MILL}):
-        width = benches.chatter(shown=True, **better).result.setup.limit(1000.0).width
+    plain = bench.result.mounted.limit(1000.0).width
+    for better in ({"uneven": True}, {"stiffness": 2.0}, {"rake": 10}, {"machine": "knee mill"}):
+        width = benches.chatter(shown=True, **better).result.mounted.limit(1000.0).width
         assert width is None or width > plain
 
 
@@ -159,7 +165,7 @@ def test_moved_is_fresh(view):
     bench = benches.chatter(shown=True, **VIEWS[view])
     scene = bench.scene(bench.result, bench.look())
     drawing = scene.draw()
-    assert scene.move(bench.set(flutes=3, speed=1500, width=0.9).result) == bench.text
+    assert scene.move(bench.set(flutes=3, speed=1500, width=0.9).drawn) == bench.text
     assert drawing.png(0.5) == bench.drawing.png(0.5)
 
 
@@ -173,7 +179,7 @@ def test_moved_is_fresh(view):
         ({"speed": "fast"}, "fast"),
         ({"speed": "nan"}, "nan"),
         ({"rake": 40}, "trend"),
-        ({"job": "a wall"}, "no such choice"),
+        ({"job": "a wall"}, "no such job"),
         ({"stiffness": 0}, "loose quill"),
     ],
 )
@@ -218,7 +224,7 @@ def test_the_sound_is_true_and_never_clips():
     assert abs(samples).max() <= 1.0
     late = samples[len(samples) // 2 :]
     pitch = np.argmax(abs(np.fft.rfft(late * np.hanning(len(late))))) * 44100 / len(late)
-    assert pitch == pytest.approx(bench.result.setup.frequency(1000.0, 0.508), rel=0.03)
+    assert pitch == pytest.approx(bench.result.mounted.frequency(1000.0, 0.508), rel=0.03)
     assert "low volume" in said
 
 
@@ -250,7 +256,7 @@ def test_a_move_is_short_on_the_wire():
         picture = LivePicture(bench.scene(bench.result, bench.look()))
         sizes = []
         for flutes in (5, 4, 3, 2, 1, 6) * 2:
-            _, changes = picture.move(bench.set(flutes=flutes).result)
+            _, changes = picture.move(bench.set(flutes=flutes).drawn)
             sizes.append(len(json.dumps(changes, separators=(",", ":"))))
         assert median(sizes[6:]) < most
 
@@ -260,7 +266,7 @@ def test_the_seats_are_the_lists_own():
 
     Sources: ASME B18.6.3 and drill H; ISO 10642 and ISO 273 medium.
     """
-    frame, hopper = jobs()[FRAME], jobs()[HOPPER]
+    frame, hopper = (CutSeat(job=job(name), material="gray iron") for name in (FRAME, HOPPER))
     assert frame.diameter / 25.4 == pytest.approx(0.507)
     assert frame.hole_diameter / 25.4 == pytest.approx(0.266)
     assert (frame.included_angle, hopper.included_angle) == (82, 90)

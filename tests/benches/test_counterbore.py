@@ -161,7 +161,7 @@ def test_a_washer_makes_it_wider_and_deeper():
         ({"way": "hammer"}, "no such choice"),
         ({"measured": True, "socket": "0.500 in"}, "wider than the head it turns"),
         ({"way": BOSS, "depth": "0.300 in"}, "takes the whole boss"),
-        ({"screw": "<b>"}, "no screw size"),
+        ({"screw": "<b>"}, "no such job"),
         ({"screw": "M6 socket flat head"}, "no hexagon"),
         ({"screw": "M6"}, "which head"),
         ({"depth": "-0.1 in"}, "no sign"),

@@ -5,13 +5,20 @@ import itertools
 import pytest
 from seatwork import benches
 from seatwork.benches import cutters_bench
-from seatwork.benches.cutter_jobs import CAP, GUARD, HOPPER, LETTERS, PAD, PLACES, SHEET
+from seatwork.benches.cutters_sums import LETTERS, seated_jobs
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.shop.choosing.choosing import Choice, Refusal
 from seatwork.shop.shop import Shop
 
+GUARD, HOPPER, CAP, PAD, SHEET = JOBS = (
+    "edges of the holes (guard)",
+    "#10 flat head 82° (hopper plate)",
+    "3/8 socket head (bearing cap)",
+    "spotface 1-1/4 (frame pad)",
+    "#10 flat head 100° (guard)",
+)
 ANSWERS = {GUARD: "XH90", HOPPER: "CS82-1", CAP: "A-5/8", PAD: "A-1-1/4", SHEET: "CS100-3"}
 """Common practice, no source: a cross-hole cutter in sheet; one flute chatters least; a flat
 seat wants the cutter of its size with a pilot for its hole; a seat wants its own angle."""
@@ -23,7 +30,7 @@ def words(bench):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("job", list(PLACES))
+@pytest.mark.parametrize("job", seated_jobs())
 def test_it_opens_as_a_question(job):
     """Before a pick neither picture, text, readouts nor sources say which one fits."""
     bench = benches.cutters(job=job)
@@ -45,7 +52,7 @@ def test_the_answer(job, answer):
     assert f"{answer}" in words(bench)
 
 
-@pytest.mark.parametrize("job", list(PLACES))
+@pytest.mark.parametrize("job", seated_jobs())
 def test_five_to_choose_from(job):
     """Five different cutters, in the order of the list; some fit and at least two do not."""
     shown = benches.cutters(job=job).result.shown
@@ -104,8 +111,8 @@ def test_another_job_is_another_question():
     ("given", "sentence"),
     [
         ({"pick": "F"}, "no such choice"),
-        ({"machine": "<b>lathe</b>"}, "no such choice"),
-        ({"material": "wood"}, "no such choice"),
+        ({"machine": "<b>lathe</b>"}, "does not list it"),
+        ({"material": "wood"}, "does not list it"),
         ({"opened": 1}, "on or off"),
     ],
 )
@@ -129,7 +136,7 @@ def shop_without(*kinds):
 def test_a_shop_with_nothing_that_fits(monkeypatch, drawing_faults):
     """Where nothing fits the bench says so, and what would do."""
     shop = shop_without("counterbore head", "end mill")
-    monkeypatch.setattr(cutters_bench.Shop, "at", lambda: shop)
+    monkeypatch.setattr(cutters_bench, "shop", lambda: shop)
     bench = benches.cutters(job=CAP, opened=True)
     assert "None of the shop's cutters does it" in words(bench)
     assert "would do" in bench.text
@@ -141,7 +148,7 @@ def test_a_shop_with_nothing_that_fits(monkeypatch, drawing_faults):
 def test_a_shop_without_such_cutters(monkeypatch):
     """A shop with no flat-bottomed cutter at all gets a sentence for a counterbore."""
     shop = shop_without("counterbore", "counterbore head", "spotface cutter", "end mill")
-    monkeypatch.setattr(cutters_bench.Shop, "at", lambda: shop)
+    monkeypatch.setattr(cutters_bench, "shop", lambda: shop)
     with pytest.raises(SeatworkError, match="no such cutter at all"):
         benches.cutters(job=CAP)
 
@@ -188,7 +195,7 @@ def test_code_rebuilds_it(values):
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all jobs and picks all words stand clear and whole."""
     found = []
-    for job, pick in itertools.product(PLACES, ("none yet", "A", "C", "E")):
+    for job, pick in itertools.product(seated_jobs(), ("none yet", "A", "C", "E")):
         bench = benches.cutters(job=job, pick=pick)
         drawing = bench.scene(bench.result, look).draw()
         found += [f"{job}, {pick}: {fault}" for fault in drawing_faults(drawing)]
@@ -196,7 +203,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("job", list(PLACES))
+@pytest.mark.parametrize("job", seated_jobs())
 def test_all_reasons_have_room(job):
     """For every pick of every preset all of the answer stands on the page."""
     for pick in LETTERS:
@@ -209,4 +216,12 @@ def test_the_page_can_show_it():
     bench = benches.cutters(pick="B")
     scene = bench.scene(bench.result, bench.look())
     assert isinstance(scene, Scene)
-    assert LivePicture(scene).move(bench.result)[0] == bench.text
+    assert LivePicture(scene).move(bench.drawn)[0] == bench.text
+
+
+def test_any_screw_is_a_job():
+    """An M8 socket head screw wants 15 mm by 8.6, by DIN 974-1; a hex cap asks for its wrench."""
+    seat = benches.cutters(job="M8 SHCS").result.wanted.seat
+    assert (seat.diameter, seat.depth) == pytest.approx((15.0, 8.6))
+    with pytest.raises(SeatworkError, match="room for the wrench socket"):
+        benches.cutters(job="3/8-16 hex cap")

@@ -2,11 +2,15 @@
 
 import pytest
 from seatwork import benches
-from seatwork.benches.chatter_jobs import CRANK, FRAME, HOPPER
 from seatwork.benches.chatter_shown import CONES, CURES, MAP, TRACE
 
 pytestmark = pytest.mark.slow
 
+FRAME, CRANK, HOPPER = (
+    "1/4 flat head 82° (frame)",
+    "1/4 flat head 82° (crank arm)",
+    "M6 socket flat 90° (hopper plate)",
+)
 VIEWS = {CONES: {}, MAP: {"on_map": True}, TRACE: {"in_time": True}, CURES: {"cures": True}}
 
 

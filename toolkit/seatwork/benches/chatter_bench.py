@@ -1,33 +1,31 @@
 """The chatter bench: which cut sings, what it leaves on the cone, and what the shop does then."""
 
+from collections.abc import Callable
 from typing import Any, ClassVar
 
 from seatwork import cutting
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.chatter_jobs import (
-    CRANK,
-    FRAME,
-    HOPPER,
-    LATHE,
-    MILL,
-    PRESS,
+from seatwork.benches.chatter_seat import (
     UNEVEN,
-    SeatJob,
-    jobs,
-    machines,
+    CutSeat,
+    axial,
+    known_metal,
     metal,
+    metals,
     sources,
+    springy,
 )
-from seatwork.benches.chatter_shown import CONES, CURES, MAP, SCENES, TRACE, Plunge, Shown
-from seatwork.benches.chatter_sums import Setup
-from seatwork.benches.controls import Choice, Control, Number, Switch
+from seatwork.benches.chatter_shown import CONES, CURES, MAP, SCENES, TRACE, Plunge
+from seatwork.benches.chatter_sums import Mounted
+from seatwork.benches.controls import Control, Number, Pick, Switch
 from seatwork.benches.measures import Measure
 from seatwork.cutting import Cutter, Sound, marks_per_turn
 from seatwork.drawings.chatter_cones import hertz
-from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import Length, SeatworkError
+from seatwork.hardware.job_list import flat_job, flat_jobs
 from seatwork.units import show_number, show_spindle
 
+FIRST = "1/4 flat head 82° (frame)"
 HEARD = 1.0
 """How long a cut is heard [s]."""
 
@@ -41,9 +39,17 @@ def _picture(name: str, label: str) -> Switch:
 
 
 class Chatter(Bench[Plunge]):
-    """The bench itself; begin with ``chatter``."""
+    """Show which cut sings, what it leaves on the cone, and what helps.
 
-    name = "chatter"
+    Opens on a question: the same seat on the same machine, six flutes, cut at 1000 and at 300
+    rev/min. Everything it shows is an illustration, not a prediction for your machine.
+
+    Examples
+    --------
+    >>> Chatter(shown=True).readouts()[0]
+    ['Here', 'sings, 273 Hz']
+    """
+
     title = "Chatter: which cut sings?"
     cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press", "paper")
     controls: ClassVar[tuple[Control, ...]] = (
@@ -51,144 +57,88 @@ class Chatter(Bench[Plunge]):
         _picture("on_map", "Map"),
         _picture("in_time", "In time"),
         _picture("cures", "What helps?"),
-        Number(
-            name="speed",
-            label="Spindle speed, rev/min",
-            kind="spindle",
-            low=100,
-            high=3000,
-            start=1000,
-            size=10,
-            why="the map goes that far",
-            needs="shown",
-        ),
-        Number(
-            name="flutes",
-            label="Flutes",
-            kind="count",
-            low=1,
-            high=6,
-            start=6,
-            page=1,
-            why="countersinks have one to six",
-            needs="shown",
-        ),
-        Number(
-            name="width",
-            label="Lip in cut",
-            low=0.127,
-            high=5.08,
-            start=0.508,
-            why="that is how far these plunges go",
-            needs="shown",
-        ),
-        Choice(name="job", label="Seat", options=(FRAME, CRANK, HOPPER), start=FRAME, folded=True),
-        Choice(
-            name="machine", label="Machine", options=(PRESS, MILL, LATHE), start=PRESS, folded=True
-        ),
-        Number(
-            name="other_speed",
-            label="Speed beside it, rev/min",
-            kind="spindle",
-            low=100,
-            high=3000,
-            start=300,
-            size=10,
-            why="the map goes that far",
-            folded=True,
-        ),
+        Number(name="speed", label="Spindle speed, rev/min", kind="spindle", low=100, high=3000,
+               start=1000, size=10, why="the map goes that far", needs="shown"),
+        Number(name="flutes", label="Flutes", kind="count", low=1, high=6, start=6, page=1,
+               why="countersinks have one to six", needs="shown"),
+        Number(name="width", label="Lip in cut", low=0.127, high=5.08, start=0.508,
+               why="that is how far these plunges go", needs="shown"),
+        Pick(name="job", label="Seat", listed=flat_jobs, known=flat_job, start=FIRST,
+             others="another flat head screw", folded=True),
+        Pick(name="material", label="Material", listed=metals, known=known_metal,
+             folded=True),
+        Pick(name="machine", label="Machine", listed=springy, known=axial,
+             start="bench drill press", folded=True),
+        Number(name="other_speed", label="Speed beside it, rev/min", kind="spindle", low=100,
+               high=3000, start=300, size=10, why="the map goes that far", folded=True),
         Switch(name="uneven", label="Flutes unevenly spaced", folded=True),
-        Number(
-            name="runout",
-            label="One lip proud by",
-            low=0.0,
-            high=0.2,
-            start=0.0,
-            why="more is a bent shank",
-            folded=True,
-        ),
-        Number(
-            name="rake",
-            label="Rake (grabs in brass, bronze, acrylic and thin sheet: none there)",
-            kind="angle",
-            low=0,
-            high=15,
-            start=0,
-            page=5,
-            why="the shear plane is a trend up to there",
-            folded=True,
-        ),
-        Number(
-            name="stiffness",
-            label="Stiffness, times that of the machine",
-            kind="ratio",
-            low=0.25,
-            high=4.0,
-            start=1.0,
-            size=5,
-            why="that spans a loose quill and a solid one",
-            folded=True,
-        ),
-        Number(
-            name="wear_land",
-            label="Wear land",
-            low=0.0,
-            high=0.2,
-            start=0.11,
-            why="a lip worn more is ground",
-            folded=True,
-        ),
-        Number(
-            name="feed",
-            label="Feed per turn",
-            kind="feed",
-            low=0.01,
-            high=0.3,
-            start=0.0889,
-            why="hand feeds lie there",
-            folded=True,
-        ),
-    )
+        Number(name="runout", label="One lip proud by", low=0.0, high=0.2, start=0.0,
+               why="more is a bent shank", folded=True),
+        Number(name="rake",
+               label="Rake (grabs in brass, bronze, acrylic and thin sheet: none there)",
+               kind="angle", low=0, high=15, start=0, page=5,
+               why="the shear plane is a trend up to there", folded=True),
+        Number(name="stiffness", label="Stiffness, times that of the machine", kind="ratio",
+               low=0.25, high=4.0, start=1.0, size=5,
+               why="that spans a loose quill and a solid one", folded=True),
+        Number(name="wear_land", label="Wear land", low=0.0, high=0.2, start=0.11,
+               why="a lip worn more is ground", folded=True),
+        Number(name="feed", label="Feed per turn", kind="feed", low=0.01, high=0.3, start=0.0889,
+               why="hand feeds lie there", folded=True),
+    )  # fmt: skip
 
-    def work_out(self, **values: Any) -> Plunge:
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let a seat bring its metal, and a picture switched on take the place of the others."""
+        brought: dict[str, Any] = {}
+        if "job" in given:
+            brought["material"] = flat_job(given["job"]).material
+        if any(given.get(name) for name in PICTURES):
+            brought |= dict.fromkeys(PICTURES, False)
+        return brought
+
+    def work_out(
+        self, *, shown: bool, on_map: bool, in_time: bool, cures: bool, speed: float,
+        flutes: float, width: float, job: str, material: str, machine: str, other_speed: float,
+        uneven: bool, runout: float, rake: float, stiffness: float, wear_land: float, feed: float,
+    ) -> Plunge:  # fmt: skip
         """Put machine, cutter and metal together."""
-        job = jobs()[values["job"]]
-        _refuse_wide(values["width"], job)
-        setup = Setup(
-            machine=machines()[values["machine"]],
-            cutter=_cutter(values, job),
-            cut=metal(job, rake=values["rake"], wear_land=values["wear_land"]),
-            feed=values["feed"],
-            wear_land=max(values["wear_land"], 1e-6),
-        ).stiffer(values["stiffness"])
+        seat = CutSeat(job=flat_job(job), material=material)
+        _refuse_wide(width, seat)
+        mounted = Mounted(
+            machine=axial(machine),
+            cutter=_cutter(seat, flutes, uneven=uneven, runout=runout),
+            cut=metal(seat, rake=rake, wear_land=wear_land),
+            feed=feed,
+            wear_land=max(wear_land, 1e-6),
+        ).stiffer(stiffness)
+        turned = {MAP: on_map, TRACE: in_time, CURES: cures}
         return Plunge(
-            setup=setup,
-            job=job,
-            machine=values["machine"],
-            view=_view(values),
-            spindle_speed=values["speed"],
-            other_speed=values["other_speed"],
-            width=values["width"],
-            shown=values["shown"],
+            mounted=mounted,
+            seat=seat,
+            machine=machine,
+            view=next((view for view, on in turned.items() if on and shown), CONES),
+            spindle_speed=speed,
+            other_speed=other_speed,
+            width=width,
+            shown=shown,
         )
 
-    def scene(self, result: Plunge, look: Look) -> Scene[Plunge]:
+    def shows(self, result: Plunge) -> tuple[type[Any], Callable[[Plunge, str], Any]]:
         """Show the picture chosen."""
-        scene, part = SCENES[result.view]
-        return Shown(scene(part(result), look), part)
+        return SCENES[result.view]
 
     def measures(self, result: Plunge) -> tuple[Measure, ...]:
         """Give state, limit, critical speed and marks, once they are shown."""
         if not result.shown:
             return (Measure("Lip in cut, both", result.width),)
-        setup, speed = result.setup, result.spindle_speed
-        limit = setup.limit(speed)
+        mounted, speed = result.mounted, result.spindle_speed
+        limit = mounted.limit(speed)
         if self.look().projector:
             return (
                 Measure("Sings from", limit.width),
-                Measure("Quiet below", setup.quiet_below, kind="spindle"),
+                Measure("Quiet below", mounted.quiet_below, kind="spindle"),
             )
-        frequency = setup.frequency(speed, result.width)
+        frequency = mounted.frequency(speed, result.width)
         return (
             Measure(
                 "Here",
@@ -196,26 +146,19 @@ class Chatter(Bench[Plunge]):
                 kind="word",
             ),
             Measure("Begins to sing at", limit.width, note="of lip"),
-            Measure("Which is this deep", _depth(limit.width, result.job), note="past the touch"),
-            Measure("Quiet at any width below", setup.quiet_below, kind="spindle"),
+            Measure("Which is this deep", _depth(limit.width, result.seat), note="past the touch"),
+            Measure("Quiet at any width below", mounted.quiet_below, kind="spindle"),
             Measure("Marks as it begins", _marks(frequency, speed), kind="word"),
         )
 
     def sources(self, result: Plunge) -> tuple[str, ...]:
         """Tell where each number comes from."""
-        return sources(result.job, result.machine)
-
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; a picture switched on takes the place of the others."""
-        read = super()._read(given, now)
-        if any(read.get(name) for name in PICTURES):
-            read = dict.fromkeys(PICTURES, False) | read
-        return read
+        return sources(result.seat, result.machine)
 
     def sound(self) -> Sound:
         """Give the cut of the moment as a sound, at its true pitch."""
         result = self.result
-        trace = result.setup.trace(result.spindle_speed, result.width, HEARD)
+        trace = result.mounted.trace(result.spindle_speed, result.width, HEARD)
         return cutting.sound(trace=trace)
 
     def heard(self) -> tuple[Sound, str]:
@@ -226,135 +169,29 @@ class Chatter(Bench[Plunge]):
         return sound, f"{begin}.{quiet} {sound.sentence}"
 
 
-def chatter(
-    *,
-    shown: bool = False,
-    on_map: bool = False,
-    in_time: bool = False,
-    cures: bool = False,
-    speed: float | str = 1000,
-    flutes: float | str = 6,
-    width: float | str = 0.508,
-    job: str = FRAME,
-    machine: str = PRESS,
-    other_speed: float | str = 300,
-    uneven: bool = False,
-    runout: float | str = 0.0,
-    rake: float | str = 0,
-    stiffness: float | str = 1.0,
-    wear_land: float | str = 0.11,
-    feed: float | str = 0.0889,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Chatter:
-    """Show which cut sings, what it leaves on the cone, and what helps.
-
-    Opens on a question: the same seat on the same machine, six flutes, cut at 1000 and at 300
-    rev/min. Everything it shows is an illustration, not a prediction for your machine.
-
-    Parameters
-    ----------
-    shown : bool
-        Begin with the answer shown.
-    on_map, in_time, cures : bool
-        Which picture to show in place of the cones, one of them at most.
-    speed, other_speed : float or str
-        Spindle speed, and the one that stands beside it on the cones [rev/min].
-    flutes : float or str
-        Lips of the cutter [-], 1 to 6.
-    width : float or str
-        Lip in cut, the width of the chip [mm], or shop text.
-    job, machine : str
-        A seat of the cider mill, and the machine that cuts it.
-    uneven : bool
-        Whether the flutes stand at uneven angles.
-    runout : float or str
-        How far one lip stands proud, along its normal [mm], or shop text.
-    rake : float or str
-        Rake of the lips [deg], 0 to 15; it grabs in brass, bronze, acrylic and thin sheet.
-    stiffness : float or str
-        Times that of the machine [-], at the same natural frequency.
-    wear_land : float or str
-        Wear land on the flanks [mm], or shop text.
-    feed : float or str
-        Feed [mm/rev], or shop text.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Chatter
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If a value cannot be read or is out of range, or there is more lip in cut than the
-        finished seat has.
-
-    Examples
-    --------
-    >>> chatter(shown=True).readouts()[0]
-    ['Here', 'sings, 273 Hz']
-    """
-    return Chatter(
-        system=system,
-        palette=palette,
-        projector=projector,
-        shown=shown,
-        on_map=on_map,
-        in_time=in_time,
-        cures=cures,
-        speed=speed,
-        flutes=flutes,
-        width=width,
-        job=job,
-        machine=machine,
-        other_speed=other_speed,
-        uneven=uneven,
-        runout=runout,
-        rake=rake,
-        stiffness=stiffness,
-        wear_land=wear_land,
-        feed=feed,
-    )
-
-
-def _view(values: Values) -> str:
-    """Give the picture that is switched on."""
-    on = [view for name, view in PICTURES.items() if values[name] and values["shown"]]
-    return on[0] if on else CONES
-
-
-def _cutter(values: Values, job: SeatJob) -> Cutter:
-    flutes = values["flutes"]
+def _cutter(seat: CutSeat, flutes: float, *, uneven: bool, runout: float) -> Cutter:
     return Cutter(
-        flutes=int(flutes) if flutes == int(flutes) else flutes,
-        included_angle=job.included_angle,
-        spacing=UNEVEN.get(int(flutes)) if values["uneven"] else None,
-        runout=values["runout"],
+        flutes=int(flutes) if flutes == int(flutes) else flutes,  # type: ignore[arg-type]
+        included_angle=seat.included_angle,
+        spacing=UNEVEN.get(int(flutes)) if uneven else None,
+        runout=runout,
     )
 
 
-def _refuse_wide(width: float, job: SeatJob) -> None:
-    if width > job.full_width:
+def _refuse_wide(width: float, seat: CutSeat) -> None:
+    if width > seat.full_width:
         raise SeatworkError(
             Length(width),
             "the seat is done with {full} of lip in cut",
             "take less, or another seat",
-            full=Length(job.full_width),
+            full=Length(seat.full_width),
         )
 
 
-def _depth(width: float | None, job: SeatJob) -> float | None:
+def _depth(width: float | None, seat: CutSeat) -> float | None:
     if width is None:
         return None
-    return cutting.depth_of_cut(width=width, included_angle=job.included_angle)
+    return cutting.depth_of_cut(width=width, included_angle=seat.included_angle)
 
 
 def _marks(frequency: float | None, speed: float) -> str:
@@ -363,3 +200,6 @@ def _marks(frequency: float | None, speed: float) -> str:
         return "none"
     marks = marks_per_turn(frequency=frequency, spindle_speed=speed, direction="axial")
     return f"{show_number(marks, 1)} round the cone"
+
+
+chatter = Chatter

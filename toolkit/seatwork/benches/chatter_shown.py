@@ -3,13 +3,12 @@
 from dataclasses import dataclass, replace
 from typing import Any
 
-from seatwork.benches.chatter_jobs import COUNTED, MILL, PRESS, SeatJob, machines
-from seatwork.benches.chatter_sums import Setup
+from seatwork.benches.chatter_seat import COUNTED, CutSeat, axial, other_machine
+from seatwork.benches.chatter_sums import Mounted
 from seatwork.drawings.chatter_cones import ConesView, TwoCones
 from seatwork.drawings.chatter_cures import Cures, CuresView
 from seatwork.drawings.chatter_map import MapView, Place
 from seatwork.drawings.chatter_trace import Followed, TraceView
-from seatwork.drawings.scene import Drawing
 
 CONES, MAP, TRACE, CURES = "the cones", "the map", "the cut in time", "the cures"
 
@@ -20,9 +19,9 @@ class Plunge:
 
     Parameters
     ----------
-    setup : Setup
+    mounted : Mounted
         Machine, cutter and metal.
-    job : SeatJob
+    seat : CutSeat
         The seat.
     machine, view : str
         Which machine, and which picture.
@@ -34,8 +33,8 @@ class Plunge:
         Whether the answer is shown.
     """
 
-    setup: Setup
-    job: SeatJob
+    mounted: Mounted
+    seat: CutSeat
     machine: str
     view: str
     spindle_speed: float
@@ -46,8 +45,8 @@ class Plunge:
     @property
     def cutter(self) -> str:
         """The cutter in words."""
-        cutter = self.setup.cutter
-        left = self.setup.lips.flutes
+        cutter = self.mounted.cutter
+        left = self.mounted.lips.flutes
         uneven = "" if cutter.equally_spaced else ", uneven"
         proud = f", {left} in cut" if left != cutter.flutes else ""
         return f"{COUNTED[cutter.flutes]}{uneven}{proud}"
@@ -55,81 +54,65 @@ class Plunge:
     @property
     def sings(self) -> bool:
         """Whether the cut has begun to sing."""
-        return self.setup.sings(self.spindle_speed, self.width)
+        return self.mounted.sings(self.spindle_speed, self.width)
 
 
-class Shown:
-    """A scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, scene: Any, part: Any) -> None:
-        self._scene, self._part = scene, part
-
-    def draw(self) -> Drawing:
-        """Make the figure."""
-        drawing: Drawing = self._scene.draw()
-        return drawing
-
-    def move(self, result: Plunge) -> str:
-        """Show another result; return the text."""
-        return str(self._scene.move(self._part(result)))
-
-
-def cones(result: Plunge) -> TwoCones:
+def cones(result: Plunge, _system: str) -> TwoCones:
     """Give the same seat at the two speeds."""
-    job, setup = result.job, result.setup
+    seat, mounted = result.seat, result.mounted
     speeds = (result.spindle_speed, result.other_speed)
-    first, second = (setup.cone(speed, result.width, shown=result.shown) for speed in speeds)
+    first, second = (mounted.cone(speed, result.width, shown=result.shown) for speed in speeds)
     return TwoCones(
         cones=(first, second),
         cutter=result.cutter,
-        seat=job.seat,
-        diameter=job.diameter,
-        hole_diameter=job.hole_diameter,
+        seat=seat.name,
+        diameter=seat.diameter,
+        hole_diameter=seat.hole_diameter,
         shown=result.shown,
     )
 
 
-def place(result: Plunge) -> Place:
+def place(result: Plunge, _system: str) -> Place:
     """Give where the cut stands on the map."""
-    setup = result.setup
-    found, limit = setup.map(), setup.limit(result.spindle_speed)
+    mounted = result.mounted
+    found, limit = mounted.map(), mounted.limit(result.spindle_speed)
     return Place(
         speeds=found.spindle_speeds,
         limits=found.limit,
         spindle_speed=result.spindle_speed,
         width=result.width,
-        full_width=result.job.full_width,
+        full_width=result.seat.full_width,
         limit=limit.width,
         frequency=limit.frequency,
-        quiet_below=setup.quiet_below,
-        doubtful_below=setup.doubtful_below(),
+        quiet_below=mounted.quiet_below,
+        doubtful_below=mounted.doubtful_below(),
         cutter=result.cutter,
     )
 
 
-def followed(result: Plunge) -> Followed:
+def followed(result: Plunge, _system: str) -> Followed:
     """Give the cut in time."""
-    setup, speed = result.setup, result.spindle_speed
+    mounted, speed = result.mounted, result.spindle_speed
     return Followed(
-        trace=setup.trace(speed, result.width),
-        width=setup.followed(speed, result.width),
+        trace=mounted.trace(speed, result.width),
+        width=mounted.followed(speed, result.width),
         asked=result.width,
-        frequency=setup.frequency(speed, result.width),
+        frequency=mounted.frequency(speed, result.width),
         cutter=result.cutter,
     )
 
 
-def cures(result: Plunge) -> Cures:
+def cures(result: Plunge, _system: str) -> Cures:
     """Give what each cure comes to at the speed set."""
-    setup, speed = result.setup, result.spindle_speed
-    other = PRESS if result.machine == MILL else MILL
+    mounted, speed = result.mounted, result.spindle_speed
+    other = other_machine(result.machine)
     return Cures(
         spindle_speed=speed,
-        now=setup.limit(speed).width,
-        stiffer=setup.stiffer(2.0).limit(speed).width,
-        one_flute=setup.with_one_flute().limit(speed).width,
-        other=replace(setup, machine=machines()[other]).limit(speed).width,
-        quiet_below=setup.quiet_below,
+        now=mounted.limit(speed).width,
+        stiffer=mounted.stiffer(2.0).limit(speed).width,
+        one_flute=mounted.with_one_flute().limit(speed).width,
+        other=replace(mounted, machine=axial(other)).limit(speed).width,
+        quiet_below=mounted.quiet_below,
         cutter=result.cutter,
         other_machine=other,
     )

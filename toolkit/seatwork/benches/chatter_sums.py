@@ -22,8 +22,8 @@ STEPS, SHORTEST, TURNS = 60, 0.4, 1.25
 
 
 @dataclass(frozen=True, kw_only=True)
-class Setup:
-    """Everything but speed and width.
+class Mounted:
+    """A cutter mounted in a machine over its metal: everything but speed and width.
 
     Parameters
     ----------
@@ -112,48 +112,48 @@ class Setup:
         limit = self.limit(spindle_speed)
         return limit.frequency if self.sings(spindle_speed, width) else None
 
-    def stiffer(self, times: float) -> "Setup":
+    def stiffer(self, times: float) -> "Mounted":
         """Give the same on a machine so many times as stiff, ringing at the same pitch."""
         machine = replace(self.machine, stiffness=times * self.machine.stiffness)
         return replace(self, machine=machine)
 
-    def with_one_flute(self) -> "Setup":
+    def with_one_flute(self) -> "Mounted":
         """Give the same with a single flute."""
         one = Cutter(flutes=1, included_angle=self.cutter.included_angle)
         return replace(self, cutter=one)
 
 
 @lru_cache(maxsize=64)
-def _limit(setup: Setup, spindle_speed: float) -> Limit:
+def _limit(mounted: Mounted, spindle_speed: float) -> Limit:
     return cutting.width_limit(
-        machine=setup.machine,
-        cutter=setup.lips,
-        cut=setup.cut,
+        machine=mounted.machine,
+        cutter=mounted.lips,
+        cut=mounted.cut,
         spindle_speed=spindle_speed,
         widest=WIDTHS[1],
     )
 
 
 @lru_cache(maxsize=8)
-def _map(setup: Setup) -> Map:
+def _map(mounted: Mounted) -> Map:
     return cutting.stability(
-        machine=setup.machine,
-        cutter=setup.lips,
-        cut=setup.cut,
+        machine=mounted.machine,
+        cutter=mounted.lips,
+        cut=mounted.cut,
         spindle_speeds=np.geomspace(*SPEEDS, COLUMNS),
         widths=WIDTHS,
     )
 
 
 @lru_cache(maxsize=3)
-def _trace(setup: Setup, spindle_speed: float, width: float, duration: float) -> Trace:
+def _trace(mounted: Mounted, spindle_speed: float, width: float, duration: float) -> Trace:
     return cutting.trace(
-        machine=setup.machine,
-        cutter=setup.cutter,
-        cut=setup.cut,
+        machine=mounted.machine,
+        cutter=mounted.cutter,
+        cut=mounted.cut,
         spindle_speed=spindle_speed,
         width=width,
-        feed=setup.feed,
+        feed=mounted.feed,
         duration=max(duration, TURNS * 60.0 / spindle_speed),
         steps_per_wave=STEPS,
     )

@@ -284,8 +284,9 @@ class Pick:
         Gives the names that the page offers.
     known : callable
         Reads a name; raises `SeatworkError` for one it does not know.
-    start : str
-        First name; the first of the list where a shop's own list has it not.
+    start : str, optional
+        First name, or the first of a shop's own list that has it not; none where another control
+        brings it.
     others : str
         What else may be named, such as ``another screw``; blank where the list is all.
     """
@@ -294,7 +295,7 @@ class Pick:
     label: str
     listed: Callable[[], tuple[str, ...]]
     known: Callable[[str], object]
-    start: str
+    start: str | None = None
     others: str = ""
     folded: bool = False
     needs: Needs | None = None
@@ -308,14 +309,16 @@ class Pick:
         return f", of the shop's list{f', or {self.others} by its name' if self.others else ''}"
 
     @property
-    def first(self) -> str:
-        """The name to begin with.
+    def first(self) -> str | None:
+        """The name to begin with; None where another control brings it.
 
         Raises
         ------
         SeatworkError
             If the shop's list has none at all.
         """
+        if self.start is None:
+            return None
         names = self.listed()
         if not names:
             fault = f"the shop's list has none for {self.label.lower()}"

@@ -3,19 +3,21 @@
 from typing import Any, ClassVar
 
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.controls import Choice, Control, Switch
-from seatwork.benches.cutter_jobs import GUARD, LETTERS, PLACES, lined_up
+from seatwork.benches.controls import Choice, Control, Pick, Switch
+from seatwork.benches.cutters_sums import LETTERS, lined_up, seated_jobs, wanted
 from seatwork.benches.cutters_words import Line, cutters_page
+from seatwork.benches.listed import machine, machines, material, materials, shop
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import rule_line
 from seatwork.cutting import NOTE
-from seatwork.drawings.cutters_view import CuttersView
-from seatwork.drawings.scene import Look, Scene
+from seatwork.drawings.cutters_view import CutterChoice, CuttersView
 from seatwork.errors import SeatworkError
+from seatwork.hardware import job_list
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing.choosing import Job, choose
-from seatwork.shop.shop import Shop
+from seatwork.shop.choosing.choosing import Job as Where
+from seatwork.shop.choosing.choosing import choose
 
+FIRST = "edges of the holes (guard)"
 NONE = "none yet"
 CONE_RULES = ("speeds.countersink_ratio", "speeds.countersink_cap")
 RULES = {
@@ -27,19 +29,48 @@ RULES = {
 
 
 class Cutters(Bench[Line]):
-    """The bench itself; begin with ``cutters``."""
+    """Ask which of the shop's cutters to take for a seat.
 
-    name = "cutters"
+    Examples
+    --------
+    >>> bench = Cutters(pick="A")
+    >>> bench.result.choices.best.tool.name
+    'XH90'
+    """
+
     title = "Cutters: which one would you take?"
+    view = CuttersView
     cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press", "hand_drill")
-    controls: ClassVar[tuple[Control, ...]] = ()
+    controls: ClassVar[tuple[Control, ...]] = (
+        Switch(name="opened", label="Show the answer", back="Hide the answer", redraws=True),
+        Choice(name="pick", label="Your pick", options=(NONE, *LETTERS), start=NONE, redraws=True),
+        Pick(name="job", label="Job", listed=seated_jobs, known=wanted, start=FIRST,
+             others="a screw", redraws=True),
+        Pick(name="machine", label="Machine", listed=machines, known=machine, folded=True,
+             redraws=True),
+        Pick(name="material", label="Material", listed=materials, known=material, folded=True,
+             redraws=True),
+    )  # fmt: skip
 
-    def __init__(self, **given: Any) -> None:
-        self._shop = Shop.at()
-        self.controls = _controls(self._shop)  # type: ignore[misc]
-        super().__init__(**given)
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let a job bring metal and machine; a pick opens, another question closes the answer."""
+        brought: dict[str, Any] = {}
+        if "job" in given:
+            one = job_list.job(given["job"])
+            brought = {"material": one.material, "machine": one.machine}
+        if given.keys() & {"job", "machine", "material"}:
+            brought |= {"pick": NONE, "opened": False}
+        if given.get("pick", NONE) != NONE:
+            brought["opened"] = True
+        return brought
 
-    def work_out(self, **values: Any) -> Line:
+    def part(self, result: Line, system: str) -> CutterChoice:
+        """Draw the cutters in a row; then the one to take, the one picked, and why."""
+        return cutters_page(result, system)
+
+    def work_out(
+        self, *, opened: bool, pick: str, job: str, machine: str, material: str
+    ) -> Line:  # fmt: skip
         """Let the shop's lists say what fits, and line some of it up.
 
         Raises
@@ -47,39 +78,35 @@ class Cutters(Bench[Line]):
         SeatworkError
             If the lists hold no such material or machine, or no cutter has that letter.
         """
-        place = PLACES[values["job"]]
-        job = Job(
-            material=values["material"],
-            machine=values["machine"],
+        place, stock = wanted(job), shop()
+        where = Where(
+            material=material,
+            machine=machine,
             thickness=place.thickness,
             hole_diameter=place.hole_diameter,
         )
-        choices = choose(seat=place.seat, job=job, shop=self._shop)
-        shown = lined_up(choices, place.seat, self._shop)
+        choices = choose(seat=place.seat, job=where, shop=stock)
+        shown = lined_up(choices, place.seat, stock)
         if not shown:
             raise SeatworkError(
-                values["job"], "the shop's list has no such cutter at all", "take another job"
+                job, "the shop's list has no such cutter at all", "take another job"
             )
-        pick = "" if values["pick"] == NONE else values["pick"]
-        if pick and LETTERS.index(pick) >= len(shown):
+        picked = "" if pick == NONE else pick
+        if picked and LETTERS.index(picked) >= len(shown):
             raise SeatworkError(
                 pick,
                 f"only {len(shown)} cutters stand here",
                 f"pick A to {LETTERS[len(shown) - 1]}",
             )
         return Line(
-            place=place,
-            material=values["material"],
-            machine=values["machine"],
+            wanted=place,
+            material=material,
+            machine=machine,
             choices=choices,
             shown=shown,
-            pick=pick,
-            opened=values["opened"],
+            pick=picked,
+            opened=opened,
         )
-
-    def scene(self, result: Line, look: Look) -> Scene[Line]:
-        """Show the cutters in a row; then the one to take, the one picked, and why."""
-        return _Shown(result, look)
 
     def measures(self, result: Line) -> tuple[Measure, ...]:
         """Give the answer, once it is shown."""
@@ -104,7 +131,7 @@ class Cutters(Bench[Line]):
             "The order: a judgement of the trade by chatter, chip room, rake, burrs, pilot and "
             "state; common practice, no source.",
             f"Likely quiet, may sing: {NOTE}.",
-            *(rule_line(name) for name in RULES[type(result.place.seat)]),
+            *(rule_line(name) for name in RULES[type(result.wanted.seat)]),
             "Sheet thickness and seats: examples from the cider mill.",
         )
         if not result.opened:
@@ -113,105 +140,5 @@ class Cutters(Bench[Line]):
         others = tuple(f"{one.tool.name}: {one.sentence}." for one in result.choices.refused)
         return (*told, *fits, *others, result.choices.would_do)
 
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; a pick opens the answer, another job is another question."""
-        read = super()._read(given, now)
-        brought: dict[str, Any] = {}
-        if "job" in read:
-            place = PLACES[read["job"]]
-            brought = {"material": place.material, "machine": place.machine}
-        if read.keys() & {"job", "machine", "material"}:
-            brought |= {"pick": NONE, "opened": False}
-        if read.get("pick", NONE) != NONE:
-            brought["opened"] = True
-        return brought | read
 
-
-def cutters(
-    *,
-    job: str = GUARD,
-    pick: str | None = None,
-    opened: bool | None = None,
-    material: str | None = None,
-    machine: str | None = None,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Cutters:
-    """Ask which of the shop's cutters to take for a seat.
-
-    Parameters
-    ----------
-    job : str
-        A seat of the cider mill; it brings material and machine.
-    pick : str, optional
-        Begin with a cutter picked, ``"A"`` to ``"E"``, and the answer shown.
-    opened : bool, optional
-        Begin with the answer shown.
-    material, machine : str, optional
-        Names in the shop's lists.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Cutters
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If a value is none of its choices.
-
-    Examples
-    --------
-    >>> bench = cutters(pick="A")
-    >>> bench.result.choices.best.tool.name
-    'XH90'
-    """
-    chosen = {"pick": pick, "opened": opened, "material": material, "machine": machine}
-    return Cutters(
-        system=system,
-        palette=palette,
-        projector=projector,
-        job=job,
-        **{name: value for name, value in chosen.items() if value is not None},
-    )
-
-
-def _controls(shop: Shop) -> tuple[Control, ...]:
-    """Give the controls, machines and materials being those of the shop's own lists."""
-    first = PLACES[GUARD]
-    return (
-        Switch(name="opened", label="Show the answer", back="Hide the answer", redraws=True),
-        _choice("pick", "Your pick", (NONE, *LETTERS), NONE),
-        _choice("job", "Job", tuple(PLACES), GUARD),
-        _choice("machine", "Machine", tuple(m.name for m in shop.machines), first.machine, True),
-        _choice(
-            "material", "Material", tuple(m.name for m in shop.materials), first.material, True
-        ),
-    )
-
-
-def _choice(
-    name: str, label: str, options: tuple[str, ...], wish: str, folded: bool = False
-) -> Choice:
-    """Give a choice that begins with `wish` where the list has it."""
-    start = wish if wish in options else options[0]
-    return Choice(name=name, label=label, options=options, start=start, folded=folded, redraws=True)
-
-
-class _Shown:
-    """The scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, result: Line, look: Look) -> None:
-        self._system = look.system
-        self.draw = CuttersView(cutters_page(result, look.system), look).draw
-
-    def move(self, result: Line) -> str:
-        """Return the text; another state is another picture."""
-        return cutters_page(result, self._system).text
+cutters = Cutters

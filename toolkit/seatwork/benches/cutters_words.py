@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from seatwork.benches.cutter_jobs import LETTERS, Place, seat_words
+from seatwork.benches.cutters_sums import LETTERS, Wanted, seat_words
 from seatwork.cutting import NOTE
 from seatwork.drawings.cutter_shapes import CutterShape
 from seatwork.drawings.cutters_view import CutterChoice, ShownCutter
@@ -22,7 +22,7 @@ class Line:
 
     Parameters
     ----------
-    place : Place
+    wanted : Wanted
         Seat and place.
     material, machine : str
         What it is cut in, and on.
@@ -36,7 +36,7 @@ class Line:
         Whether the answer is shown.
     """
 
-    place: Place
+    wanted: Wanted
     material: str
     machine: str
     choices: Choices
@@ -75,7 +75,7 @@ def heading(line: Line) -> str:
     """Ask, or answer in one line."""
     best, picked = line.choices.best, line.picked
     if not line.opened:
-        return f"Which would you take for {line.place.where}?"
+        return f"Which would you take for {line.wanted.where}?"
     if best is None:
         return "None of the shop's cutters does it"
     letter, name = line.letter(best), best.tool.cutter.name
@@ -91,8 +91,8 @@ def heading(line: Line) -> str:
 
 def job(line: Line, system: str) -> str:
     """Tell seat, material and machine."""
-    seat = seat_words(line.place.seat, line.place.hole_diameter, system)
-    thick = line.place.thickness
+    seat = seat_words(line.wanted.seat, line.wanted.hole_diameter, system)
+    thick = line.wanted.thickness
     metal = f"{line.material}{f' {show_length(thick, system)} thick' if thick else ''}"
     return f"{_sentence(seat).rstrip('.')}; in {metal}, on the {line.machine}"
 
@@ -195,7 +195,7 @@ def _sentence(text: str) -> str:
 def told(line: Line, system: str) -> str:
     """Tell the page, all numbers in both systems."""
     other = "metric" if system == "inch" else "inch"
-    asked = f"Which would you take for {line.place.where}?"
+    asked = f"Which would you take for {line.wanted.where}?"
     question = f"{asked} {job(line, system)} ({job(line, other)})."
     tools = [f"{line.letter(one)}: {_listed(one.tool, system)}." for one in line.shown]
     if not line.opened:

@@ -174,6 +174,9 @@ def _job(name: str, folder: Path | None, saved: int) -> Job:
     for listed in _listed(folder, saved):
         if listed.name.casefold() in wanted:
             return listed
+    if not any(letter.isdigit() for letter in name):
+        fault = "the shop's list has no such job, and no screw is called so"
+        raise SeatworkError(name, fault, "pick a job, or write a screw such as M6 socket flat")
     own = screw(name)
     return Job(name=own.name, seat=_wanted(own), fastener=own, hole=clearance_hole(own.thread))
 

@@ -1,10 +1,14 @@
-"""Jobs of the cider mill for the cutters bench, and which of the shop's cutters it shows."""
+"""What the cutters bench works out: the seat of a job, and which of the cutters it shows."""
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TypeVar
 
+from seatwork.errors import SeatworkError
+from seatwork.hardware import counterbore
+from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.choosing.choosing import Choice, Choices, Refusal
 from seatwork.shop.choosing.fitting import Assembly, Seat
@@ -14,13 +18,25 @@ from seatwork.units import show_angle, show_length
 
 JudgedT = TypeVar("JudgedT", Choice, Refusal)
 LETTERS = "ABCDE"
-FITTING, INCH = 3, 25.4
+FITTING = 3
 """How many of the cutters shown fit, if so many do."""
 
 
+THICKEST_SHEET = 4.8
+"""Thickness up to which a part is sheet to a cutter [mm]: about 3/16 in, an example."""
+
+FITS = {
+    "countersink": "the flat heads in the {part}",
+    "counterbore": "the {head} heads in the {part}",
+    "spotface": "the spotfaces on the {part}",
+    "chamfer": "the edges of the holes in the {part}",
+}
+"""By seat what it is for, in words that follow "for"."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Place:
-    """A place on the cider mill and the seat wanted there.
+class Wanted:
+    """The seat that a job wants.
 
     Parameters
     ----------
@@ -30,66 +46,74 @@ class Place:
         What is to be cut.
     hole_diameter : float
         The hole [mm].
-    material, machine : str
-        Names in the shop's lists.
-    thickness : float, optional
-        Thickness of sheet [mm].
+    thickness : float or None
+        Thickness, where the part is sheet [mm].
     """
 
     where: str
     seat: Seat
     hole_diameter: float
-    material: str
-    machine: str
-    thickness: float | None = None
+    thickness: float | None
 
 
-GUARD, HOPPER, CAP, PAD, SHEET = (
-    "guard: edges of its holes",
-    "hopper plate: flat heads",
-    "bearing cap: socket heads",
-    "frame pad: spotfaces",
-    "guard bracket: 100° flat heads",
-)
-PLACES = {
-    GUARD: Place(
-        where="the hole edges of the sheet-metal guard",
-        seat=Chamfer(leg=0.015 * INCH),
-        hole_diameter=0.201 * INCH,
-        material="sheet steel",
-        machine="hand drill",
-        thickness=0.048 * INCH,
-    ),
-    HOPPER: Place(
-        where="the flat heads in the hopper plate",
-        seat=Countersink(diameter=0.385 * INCH, hole_diameter=0.201 * INCH, included_angle=82.0),
-        hole_diameter=0.201 * INCH,
-        material="6061 aluminum",
-        machine="bench drill press",
-    ),
-    CAP: Place(
-        where="the socket heads in the bearing cap",
-        seat=Counterbore(diameter=0.625 * INCH, depth=0.385 * INCH, hole_diameter=13 / 32 * INCH),
-        hole_diameter=13 / 32 * INCH,
-        material="gray iron",
-        machine="bench drill press",
-    ),
-    PAD: Place(
-        where="the spotfaces on the frame pads",
-        seat=Spotface(diameter=1.25 * INCH, hole_diameter=17 / 32 * INCH),
-        hole_diameter=17 / 32 * INCH,
-        material="gray iron",
-        machine="knee mill",
-    ),
-    SHEET: Place(
-        where="the 100° flat heads in the guard bracket",
-        seat=Countersink(diameter=0.385 * INCH, hole_diameter=0.201 * INCH, included_angle=100.0),
-        hole_diameter=0.201 * INCH,
-        material="sheet steel",
-        machine="bench drill press",
-        thickness=0.125 * INCH,
-    ),
-}
+def seated_jobs() -> tuple[str, ...]:
+    """Name the jobs of the list that say all of their seat; a hexagon's waits for its wrench."""
+    return jobs(lambda one: _whole(one) and not (one.seat == "counterbore" and _hexagon(one)))
+
+
+def wanted(name: str) -> Wanted:
+    """Find the seat of a job of the list, or the one that any screw's head wants.
+
+    Raises
+    ------
+    SeatworkError
+        If nothing says how deep a counterbore is.
+    """
+    return _wanted(job(name))
+
+
+@lru_cache(maxsize=16)
+def _wanted(one: Job) -> Wanted:
+    sheet = one.thickness is not None and one.thickness <= THICKEST_SHEET
+    return Wanted(
+        where=_where(one),
+        seat=_seat(one),
+        hole_diameter=one.hole.diameter,
+        thickness=one.thickness if sheet else None,
+    )
+
+
+def _whole(one: Job) -> bool:
+    try:
+        return bool(_wanted(one))
+    except SeatworkError:
+        return False
+
+
+def _hexagon(one: Job) -> bool:
+    return one.fastener is not None and one.fastener.across_flats is not None
+
+
+def _where(one: Job) -> str:
+    part = one.part.partition(",")[0]
+    if not part:
+        return f"the {one.screw.name}"
+    head = "hexagon" if _hexagon(one) else "socket"
+    return FITS[one.seat].format(part=part, head=head)
+
+
+def _seat(one: Job) -> Seat:
+    hole, wide = one.hole.diameter, one.diameter
+    if one.seat == "chamfer" and wide is not None:
+        return Chamfer(leg=(wide - hole) / 2)
+    if one.seat == "spotface" and wide is not None:
+        return Spotface(diameter=wide, hole_diameter=hole)
+    if one.seat == "countersink":
+        head, angle = one.screw.head, one.screw.facts["seat_angle"].value
+        across = wide or head.sharp_diameter
+        return Countersink(diameter=across, hole_diameter=hole, included_angle=angle)
+    listed = counterbore(one.screw)
+    return Counterbore(diameter=wide or listed.diameter, depth=listed.depth, hole_diameter=hole)
 
 
 def seat_words(seat: Seat, hole_diameter: float, system: str) -> str:
@@ -97,7 +121,8 @@ def seat_words(seat: Seat, hole_diameter: float, system: str) -> str:
 
     Examples
     --------
-    >>> seat_words(PLACES[HOPPER].seat, 5.1054, "inch")
+    >>> held = wanted("#10 flat head 82° (hopper plate)")
+    >>> seat_words(held.seat, held.hole_diameter, "inch")
     'countersink 82°, 0.385 in at the face, hole 0.201 in'
     """
     hole = f"hole {show_length(hole_diameter, system)}"
