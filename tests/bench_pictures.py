@@ -76,7 +76,7 @@ STATES: dict[str, dict[str, dict]] = {
         "picked": {"pick": "B"},
         "hopper": {"job": "#10 flat head 82° (hopper plate)", "pick": "E"},
         "pads": {"job": "spotface 1-1/4 (frame pad)"},
-        "too_fast": {"job": "spotface 1-1/4 (frame pad)", "machine": "bench drill press", "pick": "E"},
+        "too_fast": {"job": "spotface 1-1/4 (frame pad, drill press)", "pick": "E"},
     },
     "spotface": {
         "tight": {"shown": True},
