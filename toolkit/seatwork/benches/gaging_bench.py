@@ -38,44 +38,38 @@ def _reading(name: str, label: str, way: str, low: float, high: float, start: fl
 
 
 class Gaging(Bench[Gaged]):
-    """The bench itself; begin with ``gaging``."""
+    """Show what a gage reading says of a seat, and what it cannot say.
 
-    name = "gaging"
+    Opens on a seat that the caliper passes; a second gage finds what is wrong with it.
+
+    Examples
+    --------
+    >>> Gaging(shown=True).readouts()[2]
+    ['Verdict', 'out']
+    """
+
     title = "Gaging: may this seat pass?"
-    cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press")
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="shown", label="Ask a second gage", back="Back to the caliper", redraws=True),
         Choice(name="way", label="Gage", options=WAYS, start=BALLS, needs="shown", redraws=True),
         _reading("rise", "Larger ball's top over the smaller's", BALLS, 5.5, 6.8, 5.749),
         _reading("stand", "Indicator, from face to head", SCREW, 0.0, 1.5, 0.409),
-        Choice(
-            name="side",
-            label="The head stands",
-            options=(PROUD, BELOW),
-            start=PROUD,
-            needs=("way", SCREW),
-        ),
+        Choice(name="side", label="The head stands", options=(PROUD, BELOW), start=PROUD,
+               needs=("way", SCREW)),
         _reading("top", "Top of the ball above the face", BALL, 4.0, 11.0, 8.841),
         _reading("rim", "Caliper", CALIPER, 9.0, 15.0, 12.979),
         _reading("over", "Head above the gage", HEAD, 0.3, 1.8, 1.111),
-        Choice(
-            name="job",
-            label="Seat",
-            options=(FRAME, HOPPER, CRANK),
-            start=FRAME,
-            folded=True,
-            redraws=True,
-        ),
-    )
+        Choice(name="job", label="Seat", options=(FRAME, HOPPER, CRANK), start=FRAME, folded=True,
+               redraws=True),
+    )  # fmt: skip
 
-    def work_out(self, **values: Any) -> Gaged:
+    def work_out(
+        self, *, shown: bool, way: str, rise: float, stand: float, side: str, top: float,
+        rim: float, over: float, job: str,
+    ) -> Gaged:  # fmt: skip
         """Find what the reading means, and what may be said of it."""
-        way = values["way"] if values["shown"] else CALIPER
-        return gaged(jobs()[values["job"]], way, values)
-
-    def scene(self, result: Gaged, look: Look) -> Scene[Gaged]:
-        """Show the gage in the seat, and the reading among its limits."""
-        return _Shown(self, result, look)
+        way = way if shown else CALIPER
+        return gaged(jobs()[job], way, values)
 
     def shown(self, result: Gaged, system: str) -> GagedSeat:
         """Return what the picture shows of a result."""
@@ -111,89 +105,6 @@ class Gaging(Bench[Gaged]):
         return values
 
 
-def gaging(
-    *,
-    shown: bool = False,
-    way: str | None = None,
-    job: str | None = None,
-    rise: float | str | None = None,
-    stand: float | str | None = None,
-    side: str | None = None,
-    top: float | str | None = None,
-    rim: float | str | None = None,
-    over: float | str | None = None,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Gaging:
-    """Show what a gage reading says of a seat, and what it cannot say.
-
-    Opens on a seat that the caliper passes; a second gage finds what is wrong with it.
-
-    Parameters
-    ----------
-    shown : bool
-        Begin with the second gage.
-    way : str, optional
-        The gage: "two balls", "the screw and an indicator", "one ball", "caliper across the
-        rim" or "head gage, on the screw itself".
-    job : str, optional
-        One of the cider mill's seats by name; it brings its readings.
-    rise, stand, top, rim, over : float or str, optional
-        Readings [mm], or shop text: of two balls, indicator, one ball, caliper and head gage.
-    side : {"proud of the face", "below the face"}, optional
-        Where the head stands.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Gaging
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If a reading is out of range, no seat gives it, or no such gage is listed for the screw.
-
-    Examples
-    --------
-    >>> gaging(shown=True).readouts()[2]
-    ['Verdict', 'out']
-    """
-    given: Mapping[str, Any] = {
-        "way": way, "job": job, "rise": rise, "stand": stand, "side": side, "top": top,
-        "rim": rim, "over": over,
-    }  # fmt: skip
-    return Gaging(
-        system=system,
-        palette=palette,
-        projector=projector,
-        shown=shown,
-        **{name: value for name, value in given.items() if value is not None},
-    )
-
-
-class _Shown:
-    """The scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, bench: Gaging, result: Gaged, look: Look) -> None:
-        self._bench, self._system = bench, look.system
-        self._scene = GagingView(bench.shown(result, look.system), look)
-
-    def draw(self) -> Drawing:
-        """Make the figure."""
-        return self._scene.draw()
-
-    def move(self, result: Gaged) -> str:
-        """Show another result; return the text."""
-        return self._scene.move(self._bench.shown(result, self._system))
-
-
 def _kind(result: Gaged) -> str:
     return "fine angle" if result.kind == "angle" else "length"
 
@@ -212,3 +123,6 @@ def _limits(result: Gaged) -> str:
     if result.way == HEAD:
         return "They stand in the list of the screw."
     return f"They are {result.job.asked('diameter at the face').source}."
+
+
+gaging = Gaging

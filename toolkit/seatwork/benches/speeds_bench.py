@@ -52,9 +52,17 @@ FIRST = next(iter(JOBS))
 
 
 class Speeds(Bench[Turning]):
-    """The bench itself; begin with ``speeds``."""
+    """Show how a spindle speed is come by, and which step of the machine it gives.
 
-    name = "speeds"
+    Opens on a counterbore that is to turn one third slower than a drill, which is not a third
+    of its speed.
+
+    Examples
+    --------
+    >>> Speeds(job="spotface 1-1/4 on gray iron (frame pad)").readouts()
+    [['Set', 'none: machine too fast']]
+    """
+
     title = "Speeds: which step of the machine?"
     cautions: ClassVar[tuple[str, ...]] = ("before", "belt")
     controls: ClassVar[tuple[Control, ...]] = ()
@@ -94,10 +102,6 @@ class Speeds(Bench[Turning]):
             misread=cutting.operation_speed(drill_speed=drill, ratio=1 / 3) if slower else None,
             shortcut=SHORTCUTS.get(values["constant"]),
         )
-
-    def scene(self, result: Turning, look: Look) -> Scene[Turning]:
-        """Show the sum step by step beside the chart."""
-        return _Shown(result, look)
 
     def measures(self, result: Turning) -> tuple[Measure, ...]:
         """Give the step to set, the edge's speed at it, and a shortcut's result."""
@@ -149,97 +153,6 @@ class Speeds(Bench[Turning]):
         return read
 
 
-def speeds(
-    *,
-    operation: str | None = None,
-    diameter: float | str | None = None,
-    machine: str | None = None,
-    job: str | None = None,
-    material: str | None = None,
-    tool: str | None = None,
-    hole: float | str | None = None,
-    constant: str | None = None,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Speeds:
-    """Show how a spindle speed is come by, and which step of the machine it gives.
-
-    Opens on a counterbore that is to turn one third slower than a drill, which is not a third
-    of its speed.
-
-    Parameters
-    ----------
-    operation : str, optional
-        countersink, chamfer, counterbore, spotface, drill or center drill.
-    diameter : float or str, optional
-        Largest diameter that cuts [mm], or shop text.
-    machine, material : str, optional
-        From the shop's own lists.
-    job : str, optional
-        One of the cider mill's cuts; it brings operation, diameter, machine and material.
-    tool : {"hss", "carbide", "carbon steel"}, optional
-        What the lips are made of.
-    hole : float or str, optional
-        Smallest diameter that cuts [mm], or shop text; counts where the house rule says mean.
-    constant : {"exact", "3.82", "4", "318", "320"}, optional
-        A short constant to set beside the exact one.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Speeds
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If a value cannot be read or is out of range, or a list has no value.
-
-    Examples
-    --------
-    >>> speeds(job="spotface 1-1/4 on gray iron (frame pad)").readouts()
-    [['Set', 'none: machine too fast']]
-    """
-    chosen = {
-        "operation": operation,
-        "diameter": diameter,
-        "machine": machine,
-        "job": job,
-        "material": material,
-        "tool": tool,
-        "hole": hole,
-        "constant": constant,
-    }
-    return Speeds(
-        system=system,
-        palette=palette,
-        projector=projector,
-        **{name: value for name, value in chosen.items() if value is not None},
-    )
-
-
-class _Shown:
-    """The scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, result: Turning, look: Look) -> None:
-        self._look = look
-        self._scene = SpeedsView(speed_sum(result, look.system), look)
-
-    def draw(self) -> Drawing:
-        """Make the figure once."""
-        return self._scene.draw()
-
-    def move(self, result: Turning) -> str:
-        """Show another result; return the text."""
-        return self._scene.move(speed_sum(result, self._look.system))
-
-
 def _controls(shop: Shop) -> tuple[Control, ...]:
     """Give the controls, machines and materials being those of the shop's own lists."""
     machines = tuple(machine.name for machine in shop.machines)
@@ -279,3 +192,6 @@ def _choice(
     """Give a choice that begins with `wish` where the list has it."""
     start = wish if wish in options else options[0]
     return Choice(name=name, label=label, options=options, start=start, folded=folded)
+
+
+speeds = Speeds
