@@ -26,7 +26,7 @@ STATES: dict[str, dict[str, dict]] = {
         "screw": {"shown": True, "way": "the screw and an indicator"},
         "ball": {"shown": True, "way": "one ball"},
         "head": {"shown": True, "way": "head gage, on the screw itself"},
-        "crank": {"shown": True, "job": "crank, M6 socket flat head"},
+        "crank": {"shown": True, "job": "M6 socket flat 90° (hopper plate)"},
     },
     "slips": {
         "opened": {"opened": True},
@@ -67,8 +67,8 @@ STATES: dict[str, dict[str, dict]] = {
         "broken": {"all_round": True, "tilt": 20, "note": "BREAK EDGES, metric print"},
     },
     "speeds": {
-        "too_fast": {"job": "spotface 1-1/4 on gray iron (frame pad)"},
-        "capped": {"job": "countersink .385 in 6061 (hopper plate)", "constant": "4"},
+        "too_fast": {"job": "spotface 1-1/4 (frame pad, drill press)"},
+        "capped": {"job": "#10 flat head 82° (hopper plate)", "constant": "4"},
         "range": {"operation": "drill", "machine": "hand drill", "diameter": 5},
     },
     "cutters": {

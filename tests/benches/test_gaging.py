@@ -5,25 +5,26 @@ from math import asin, cos, degrees, radians, sin, tan
 
 import pytest
 from seatwork import benches
-from seatwork.benches.controls import Number
-from seatwork.benches.gaging_ways import (
+from seatwork.benches.gaging_sums import (
     BALL,
     BALLS,
     CALIPER,
-    CRANK,
-    FRAME,
     HEAD,
-    HOPPER,
     SCREW,
     WAYS,
+    gaged_job,
     readings,
 )
-from seatwork.benches.gaging_ways import jobs as seats
 from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 
 INCH = 25.4
+FRAME, HOPPER, CRANK = (
+    "1/4 flat head 82° (frame)",
+    "#10 flat head 82° (hopper plate)",
+    "M6 socket flat 90° (hopper plate)",
+)
 
 
 def verdict(bench):
@@ -123,18 +124,32 @@ def test_near_a_limit_nothing_is_claimed(reading):
     assert "too near a limit to tell" in bench.text
 
 
-def test_the_sliders_begin_where_the_class_read():
-    """Every slider starts at what its gage shows on the first seat, to the last place."""
-    begin = readings(seats()[FRAME])
-    for control in benches.gaging().controls:
-        if isinstance(control, Number):
-            assert control.start == pytest.approx(begin[control.name], abs=0.0006)
+def test_the_readings_begin_where_the_class_read():
+    """Every gage starts at what it shows on the first seat: balls .2263 in apart, caliper .511."""
+    begin = readings(gaged_job(FRAME))
+    values = benches.gaging().values
+    assert {name: values[name] for name in begin} == begin
+    assert values["rise"] / INCH == pytest.approx(0.2263, abs=5e-5)
+    assert values["rim"] / INCH == pytest.approx(0.511)
+
+
+@pytest.mark.parametrize("name", ["#8 flat head", "M8 socket flat head", "3/8 flat head machine"])
+def test_any_flat_head_can_be_gaged(name):
+    """Balls that touch the cone are found, of the angle asked for and of the one cut."""
+    held = gaged_job(name)
+    for ball in (held.ball, *held.balls):
+        for seat in (held.cut, held.as_asked(held.limits[0])):
+            touch = ball * cos(radians(seat.included_angle / 2))
+            assert seat.hole_diameter < touch < seat.diameter
+    bench = benches.gaging(shown=True, job=name)
+    assert verdict(bench) == "outside"
+    assert eval(bench.code(), {"benches": benches}).text == bench.text
 
 
 def test_another_seat_brings_its_readings():
     """A seat brings readings of its own; one that is given stays."""
     bench = benches.gaging(shown=True)
-    assert bench.set(job=HOPPER).values["rim"] == pytest.approx(readings(seats()[HOPPER])["rim"])
+    assert bench.set(job=HOPPER).values["rim"] == pytest.approx(readings(gaged_job(HOPPER))["rim"])
     assert bench.set(job=FRAME, rim=".52").values["rim"] == pytest.approx(0.52 * INCH)
 
 
@@ -190,7 +205,7 @@ def test_nothing_overlaps_or_leaves_the_page(way, look, drawing_faults):
         bench.set(**{name: value}, side=side)
         drawing = bench.scene(bench.result, look).draw()
         found += [f"{value} {side}: {fault}" for fault in drawing_faults(drawing)]
-        assert moved.move(bench.result) == drawing.text
+        assert moved.move(bench.part(bench.result, look.system)) == drawing.text
     assert found == []
 
 
@@ -212,15 +227,15 @@ def test_the_page_can_show_it():
     scene = bench.scene(bench.result, bench.look())
     assert isinstance(scene, Scene)
     picture = LivePicture(scene)
-    picture.move(bench.set(rise=5.95).result)  # the letters travel once
-    text, changes = picture.move(bench.set(rise=5.9).result)
+    picture.move(bench.set(rise=5.95).drawn)  # the letters travel once
+    text, changes = picture.move(bench.set(rise=5.9).drawn)
     assert text == bench.text
     assert len(str(changes)) < 3000
 
 
 def test_the_ball_touches_its_cone_where_geometry_says():
     """A ball's circle of contact is its diameter times the cosine of the half angle."""
-    job = seats()[FRAME]
+    job = gaged_job(FRAME)
     for ball in (job.ball, *job.balls):
         for angle in (82, 90):
             touch = ball * cos(radians(angle / 2))

@@ -18,6 +18,7 @@ from seatwork.benches.chatter_seat import (
 from seatwork.benches.chatter_shown import CONES, CURES, MAP, SCENES, TRACE, Plunge
 from seatwork.benches.chatter_sums import Mounted
 from seatwork.benches.controls import Control, Number, Pick, Switch
+from seatwork.benches.listed import kept
 from seatwork.benches.measures import Measure
 from seatwork.cutting import Cutter, Sound, marks_per_turn
 from seatwork.drawings.chatter_cones import hertz
@@ -91,7 +92,7 @@ class Chatter(Bench[Plunge]):
         """Let a seat bring its metal, and a picture switched on take the place of the others."""
         brought: dict[str, Any] = {}
         if "job" in given:
-            brought["material"] = flat_job(given["job"]).material
+            brought["material"] = kept(flat_job(given["job"]).material, metals())
         if any(given.get(name) for name in PICTURES):
             brought |= dict.fromkeys(PICTURES, False)
         return brought

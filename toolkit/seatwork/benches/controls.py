@@ -132,14 +132,14 @@ class Choice:
         As for `Number`.
     options : tuple of str
         What can be chosen.
-    start : str
-        First choice.
+    start : str, optional
+        First choice; none where another control brings it.
     """
 
     name: str
     label: str
     options: tuple[str, ...]
-    start: str
+    start: str | None = None
     folded: bool = False
     needs: Needs | None = None
     redraws: bool = False

@@ -6,7 +6,7 @@ from seatwork.benches.bench import Bench, Values
 from seatwork.benches.controls import Choice, Control, Pick, Switch
 from seatwork.benches.cutters_sums import LETTERS, lined_up, seated_jobs, wanted
 from seatwork.benches.cutters_words import Line, cutters_page
-from seatwork.benches.listed import machine, machines, material, materials, shop
+from seatwork.benches.listed import kept, machine, machines, material, materials, shop
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import rule_line
 from seatwork.cutting import NOTE
@@ -57,7 +57,10 @@ class Cutters(Bench[Line]):
         brought: dict[str, Any] = {}
         if "job" in given:
             one = job_list.job(given["job"])
-            brought = {"material": one.material, "machine": one.machine}
+            brought = {
+                "material": kept(one.material, materials()),
+                "machine": kept(one.machine, machines()),
+            }
         if given.keys() & {"job", "machine", "material"}:
             brought |= {"pick": NONE, "opened": False}
         if given.get("pick", NONE) != NONE:

@@ -103,17 +103,16 @@ def _where(one: Job) -> str:
 
 
 def _seat(one: Job) -> Seat:
-    hole, wide = one.hole.diameter, one.diameter
-    if one.seat == "chamfer" and wide is not None:
-        return Chamfer(leg=(wide - hole) / 2)
-    if one.seat == "spotface" and wide is not None:
-        return Spotface(diameter=wide, hole_diameter=hole)
+    hole, across = one.hole.diameter, one.across
+    if one.seat == "chamfer":
+        return Chamfer(leg=(across - hole) / 2)
+    if one.seat == "spotface":
+        return Spotface(diameter=across, hole_diameter=hole)
     if one.seat == "countersink":
-        head, angle = one.screw.head, one.screw.facts["seat_angle"].value
-        across = wide or head.sharp_diameter
+        angle = one.screw.facts["seat_angle"].value
         return Countersink(diameter=across, hole_diameter=hole, included_angle=angle)
-    listed = counterbore(one.screw)
-    return Counterbore(diameter=wide or listed.diameter, depth=listed.depth, hole_diameter=hole)
+    depth = counterbore(one.screw).depth
+    return Counterbore(diameter=across, depth=depth, hole_diameter=hole)
 
 
 def seat_words(seat: Seat, hole_diameter: float, system: str) -> str:

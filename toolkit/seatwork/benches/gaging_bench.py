@@ -1,40 +1,38 @@
 """The gaging bench: a reading, its doubt, and whether a seat may pass."""
 
-from collections.abc import Mapping
-from typing import Any, ClassVar
+from typing import ClassVar
 
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.controls import Choice, Control, Number, Switch
-from seatwork.benches.gaging_ways import (
+from seatwork.benches.controls import Choice, Control, Number, Pick, Switch
+from seatwork.benches.gaging_sums import (
     BALL,
     BALLS,
     BELOW,
     CALIPER,
-    CRANK,
-    FRAME,
     HEAD,
-    HOPPER,
     PROUD,
     SCREW,
     WAYS,
     Gaged,
     gaged,
-    jobs,
+    gaged_job,
     readings,
 )
 from seatwork.benches.gaging_words import VERDICTS, amount, shown_part
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
 from seatwork.drawings.gaging_view import GagedSeat, GagingView
-from seatwork.drawings.scene import Drawing, Look, Scene
+from seatwork.hardware.job_list import flat_jobs
 from seatwork.units import show_angle, show_both
 
+FIRST = "1/4 flat head 82° (frame)"
 
-def _reading(name: str, label: str, way: str, low: float, high: float, start: float) -> Number:
+
+def _reading(name: str, label: str, way: str, low: float, high: float) -> Number:
     """Make the slider of one gage [mm]."""
     why = "that is what this gage can read on these seats"
     needs = ("way", way)
-    return Number(name=name, label=label, low=low, high=high, start=start, why=why, needs=needs)
+    return Number(name=name, label=label, low=low, high=high, why=why, needs=needs)
 
 
 class Gaging(Bench[Gaged]):
@@ -49,30 +47,34 @@ class Gaging(Bench[Gaged]):
     """
 
     title = "Gaging: may this seat pass?"
+    view = GagingView
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="shown", label="Ask a second gage", back="Back to the caliper", redraws=True),
         Choice(name="way", label="Gage", options=WAYS, start=BALLS, needs="shown", redraws=True),
-        _reading("rise", "Larger ball's top over the smaller's", BALLS, 5.5, 6.8, 5.749),
-        _reading("stand", "Indicator, from face to head", SCREW, 0.0, 1.5, 0.409),
-        Choice(name="side", label="The head stands", options=(PROUD, BELOW), start=PROUD,
-               needs=("way", SCREW)),
-        _reading("top", "Top of the ball above the face", BALL, 4.0, 11.0, 8.841),
-        _reading("rim", "Caliper", CALIPER, 9.0, 15.0, 12.979),
-        _reading("over", "Head above the gage", HEAD, 0.3, 1.8, 1.111),
-        Choice(name="job", label="Seat", options=(FRAME, HOPPER, CRANK), start=FRAME, folded=True,
-               redraws=True),
+        _reading("rise", "Larger ball's top over the smaller's", BALLS, 1.5, 8.5),
+        _reading("stand", "Indicator, from face to head", SCREW, 0.0, 1.5),
+        Choice(name="side", label="The head stands", options=(PROUD, BELOW), needs=("way", SCREW)),
+        _reading("top", "Top of the ball above the face", BALL, 4.0, 15.0),
+        _reading("rim", "Caliper", CALIPER, 7.0, 20.0),
+        _reading("over", "Head above the gage", HEAD, 0.0, 1.8),
+        Pick(name="job", label="Seat", listed=flat_jobs, known=gaged_job, start=FIRST,
+             others="another flat head screw", folded=True, redraws=True),
     )  # fmt: skip
+
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let a seat bring what each gage reads on it."""
+        return readings(gaged_job(given["job"])) if "job" in given else {}
 
     def work_out(
         self, *, shown: bool, way: str, rise: float, stand: float, side: str, top: float,
         rim: float, over: float, job: str,
     ) -> Gaged:  # fmt: skip
         """Find what the reading means, and what may be said of it."""
-        way = way if shown else CALIPER
-        return gaged(jobs()[job], way, values)
+        measured = {"rise": rise, "stand": stand, "side": side, "top": top, "rim": rim}
+        return gaged(gaged_job(job), way if shown else CALIPER, measured | {"over": over})
 
-    def shown(self, result: Gaged, system: str) -> GagedSeat:
-        """Return what the picture shows of a result."""
+    def part(self, result: Gaged, system: str) -> GagedSeat:
+        """Draw the gage in the seat, and the reading among its limits."""
         return shown_part(result, system, asked=not self.values["shown"])
 
     def measures(self, result: Gaged) -> tuple[Measure, ...]:
@@ -96,13 +98,6 @@ class Gaging(Bench[Gaged]):
             fact_line(f"{screw.name}", screw.source, screw.confirmed),
             "Balls, protrusion and angle: plane geometry. How the class cut it is made up.",
         )
-
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; another seat brings its own readings, unless they are given."""
-        values = super()._read(given, now)
-        if "job" in values:
-            values = readings(jobs()[values["job"]]) | values
-        return values
 
 
 def _kind(result: Gaged) -> str:

@@ -44,3 +44,8 @@ def machine(name: str) -> object:
 def material(name: str) -> object:
     """Find a material by its name; refuse one that the list does not have."""
     return shop().material(name)
+
+
+def kept(name: str, names: tuple[str, ...]) -> str:
+    """Return a name that a job brings; the shop's first one where its list has it not."""
+    return name if name in names else next(iter(names), name)

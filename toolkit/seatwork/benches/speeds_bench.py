@@ -1,54 +1,26 @@
 """The speeds bench: from a rule to the step to set, each number with where it comes from."""
 
 from fractions import Fraction
-from typing import Any, ClassVar
+from typing import ClassVar
 
 from seatwork import cutting
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.controls import Choice, Control, Number
+from seatwork.benches.controls import Choice, Control, Number, Pick
+from seatwork.benches.listed import kept, machine, machines, material, materials, shop
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
-from seatwork.benches.speed_sums import Turning
-from seatwork.benches.speed_words import ladder, speed_sum
+from seatwork.benches.speeds_sums import FREE, Turning, turned_job, turned_jobs
+from seatwork.benches.speeds_words import ladder, speed_sum
 from seatwork.cutting import SHORTCUTS, SPREAD
-from seatwork.drawings.scene import Drawing, Look, Scene
-from seatwork.drawings.speeds_view import SpeedsView
+from seatwork.drawings.speeds_view import SpeedSum, SpeedsView
 from seatwork.shop.choosing.spindles import RATIO_RULES, spindle_for
-from seatwork.shop.shop import Shop
 from seatwork.units import show_number
 
 EXACT = "exact"
 CAP = "speeds.countersink_cap"
-FREE = "my own choice"
-JOBS: dict[str, dict[str, Any]] = {
-    "counterbore 7/8 in 1018 (crank hub)": {
-        "operation": "counterbore",
-        "diameter": 22.225,
-        "machine": "knee mill",
-        "material": "1018 steel",
-    },
-    "spotface 1-1/4 on gray iron (frame pad)": {
-        "operation": "spotface",
-        "diameter": 31.75,
-        "machine": "bench drill press",
-        "material": "gray iron",
-    },
-    "countersink .507 in 1018 (frame)": {
-        "operation": "countersink",
-        "diameter": 0.507 * 25.4,
-        "machine": "bench drill press",
-        "material": "1018 steel",
-    },
-    "countersink .385 in 6061 (hopper plate)": {
-        "operation": "countersink",
-        "diameter": 0.385 * 25.4,
-        "machine": "bench drill press",
-        "material": "6061 aluminum",
-    },
-}
-"""The cider mill's own cuts."""
-
-FIRST = next(iter(JOBS))
+FIRST = "counterbore 7/8 in 1018 (crank hub)"
+CUT = ("operation", "diameter", "machine", "material")
+"""What a job brings, and what makes a job one's own once it is changed."""
 
 
 class Speeds(Bench[Turning]):
@@ -59,20 +31,44 @@ class Speeds(Bench[Turning]):
 
     Examples
     --------
-    >>> Speeds(job="spotface 1-1/4 on gray iron (frame pad)").readouts()
+    >>> Speeds(job="spotface 1-1/4 (frame pad, drill press)").readouts()
     [['Set', 'none: machine too fast']]
     """
 
     title = "Speeds: which step of the machine?"
     cautions: ClassVar[tuple[str, ...]] = ("before", "belt")
-    controls: ClassVar[tuple[Control, ...]] = ()
+    view = SpeedsView
+    controls: ClassVar[tuple[Control, ...]] = (
+        Choice(name="operation", label="Operation", options=tuple(RATIO_RULES)),
+        Number(name="diameter", label="Diameter", low=3.0, high=60.0,
+               why="that is what the shop's cutters span"),
+        Pick(name="machine", label="Machine", listed=machines, known=machine),
+        Pick(name="job", label="Job", listed=turned_jobs, known=turned_job, start=FIRST,
+             others="a screw", folded=True),
+        Pick(name="material", label="Material", listed=materials, known=material, folded=True),
+        Choice(name="tool", label="Cutter", options=("hss", "carbide", "carbon steel"),
+               start="hss", folded=True),
+        Number(name="hole", label="Hole", low=0.0, high=60.0, start=0.0,
+               why="it is smaller than the seat", folded=True),
+        Choice(name="constant", label="Shortcut", options=(EXACT, *SHORTCUTS), start=EXACT,
+               folded=True),
+    )  # fmt: skip
 
-    def __init__(self, **given: Any) -> None:
-        self._shop = Shop.at()
-        self.controls = _controls(self._shop)  # type: ignore[misc]
-        super().__init__(**given)
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let a job bring its own cut; any of it changed makes the job one's own."""
+        if (one := turned_job(given.get("job", FREE))) is not None:
+            sizes = (one.seat, one.across, kept(one.machine, machines()))
+            return dict(zip(CUT, (*sizes, kept(one.material, materials())), strict=True))
+        return {"job": FREE} if given.keys() & set(CUT) else {}
 
-    def work_out(self, **values: Any) -> Turning:
+    def part(self, result: Turning, system: str) -> SpeedSum:
+        """Draw the sum step by step beside the chart."""
+        return speed_sum(result, system)
+
+    def work_out(
+        self, *, operation: str, diameter: float, machine: str, job: str, material: str,
+        tool: str, hole: float, constant: str,
+    ) -> Turning:  # fmt: skip
         """Work out the speed by the house rules and pick the machine's step.
 
         Raises
@@ -80,27 +76,28 @@ class Speeds(Bench[Turning]):
         SeatworkError
             If the material's list has no speed.
         """
-        operation, machine = values["operation"], self._shop.machine(values["machine"])
+        stock = shop()
+        turned_on = stock.machine(machine)
         spindle = spindle_for(
             operation,
-            diameter=values["diameter"],
-            hole_diameter=min(values["hole"], values["diameter"]),
-            material=self._shop.material(values["material"]),
-            machine=machine,
-            rules=self._shop.rules,
-            tool_material=values["tool"],
+            diameter=diameter,
+            hole_diameter=min(hole, diameter),
+            material=stock.material(material),
+            machine=turned_on,
+            rules=stock.rules,
+            tool_material=tool,
         )
         capped = operation in ("countersink", "chamfer")
         slower = operation in ("counterbore", "spotface")
         drill = spindle.raw / spindle.ratio
         return Turning(
             operation=operation,
-            material=values["material"],
-            machine=machine,
+            material=material,
+            machine=turned_on,
             spindle=spindle,
-            cap=self._shop.rules.number(CAP) if capped else None,
+            cap=stock.rules.number(CAP) if capped else None,
             misread=cutting.operation_speed(drill_speed=drill, ratio=1 / 3) if slower else None,
-            shortcut=SHORTCUTS.get(values["constant"]),
+            shortcut=SHORTCUTS.get(constant),
         )
 
     def measures(self, result: Turning) -> tuple[Measure, ...]:
@@ -142,56 +139,6 @@ class Speeds(Bench[Turning]):
             for one in SHORTCUTS.values()
         ]
         return tuple(told)
-
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; a job brings its own, any of them changed makes the job one's own."""
-        read = super()._read(given, now)
-        if read.get("job", FREE) != FREE:
-            return JOBS[read["job"]] | read
-        if read.keys() & JOBS[FIRST].keys():
-            return {"job": FREE} | read
-        return read
-
-
-def _controls(shop: Shop) -> tuple[Control, ...]:
-    """Give the controls, machines and materials being those of the shop's own lists."""
-    machines = tuple(machine.name for machine in shop.machines)
-    materials = tuple(material.name for material in shop.materials)
-    first = JOBS[FIRST]
-    known = first["machine"] in machines and first["material"] in materials
-    return (
-        _choice("operation", "Operation", tuple(RATIO_RULES), "counterbore"),
-        Number(
-            name="diameter",
-            label="Diameter",
-            low=3.0,
-            high=60.0,
-            start=first["diameter"],
-            why="that is what the shop's cutters span",
-        ),
-        _choice("machine", "Machine", machines, first["machine"]),
-        _choice("job", "Job", (*JOBS, FREE), FIRST if known else FREE, folded=True),
-        _choice("material", "Material", materials, first["material"], folded=True),
-        _choice("tool", "Cutter", ("hss", "carbide", "carbon steel"), "hss", folded=True),
-        Number(
-            name="hole",
-            label="Hole",
-            low=0.0,
-            high=60.0,
-            start=0.0,
-            why="it is smaller than the seat",
-            folded=True,
-        ),
-        _choice("constant", "Shortcut", (EXACT, *SHORTCUTS), EXACT, folded=True),
-    )
-
-
-def _choice(
-    name: str, label: str, options: tuple[str, ...], wish: str, *, folded: bool = False
-) -> Choice:
-    """Give a choice that begins with `wish` where the list has it."""
-    start = wish if wish in options else options[0]
-    return Choice(name=name, label=label, options=options, start=start, folded=folded)
 
 
 speeds = Speeds

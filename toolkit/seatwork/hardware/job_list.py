@@ -8,6 +8,7 @@ from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.hardware.clearance import ClearanceHole, clearance_hole
+from seatwork.hardware.counterbores import counterbore
 from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
@@ -95,6 +96,19 @@ class Job:
     def flat(self) -> bool:
         """Whether its screw has a flat head."""
         return self.fastener is not None and self.fastener.seat_angle is not None
+
+    @property
+    def across(self) -> float:
+        """Diameter of the seat at the face: the list's, or what the screw wants [mm].
+
+        Raises
+        ------
+        SeatworkError
+            If no list gives a counterbore for the screw.
+        """
+        if self.diameter is not None:
+            return self.diameter
+        return self.screw.head.sharp_diameter if self.flat else counterbore(self.screw).diameter
 
     @property
     def part(self) -> str:

@@ -8,7 +8,7 @@ from seatwork.drawings.speeds_view import DIAMETERS, SpeedSum
 from seatwork.units import show_both, show_number, show_speed, show_spindle
 
 if TYPE_CHECKING:
-    from seatwork.benches.speed_sums import Turning
+    from seatwork.benches.speeds_sums import Turning
 
 LONGEST = 44
 """Letters that one line of the sum has room for."""

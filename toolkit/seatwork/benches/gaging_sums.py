@@ -1,13 +1,13 @@
 """What the gaging bench knows: the seats of the class, their gages, and what a reading means."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from functools import cache
+from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Any, Literal
 
 from seatwork import notes, plan
 from seatwork.errors import SeatworkError
-from seatwork.hardware import screw
+from seatwork.hardware.job_list import Job, flat_job
 from seatwork.hardware.screws import Screw
 from seatwork.inspection.measured import INSTRUMENTS
 from seatwork.plan.plans import SeatPlan
@@ -20,8 +20,10 @@ from seatwork.seats import (
     fit,
     protrusion,
 )
+from seatwork.seats.gaging import ball_range
 from seatwork.seats.measuring import Decision, decide, uncertainty
 from seatwork.shop.house.house_rules import rules
+from seatwork.units import show_note
 
 CALIPER, BALLS, BALL, SCREW, HEAD = (
     "caliper across the rim",
@@ -32,21 +34,28 @@ CALIPER, BALLS, BALL, SCREW, HEAD = (
 )
 WAYS = (BALLS, SCREW, BALL, CALIPER, HEAD)
 BELOW, PROUD = "below the face", "proud of the face"
-FRAME, HOPPER, CRANK = (
-    "frame, 1/4 flat head",
-    "hopper plate, #10 flat head",
-    "crank, M6 socket flat head",
-)
 HEIGHT = INSTRUMENTS["depth micrometer"].uncertainty
 """Doubt of a height measured with a depth micrometer or an indicator [mm]."""
 
-INCH = 25.4
-OVER = 0.004 * INCH
+OVER = 0.1016
 """How far over its least diameter the class cut each seat [mm]: an example."""
+
+BALL_SETS = {
+    ("1/4", 82.0): (10.31875, 15.08125, 12.7),
+    ("#10", 82.0): (7.9375, 12.7, 9.525),
+    ("M6", 90.0): (10.0, 15.0, 12.0),
+}
+"""By size and angle the two balls and the one that the class has [mm]: examples."""
+
+BALLS_AT = (0.2, 0.75, 0.45)
+"""Other balls, between the smallest and the largest that touch the cone [-]: examples."""
+
+STOCK = {"inch": 0.79375, "metric": 0.5}
+"""Steps in which balls are had [mm]: 1/32 in, and half a millimeter."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Job:
+class GagedJob:
     """A seat that was asked for, and how it came out in the class.
 
     Parameters
@@ -103,7 +112,7 @@ class Gaged:
 
     Parameters
     ----------
-    job : Job
+    job : GagedJob
         The seat.
     way : str
         How it was gaged.
@@ -119,7 +128,7 @@ class Gaged:
         The seat as the reading makes it; None where the screw itself is gaged.
     """
 
-    job: Job
+    job: GagedJob
     way: str
     reading: float
     value: float
@@ -134,28 +143,48 @@ class Gaged:
         return "angle" if self.way == BALLS else "length"
 
 
-@cache
-def jobs() -> dict[str, Job]:
-    """Return the seats that can be chosen: the cutter was of another angle each time."""
-    frame = "⌀.266 THRU ⌵ FOR 1/4-20 FLAT HEAD MACHINE SCREW"
-    hopper = "⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW"
-    return {
-        FRAME: _job(frame, angle=90, balls=(13 * INCH / 32, 19 * INCH / 32), ball=INCH / 2),
-        HOPPER: _job(hopper, angle=90, balls=(5 * INCH / 16, INCH / 2), ball=3 * INCH / 8),
-        CRANK: _job("Ø6.6 ⌵ FOR M6 CSK SOCKET", angle=82, balls=(10.0, 15.0), ball=12.0),
-    }
+def gaged_job(name: str) -> GagedJob:
+    """Return a job's seat as the class cut it: with a cutter of another angle.
+
+    Parameters
+    ----------
+    name : str
+        A job of the shop's list, or any flat head screw.
+
+    Raises
+    ------
+    SeatworkError
+        If it has no flat head, or no ball touches its seat.
+    """
+    return _gaged_job(flat_job(name))
 
 
-def _job(note: str, *, angle: float, balls: tuple[float, float], ball: float) -> Job:
-    """Put a job together; the cutter's angle [deg], the balls [mm]."""
-    planned = plan.make(notes.read(note), material="1018 steel", machine="bench drill press")
+@lru_cache(maxsize=16)
+def _gaged_job(one: Job) -> GagedJob:
+    held, system = one.screw, one.screw.thread.system
+    note = notes.read(f"⌀{show_note(one.hole.diameter, system)} THRU ⌵", system)
+    planned = plan.make(note, screw=held.name, material=one.material, machine=one.machine)
     seat = planned.seats[0]
-    least, hole = _limits(seat)[0], seat.size("hole")
+    least, angle = _limits(seat)[0], held.facts["seat_angle"].value
+    hole = seat.size("hole")
     assert hole is not None
-    cut = Countersink(diameter=least + OVER, hole_diameter=hole.value, included_angle=angle)
-    return Job(
-        screw=screw(note.partition("FOR ")[2]), planned=seat, cut=cut, ball=ball, balls=balls
+    cut = Countersink(
+        diameter=least + OVER,
+        hole_diameter=hole.value,
+        included_angle=82.0 if angle == 90 else 90.0,
     )
+    asked = replace(cut, diameter=least, included_angle=angle)
+    known = BALL_SETS.get((held.thread.size, angle))
+    small, large, ball = known or _balls(cut, asked, STOCK[system])
+    return GagedJob(screw=held, planned=seat, cut=cut, ball=ball, balls=(small, large))
+
+
+def _balls(cut: Countersink, asked: Countersink, step: float) -> tuple[float, ...]:
+    """Choose balls [mm] that touch the cone, be it of the angle asked for or the one cut."""
+    ranges = ball_range(cut), ball_range(asked)
+    least, greatest = max(r[0] for r in ranges), min(r[1] for r in ranges)
+    wanted = (least + share * (greatest - least) for share in BALLS_AT)
+    return tuple(step * round(size / step) for size in wanted)
 
 
 def _limits(seat: SeatPlan) -> tuple[float, float]:
@@ -167,7 +196,7 @@ def _limits(seat: SeatPlan) -> tuple[float, float]:
     return asked.least, asked.greatest
 
 
-def readings(job: Job) -> dict[str, float | str]:
+def readings(job: GagedJob) -> dict[str, float | str]:
     """Return what each gage shows on the seat as it was cut [mm], and where the head stands."""
     stands = fit(job.screw.head, job.cut).amount
     small, large = (ball_top(ball, job.cut) for ball in job.balls)
@@ -181,7 +210,7 @@ def readings(job: Job) -> dict[str, float | str]:
     }
 
 
-def _head_over(job: Job) -> float:
+def _head_over(job: GagedJob) -> float:
     """Return what a good head stands above its gage [mm]; zero where no gage is listed."""
     gage = job.screw.facts.get("gage_diameter")
     if gage is None:
@@ -189,12 +218,12 @@ def _head_over(job: Job) -> float:
     return protrusion(job.screw.sharp_diameter or 0.0, gage.value, job.angle) - OVER
 
 
-def gaged(job: Job, way: str, values: Mapping[str, Any]) -> Gaged:
+def gaged(job: GagedJob, way: str, values: Mapping[str, Any]) -> Gaged:
     """Return what a reading means.
 
     Parameters
     ----------
-    job : Job
+    job : GagedJob
         The seat.
     way : str
         One of `WAYS`.
@@ -210,12 +239,12 @@ def gaged(job: Job, way: str, values: Mapping[str, Any]) -> Gaged:
     return measure(job, values)
 
 
-def _caliper(job: Job, values: Mapping[str, Any]) -> Gaged:
+def _caliper(job: GagedJob, values: Mapping[str, Any]) -> Gaged:
     rim, doubt = values["rim"], INSTRUMENTS["caliper"].uncertainty
     return _judged(job, CALIPER, rim, rim, job.limits, doubt, job.as_asked(rim))
 
 
-def _one(job: Job, values: Mapping[str, Any]) -> Gaged:
+def _one(job: GagedJob, values: Mapping[str, Any]) -> Gaged:
     """Take the cone for one of the angle asked for, and find its diameter."""
     found = uncertainty(
         diameter_from_ball,
@@ -227,7 +256,7 @@ def _one(job: Job, values: Mapping[str, Any]) -> Gaged:
     return _judged(job, BALL, values["top"], found.value, job.limits, found.combined, seat)
 
 
-def _two(job: Job, values: Mapping[str, Any]) -> Gaged:
+def _two(job: GagedJob, values: Mapping[str, Any]) -> Gaged:
     small, large = job.balls
     rise = values["rise"]
     found = uncertainty(
@@ -245,7 +274,7 @@ def _two(job: Job, values: Mapping[str, Any]) -> Gaged:
     return _judged(job, BALLS, rise, found.value, job.angle_limits, found.combined, seat)
 
 
-def _stands(job: Job, values: Mapping[str, Any]) -> Gaged:
+def _stands(job: GagedJob, values: Mapping[str, Any]) -> Gaged:
     height = values["stand"] if values["side"] == PROUD else -values["stand"]
     held = rules()
     limits = (-held.number("flush.greatest_below"), held.number("flush.greatest_proud"))
@@ -254,7 +283,7 @@ def _stands(job: Job, values: Mapping[str, Any]) -> Gaged:
     return _judged(job, SCREW, values["stand"], height, limits, doubt, job.as_asked(wide))
 
 
-def _over(job: Job, values: Mapping[str, Any]) -> Gaged:
+def _over(job: GagedJob, values: Mapping[str, Any]) -> Gaged:
     facts = job.screw.facts
     if "gage_diameter" not in facts:
         remedy = "take the screw and an indicator, or balls"
@@ -264,7 +293,7 @@ def _over(job: Job, values: Mapping[str, Any]) -> Gaged:
 
 
 def _judged(
-    job: Job,
+    job: GagedJob,
     way: str,
     reading: float,
     value: float,

@@ -3,8 +3,39 @@
 from dataclasses import dataclass
 
 from seatwork import cutting
+from seatwork.errors import SeatworkError
+from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.shop.choosing.spindles import Spindle
 from seatwork.shop.lists.machines import ShopMachine
+
+FREE = "my own choice"
+"""Stands for no job: operation and sizes as they are set."""
+
+
+def turned_jobs() -> tuple[str, ...]:
+    """Name the jobs of the list of which the cutter's diameter is known, and one's own choice."""
+    return (*jobs(_wide), FREE)
+
+
+def turned_job(name: str) -> Job | None:
+    """Find a job of the list, or any screw's; None for one's own choice.
+
+    Raises
+    ------
+    SeatworkError
+        If nothing says how wide its seat is.
+    """
+    if name == FREE:
+        return None
+    found = job(name)
+    return found if found.across else None
+
+
+def _wide(one: Job) -> bool:
+    try:
+        return bool(one.across)
+    except SeatworkError:
+        return False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
