@@ -7,6 +7,7 @@ from seatwork.marking import AnswerFile, examples, handed
 from seatwork.marking.telling import right_answer
 from seatwork.questions.checking.template import own_type
 
+pytestmark = pytest.mark.slow
 SHEET = 'format = 1\ntitle = "Friday"\n' + "".join(
     f'[[questions]]\nid = "{name}"\ntype = "{kind}"\npoints = 2\n'
     for name, kind in (("f1", "seat-depth"), ("f2", "my-question"))

@@ -79,6 +79,7 @@ def test_the_system_is_told_in_plain_words() -> None:
     assert "leads back to itself" in str(refusal("a.csv", OSError(errno.ELOOP, "loop")))
 
 
+@pytest.mark.slow
 def test_a_second_writer_waits_and_is_told(tmp_path: Path) -> None:
     """While another process holds the folder, one sentence says so; then it is free."""
     holder = subprocess.Popen(

@@ -1,6 +1,7 @@
 """Looking the installation over."""
 
 import json
+import os
 import sys
 from pathlib import Path
 
@@ -132,3 +133,18 @@ def test_one_fault_is_enough_for_the_command(
 def test_every_trial_passes_here(name: str) -> None:
     """Each trial, run in this process, finds no fault."""
     assert trial.TRIALS[name]() == ""
+
+
+@pytest.mark.skipif(os.name != "posix", reason="permissions of this kind are POSIX")
+def test_a_course_that_others_can_open_is_told(tmp_path: Path) -> None:
+    """A course folder open to other accounts is named with its fix; a word goes to others."""
+    assert "folders that sync or are shared" in doctor.privacy(tmp_path).found
+    course = tmp_path / "course"
+    course.mkdir()
+    (course / "course.key").touch()
+    course.chmod(0o755)
+    check = doctor.privacy(tmp_path)
+    assert not check.passed
+    assert f"chmod 700 {course}" in check.fix
+    course.chmod(0o700)
+    assert doctor.privacy(tmp_path).passed

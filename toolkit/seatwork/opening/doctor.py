@@ -1,6 +1,8 @@
 """Looking an installation over: each check says what it found, and how to mend a fault."""
 
 import json
+import os
+import shlex
 import subprocess
 import sys
 import time
@@ -72,6 +74,7 @@ def examine(folder: Path) -> Iterator[Check]:
     yield looked("messages without delay", prompt_server)
     yield looked("the server", server)
     yield write_access(folder)
+    yield privacy(folder)
     yield fonts()
     yield clock(time.time())
 
@@ -220,6 +223,25 @@ def write_access(folder: Path) -> Check:
         told = error if isinstance(error, SeatworkError) else refusal(trial, error)
         return Check(name="write access", found=f"{place}: {told.fault}", fix=told.remedy)
     return Check(name="write access", found=str(place))
+
+
+def privacy(folder: Path) -> Check:
+    """Look whether other accounts can open the course folder, and warn of folders that sync.
+
+    Parameters
+    ----------
+    folder : Path
+        The workbook; a course folder in it holds ``course.key``.
+    """
+    courses = [key.parent for key in sorted(folder.glob("*/course.key"))]
+    is_posix = os.name == "posix"
+    open_ones = [place for place in courses if is_posix and place.stat().st_mode & 0o077]
+    if open_ones:
+        names = ", ".join(map(str, open_ones))
+        fix = f"run: chmod 700 {' '.join(shlex.quote(str(place)) for place in open_ones)}"
+        return Check(name="privacy", found=f"other accounts can open {names}", fix=fix)
+    advice = "keep a course folder, which holds all answers, out of folders that sync or are shared"
+    return Check(name="privacy", found=advice)
 
 
 def fonts() -> Check:

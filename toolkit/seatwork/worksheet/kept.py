@@ -69,7 +69,8 @@ class Kept:
             self._write(self.folder, question, change)
         except SeatworkError as error:
             remedy = error.remedy.replace("give the command again", "type it again")
-            raise SeatworkError(error.value, f"not saved, since {error.fault}", remedy) from error
+            why = error.fault.removeprefix("it was not saved: ")
+            raise SeatworkError(error.value, f"not saved, since {why}", remedy) from error
         self._shown[question] = self.answers.of(question)
 
     def _write(self, folder: Path, question: str, change: Change) -> None:
