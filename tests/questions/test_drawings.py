@@ -27,7 +27,7 @@ def test_a_drawing_that_gives_the_answer_away_is_found() -> None:
     part = question.main
     assert isinstance(part, NumberPart)
     told = part.measure.show(part.value, part.system)
-    spoiled = sloped_pad({"slope": question.said("slope"), "axis": told})
+    spoiled = sloped_pad({"slope": question.stated("slope"), "axis": told})
     assert given_away(question, spoiled.text) == [told]
 
 

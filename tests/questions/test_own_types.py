@@ -2,6 +2,7 @@
 
 import sys
 from pathlib import Path
+from random import Random
 
 import pytest
 from seatwork.errors import SeatworkError
@@ -70,6 +71,25 @@ FAULTS = [
     ("pick(rng, (0.5, 0.8, 1.0))", "pick(rng, ())", "it fails: IndexError"),
     ('yield slip("M41", ', 'yield Mistake("M41", sentence="", value=', "has no sentence"),
 ]
+
+
+def test_sizes_written_by_their_former_name_still_stand(tmp_path: Path) -> None:
+    """A type that calls said, or writes its sizes in said itself, asks as it asked."""
+    now = load(written(tmp_path, TEMPLATE)).draw(Random(1))
+    calls = load(written(tmp_path, TEMPLATE.replace("self.stated(", "self.said("))).draw(Random(1))
+    with pytest.warns(DeprecationWarning, match="stated now"):
+        assert calls.worked() == now.worked()
+    writes = (
+        "    def said(self, name: str) -> str:\n"
+        '        return f"about {NumberQuestion.said(self, name)}"\n\n'
+        "    def value("
+    )
+    path = written(tmp_path, TEMPLATE.replace("    def value(", writes))
+    with pytest.warns(DeprecationWarning, match="said is called stated now"):
+        kind = load(path)
+    with pytest.warns(DeprecationWarning, match="said is called stated now"):
+        asked = kind.draw(Random(1)).ask()
+    assert asked == now.ask().replace("hole of ", "hole of about ").replace("leg ", "leg about ")
 
 
 # A fault planted in a drawing beside the type, and what is said of it.

@@ -10,7 +10,7 @@ class Stated(Protocol):
     def system(self) -> str:
         """Unit system, "inch" or "metric"."""
 
-    def said(self, name: str) -> str:
+    def stated(self, name: str) -> str:
         """Write one of the sizes with its unit."""
 
     def text(self) -> str:

@@ -7,10 +7,7 @@ from seatwork.drawings.sketches.cones import cone_cut
 
 def draw(question: Stated) -> Drawing:
     """Draw the seat with its limits, the depth as a question mark."""
-    return cone_cut(
-        {
-            "mouth": f"{question.said('least_diameter')} to {question.said('greatest_diameter')}",
-            "hole": f"{question.said('least_hole')} to {question.said('greatest_hole')}",
-        }
-        | question.labels(angle="included_angle", depth="?")
-    )
+    seat = (question.stated("least_diameter"), question.stated("greatest_diameter"))
+    hole = (question.stated("least_hole"), question.stated("greatest_hole"))
+    limits = {"mouth": " to ".join(seat), "hole": " to ".join(hole)}
+    return cone_cut(limits | question.labels(angle="included_angle", depth="?"))

@@ -7,5 +7,5 @@ from seatwork.drawings.sketches.edges import broken_edge
 
 def draw(question: Stated) -> Drawing:
     """Draw the broken edge, the mouth as a question mark."""
-    leg = f"{question.said('least')} to {question.said('greatest')}"
-    return broken_edge({"leg": leg, "hole": question.said("hole_diameter"), "mouth": "?"})
+    leg = f"{question.stated('least')} to {question.stated('greatest')}"
+    return broken_edge({"leg": leg, "hole": question.stated("hole_diameter"), "mouth": "?"})

@@ -8,6 +8,6 @@ from seatwork.drawings.sketches.heads import head_over_seat
 def draw(question: Stated) -> Drawing:
     """Draw a head of the box over its seat, the seat as a question mark."""
     return head_over_seat(
-        {"sharp": f"{question.said('least_sharp')} to {question.said('greatest_sharp')}"}
+        {"sharp": f"{question.stated('least_sharp')} to {question.stated('greatest_sharp')}"}
         | question.labels("below", angle="included_angle", mouth="?")
     )

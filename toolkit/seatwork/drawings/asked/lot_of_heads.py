@@ -8,6 +8,6 @@ from seatwork.drawings.sketches.heads import head_over_seat
 def draw(question: Stated) -> Drawing:
     """Draw a head of the box over its seat."""
     return head_over_seat(
-        {"sharp": f"{question.said('least_sharp')} to {question.said('greatest_sharp')}"}
+        {"sharp": f"{question.stated('least_sharp')} to {question.stated('greatest_sharp')}"}
         | question.labels(mouth="diameter", angle="included_angle")
     )

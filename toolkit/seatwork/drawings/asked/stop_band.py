@@ -8,6 +8,6 @@ from seatwork.drawings.sketches.cones import cone_cut
 def draw(question: Stated) -> Drawing:
     """Draw the seat, what its depth may be off as a question mark."""
     return cone_cut(
-        {"mouth": f"± {question.said('tolerance_of_diameter')}", "depth": "± ?"}
+        {"mouth": f"± {question.stated('tolerance_of_diameter')}", "depth": "± ?"}
         | question.labels(angle="included_angle")
     )

@@ -70,7 +70,7 @@ class AngleFound(NumberQuestion):
         half = (self.diameter - self.hole_diameter) / 2
         return (
             f"One side: {half / self.depth:.4f} across for each unit of depth (half of "
-            f"{self.said('diameter')} less {self.said('hole_diameter')}, over "
-            f"{self.said('depth')}). The angle with that tangent is "
+            f"{self.stated('diameter')} less {self.stated('hole_diameter')}, over "
+            f"{self.stated('depth')}). The angle with that tangent is "
             f"{self.fine(self.value() / 2)}; twice that is {self.show(self.value())}."
         )

@@ -62,7 +62,7 @@ class BoreDepth(NumberQuestion):
     def worked(self) -> str:
         """Return the answer worked out."""
         return (
-            f"The head stands on the floor of the bore, {self.said('height')} high, and its top "
-            f"is {self.said('below')} below the face: {self.said('height')} + "
-            f"{self.said('below')} = {self.show(self.value())}."
+            f"The head stands on the floor of the bore, {self.stated('height')} high, and its top "
+            f"is {self.stated('below')} below the face: {self.stated('height')} + "
+            f"{self.stated('below')} = {self.show(self.value())}."
         )

@@ -70,5 +70,6 @@ class BoreDiameter(NumberQuestion):
         """Return the answer worked out."""
         return (
             f"The head lies in the bore, so the bore follows the head: "
-            f"{self.said('head_diameter')} + {self.said('clearance')} = {self.show(self.value())}."
+            f"{self.stated('head_diameter')} + {self.stated('clearance')} = "
+            f"{self.show(self.value())}."
         )

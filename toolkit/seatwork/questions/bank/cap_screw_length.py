@@ -70,6 +70,6 @@ class CapScrewLength(NumberQuestion):
         """Return the answer worked out."""
         left = self.show(self.thickness - self.depth)
         return (
-            f"Under the bore {left} of the plate is left. With {self.said('engagement')} in the "
+            f"Under the bore {left} of the plate is left. With {self.stated('engagement')} in the "
             f"frame: {self.show(self.value())}."
         )

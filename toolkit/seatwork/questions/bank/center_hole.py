@@ -82,7 +82,7 @@ class CenterHole(NumberQuestion):
         """Return the answer worked out."""
         half = self.fine((self.mouth - self.pilot) / 2)
         return (
-            f"One side of the cone measures half of {self.said('mouth')} less "
-            f"{self.said('pilot')}, {half}. Half of {self.said('included_angle')} has the tangent "
-            f"0.5774. The cone is {half} / 0.5774 = {self.show(self.value())} deep."
+            f"One side of the cone measures half of {self.stated('mouth')} less "
+            f"{self.stated('pilot')}, {half}. Half of {self.stated('included_angle')} has the "
+            f"tangent 0.5774. The cone is {half} / 0.5774 = {self.show(self.value())} deep."
         )

@@ -55,6 +55,6 @@ class ChatterMarks(NumberQuestion):
     def worked(self) -> str:
         """Return the answer worked out."""
         return (
-            f"{self.said('speed')} is {self.speed / 60:.2f} turns a second, and each turn leaves "
-            f"{self.said('marks')} marks: {self.show(self.value())}."
+            f"{self.stated('speed')} is {self.speed / 60:.2f} turns a second, and each turn leaves "
+            f"{self.stated('marks')} marks: {self.show(self.value())}."
         )

@@ -66,6 +66,6 @@ class CuttingTime(NumberQuestion):
         """Return the answer worked out."""
         turns = self.travel / self.feed
         return (
-            f"{self.said('travel')} at {self.said('feed')} takes {turns:.1f} turns. The spindle "
-            f"makes {self.speed / 60:.2f} turns a second: {self.show(self.value())}."
+            f"{self.stated('travel')} at {self.stated('feed')} takes {turns:.1f} turns. The "
+            f"spindle makes {self.speed / 60:.2f} turns a second: {self.show(self.value())}."
         )

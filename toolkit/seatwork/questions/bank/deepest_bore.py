@@ -64,6 +64,6 @@ class DeepestBore(NumberQuestion):
     def worked(self) -> str:
         """Return the answer worked out."""
         return (
-            f"{self.said('thickness')} less the floor of {self.said('floor')} leaves "
+            f"{self.stated('thickness')} less the floor of {self.stated('floor')} leaves "
             f"{self.show(self.value())} for the bore. The drill's point is gone with the hole."
         )

@@ -64,7 +64,7 @@ class DepthError(NumberQuestion):
         """Return the answer worked out."""
         slope = half_tangent(self.included_angle)
         return (
-            f"Half of {self.said('included_angle')} has the tangent {slope:.4f}. On one side the "
-            f"seat grows {self.said('error')} × {slope:.4f} = {self.show(self.error * slope)}, on "
-            f"both sides {self.show(self.value())}."
+            f"Half of {self.stated('included_angle')} has the tangent {slope:.4f}. On one side the "
+            f"seat grows {self.stated('error')} × {slope:.4f} = {self.show(self.error * slope)}, "
+            f"on both sides {self.show(self.value())}."
         )

@@ -83,7 +83,7 @@ class DepthLimits(NumberQuestion):
         half = self.fine((self.greatest_diameter - self.least_hole) / 2)
         return (
             f"The cone is deepest when the seat is widest and the hole narrowest: "
-            f"{self.said('greatest_diameter')} on {self.said('least_hole')}. Half the difference "
-            f"is {half}; over the tangent of half of {self.said('included_angle')} that is "
-            f"{self.show(self.value())}."
+            f"{self.stated('greatest_diameter')} on {self.stated('least_hole')}. Half the "
+            f"difference is {half}; over the tangent of half of {self.stated('included_angle')} "
+            f"that is {self.show(self.value())}."
         )

@@ -60,7 +60,7 @@ class EdgeBreak(NumberQuestion):
     def worked(self) -> str:
         """Return the answer worked out."""
         return (
-            f"The break takes at most {self.said('greatest')} of the face on each side: "
-            f"{self.said('hole_diameter')} + 2 × {self.said('greatest')} = "
+            f"The break takes at most {self.stated('greatest')} of the face on each side: "
+            f"{self.stated('hole_diameter')} + 2 × {self.stated('greatest')} = "
             f"{self.show(self.value())}."
         )

@@ -71,8 +71,9 @@ class EdgeTravel(SeatQuestion):
         half = self.fine((self.diameter - self.hole_diameter) / 2)
         tangent = f"{half_tangent(self.included_angle):.4f}"
         return (
-            f"When the lips touch, the nose of {self.said('nose_diameter')} is down in the hole "
-            f"and no longer counts. From {self.said('hole_diameter')} to {self.said('diameter')} "
-            f"one side gains {half}. Half of {self.said('included_angle')} has the tangent "
-            f"{tangent}. Travel = {half} / {tangent} = {self.show(self.value())}."
+            f"When the lips touch, the nose of {self.stated('nose_diameter')} is down in the hole "
+            f"and no longer counts. From {self.stated('hole_diameter')} to "
+            f"{self.stated('diameter')} one side gains {half}. Half of "
+            f"{self.stated('included_angle')} has the tangent {tangent}. Travel = {half} / "
+            f"{tangent} = {self.show(self.value())}."
         )

@@ -67,6 +67,6 @@ class FlangeLeft(NumberQuestion):
         """Return the answer worked out."""
         return (
             "When the spotface is just whole, its low side is at the face, not cut at all. "
-            f"Then it goes {self.said('scale')} deeper: {self.said('thickness')} − "
-            f"{self.said('scale')} = {self.show(self.value())}."
+            f"Then it goes {self.stated('scale')} deeper: {self.stated('thickness')} − "
+            f"{self.stated('scale')} = {self.show(self.value())}."
         )

@@ -65,6 +65,6 @@ class FloorLeft(NumberQuestion):
         """Return the answer worked out."""
         depth = self.show(self.height + self.below)
         return (
-            f"The bore is {self.said('height')} + {self.said('below')} = {depth} deep. Of "
-            f"{self.said('thickness')} that leaves {self.show(self.value())}."
+            f"The bore is {self.stated('height')} + {self.stated('below')} = {depth} deep. Of "
+            f"{self.stated('thickness')} that leaves {self.show(self.value())}."
         )

@@ -82,7 +82,7 @@ class FlushContact(Question):
     def worked(self) -> str:
         """Return the answer worked out."""
         return (
-            f"The head of {self.said('head_angle')} narrows faster than the seat of "
-            f"{self.said('included_angle')}. They have the same width in the face, so below it the "
-            "head stands free: it is carried on a line at its rim. Flush, and wrong."
+            f"The head of {self.stated('head_angle')} narrows faster than the seat of "
+            f"{self.stated('included_angle')}. They have the same width in the face, so below it "
+            "the head stands free: it is carried on a line at its rim. Flush, and wrong."
         )

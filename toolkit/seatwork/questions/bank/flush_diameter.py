@@ -69,5 +69,5 @@ class FlushDiameter(NumberQuestion):
         return (
             "Head and seat are the same cone. Flush, the top of the head lies in the face, and "
             "there its cone has the theoretical sharp diameter, however its edge is rounded: "
-            f"{self.said('sharp_diameter')}. Cut to the edge, the head would stand proud."
+            f"{self.stated('sharp_diameter')}. Cut to the edge, the head would stand proud."
         )

@@ -83,7 +83,7 @@ class GageBall(SeatQuestion):
         point = self.seat().apex_depth
         return (
             f"From the cone's point to the ball's center: {self.fine(radius)} / {sine:.4f} (sine "
-            f"of half of {self.said('included_angle')}) = {self.fine(radius / sine)}. To its top "
+            f"of half of {self.stated('included_angle')}) = {self.fine(radius / sine)}. To its top "
             f"{self.fine(radius)} more. The point lies {self.fine(point)} below the face. Top: "
             f"{self.show(self.value())} above it."
         )

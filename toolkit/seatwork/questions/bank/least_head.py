@@ -77,8 +77,8 @@ class LeastHead(NumberQuestion):
         slope = half_tangent(self.included_angle)
         grown = self.show(2 * slope * self.below)
         return (
-            f"The least head, {self.said('least_sharp')}, goes down furthest. To lie "
-            f"{self.said('below')} below, its seat is wider by 2 × {slope:.4f} × "
-            f"{self.said('below')} = {grown}: {self.said('least_sharp')} + {grown} = "
+            f"The least head, {self.stated('least_sharp')}, goes down furthest. To lie "
+            f"{self.stated('below')} below, its seat is wider by 2 × {slope:.4f} × "
+            f"{self.stated('below')} = {grown}: {self.stated('least_sharp')} + {grown} = "
             f"{self.show(self.value())}."
         )

@@ -76,7 +76,8 @@ class NoseTravel(NumberQuestion):
         half = self.fine((self.diameter - self.nose_diameter) / 2)
         tangent = f"{half_tangent(self.included_angle):.4f}"
         return (
-            f"From {self.said('nose_diameter')} at the nose to {self.said('diameter')} at the face "
-            f"one side gains half the difference, {half}. Half of {self.said('included_angle')} "
-            f"has the tangent {tangent}. Travel = {half} / {tangent} = {self.show(self.value())}."
+            f"From {self.stated('nose_diameter')} at the nose to {self.stated('diameter')} at the "
+            f"face one side gains half the difference, {half}. Half of "
+            f"{self.stated('included_angle')} has the tangent {tangent}. Travel = {half} / "
+            f"{tangent} = {self.show(self.value())}."
         )

@@ -63,7 +63,7 @@ class OffCenter(NumberQuestion):
         """Return the answer worked out."""
         slope = half_tangent(self.included_angle)
         return (
-            f"One side of the seat stands {self.said('offset')} closer. To clear it on a slope "
-            f"with tangent {slope:.4f}, the head rises {self.said('offset')} / {slope:.4f} = "
+            f"One side of the seat stands {self.stated('offset')} closer. To clear it on a slope "
+            f"with tangent {slope:.4f}, the head rises {self.stated('offset')} / {slope:.4f} = "
             f"{self.show(self.value())}."
         )

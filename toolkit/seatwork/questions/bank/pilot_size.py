@@ -67,6 +67,6 @@ class PilotSize(NumberQuestion):
     def worked(self) -> str:
         """Return the answer worked out."""
         return (
-            f"The pilot turns in the hole: {self.said('hole_diameter')} − "
-            f"{self.said('clearance')} = {self.show(self.value())}."
+            f"The pilot turns in the hole: {self.stated('hole_diameter')} − "
+            f"{self.stated('clearance')} = {self.show(self.value())}."
         )

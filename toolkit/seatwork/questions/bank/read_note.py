@@ -57,11 +57,11 @@ class ReadNote(Question):
             included_angle=pick(rng, (82.0, 90.0, 100.0)),
         )
 
-    def said(self, name: str) -> str:
+    def stated(self, name: str) -> str:
         """Write a size as notes do: without unit, the print's unit is said apart."""
         if name in ("hole_diameter", "diameter"):
             return show_note(getattr(self, name), self.system)
-        return Question.said(self, name)
+        return Question.stated(self, name)
 
     @property
     def unit_name(self) -> str:
@@ -70,7 +70,7 @@ class ReadNote(Question):
 
     def text(self) -> str:
         """Return the note with the unit of its print."""
-        stated = {name: self.said(name) for name in self.sizes}
+        stated = {name: self.stated(name) for name in self.sizes}
         return self.asked.format(unit_name=self.unit_name, **stated)
 
     @property
@@ -111,9 +111,9 @@ class ReadNote(Question):
 
     def worked(self) -> str:
         """Return the fields in order."""
-        count, hole, seat = (self.said(name) for name in ("count", "hole_diameter", "diameter"))
+        count, hole, seat = (self.stated(name) for name in ("count", "hole_diameter", "diameter"))
         return (
             f"{count}X: {count} holes. ⌀{hole} THRU: each {hole} in diameter, all the way. ⌵ "
-            f"⌀{seat}: countersunk to {seat} at the face. X {self.said('included_angle')}: by "
+            f"⌀{seat}: countersunk to {seat} at the face. X {self.stated('included_angle')}: by "
             "that included angle."
         )

@@ -70,6 +70,6 @@ class ScrewLength(NumberQuestion):
         """Return the answer worked out."""
         return (
             "A flat head screw is measured overall, head included. Flush, it runs from the face "
-            f"through the guard into the frame: {self.said('thickness')} + "
-            f"{self.said('engagement')} = {self.show(self.value())}."
+            f"through the guard into the frame: {self.stated('thickness')} + "
+            f"{self.stated('engagement')} = {self.show(self.value())}."
         )

@@ -67,7 +67,8 @@ class SeatDepth(SeatQuestion):
         tangent = f"{half_tangent(self.included_angle):.4f}"
         return (
             "One side of the cone is a triangle. Along the face it measures half of "
-            f"{self.said('diameter')} less {self.said('hole_diameter')}: {self.fine(half_width)}. "
-            f"The angle at its bottom is half of {self.said('included_angle')}, its tangent "
-            f"{tangent}. Depth = {self.fine(half_width)} / {tangent} = {self.show(self.value())}."
+            f"{self.stated('diameter')} less {self.stated('hole_diameter')}: "
+            f"{self.fine(half_width)}. The angle at its bottom is half of "
+            f"{self.stated('included_angle')}, its tangent {tangent}. Depth = "
+            f"{self.fine(half_width)} / {tangent} = {self.show(self.value())}."
         )

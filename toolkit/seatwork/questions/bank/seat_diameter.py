@@ -79,8 +79,8 @@ class SeatDiameter(NumberQuestion):
         slope = half_tangent(self.included_angle)
         side, tangent = self.fine(self.depth * slope), f"{slope:.4f}"
         return (
-            f"Each side leans by half of {self.said('included_angle')}, with tangent {tangent}. "
-            f"Over {self.said('depth')} of depth one side gains {self.said('depth')} × {tangent} "
-            f"= {side}. Two sides and the hole: {self.said('hole_diameter')} + 2 × {side} = "
-            f"{self.show(self.value())}."
+            f"Each side leans by half of {self.stated('included_angle')}, with tangent {tangent}. "
+            f"Over {self.stated('depth')} of depth one side gains {self.stated('depth')} × "
+            f"{tangent} = {side}. Two sides and the hole: {self.stated('hole_diameter')} + 2 × "
+            f"{side} = {self.show(self.value())}."
         )

@@ -64,7 +64,7 @@ class SinkBelow(NumberQuestion):
         """Return the answer worked out."""
         return (
             "Deeper by any amount, the cone is the same cone further down, and the head follows "
-            f"by just that amount: {self.said('depth')} + {self.said('below')} = "
+            f"by just that amount: {self.stated('depth')} + {self.stated('below')} = "
             f"{self.show(self.value())}. The seat at the face grows meanwhile, by twice the "
             "tangent of half the angle."
         )

@@ -88,6 +88,6 @@ class SpeedStep(NumberQuestion):
         """Return the answer worked out."""
         lower = min(self.wanted, self.limit)
         return (
-            f"{self.said('wanted')} is wanted and {self.said('limit')} is the limit; the lower, "
-            f"{self.show(lower)}, holds. The next step down is {self.show(self.value())}."
+            f"{self.stated('wanted')} is wanted and {self.stated('limit')} is the limit; the "
+            f"lower, {self.show(lower)}, holds. The next step down is {self.show(self.value())}."
         )

@@ -84,7 +84,7 @@ class SpindleSpeed(NumberQuestion):
         """Return the answer worked out."""
         whole = self.show(2 * self.value())
         return (
-            f"The cutter is widest at the face, {self.said('diameter')}. One turn there is π × "
-            f"{self.said('diameter')} long; {self.said('surface_speed')} over that, in one unit, "
-            f"gives {whole} for a drill. Half of it: {self.show(self.value())}."
+            f"The cutter is widest at the face, {self.stated('diameter')}. One turn there is π × "
+            f"{self.stated('diameter')} long; {self.stated('surface_speed')} over that, in one "
+            f"unit, gives {whole} for a drill. Half of it: {self.show(self.value())}."
         )

@@ -63,6 +63,6 @@ class SpotDepth(SeatQuestion):
         half, tangent = self.fine(self.diameter / 2), f"{self.seat().tangent:.4f}"
         return (
             f"The face is solid, so the cone is whole: half its mouth is {half}. Half of "
-            f"{self.said('included_angle')} has the tangent {tangent}. The point lies "
+            f"{self.stated('included_angle')} has the tangent {tangent}. The point lies "
             f"{half} / {tangent} = {self.show(self.value())} below the face."
         )

@@ -66,7 +66,7 @@ class SpotfaceAxis(NumberQuestion):
         rise = half_tangent(2 * self.slope)
         return (
             f"The cut is whole when it reaches the face at the low edge. From there to the axis "
-            f"is half of {self.said('diameter')}, {self.show(self.diameter / 2)}. The face rises "
-            f"{rise:.4f} for each unit (tangent of {self.said('slope')}): "
+            f"is half of {self.stated('diameter')}, {self.show(self.diameter / 2)}. The face rises "
+            f"{rise:.4f} for each unit (tangent of {self.stated('slope')}): "
             f"{self.show(self.value())}."
         )

@@ -74,7 +74,7 @@ class SpotfaceTouch(NumberQuestion):
         rise = half_tangent(2 * self.slope)
         drop = self.show(self.diameter * rise)
         return (
-            f"Across {self.said('diameter')} the face falls {rise:.4f} for each unit (tangent of "
-            f"{self.said('slope')}): {drop}. With {self.said('scale')} for the scale: "
+            f"Across {self.stated('diameter')} the face falls {rise:.4f} for each unit (tangent of "
+            f"{self.stated('slope')}): {drop}. With {self.stated('scale')} for the scale: "
             f"{self.show(self.value())}."
         )

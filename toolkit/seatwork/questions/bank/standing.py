@@ -87,6 +87,6 @@ class Standing(NumberQuestion):
         tangent = f"{half_tangent(self.included_angle):.4f}"
         return (
             f"Sharp diameter and seat differ by twice {half}. Half of "
-            f"{self.said('included_angle')} has the tangent {tangent}: the head {way} "
+            f"{self.stated('included_angle')} has the tangent {tangent}: the head {way} "
             f"by {half} / {tangent} = {self.show(self.value())}."
         )

@@ -67,8 +67,8 @@ class StopBand(NumberQuestion):
         """Return the answer worked out."""
         slope, half = half_tangent(self.included_angle), self.tolerance_of_diameter / 2
         return (
-            f"Each side may move by half of {self.said('tolerance_of_diameter')}, "
-            f"{self.show(half)}. Half of {self.said('included_angle')} has the tangent "
+            f"Each side may move by half of {self.stated('tolerance_of_diameter')}, "
+            f"{self.show(half)}. Half of {self.stated('included_angle')} has the tangent "
             f"{slope:.4f}. The stop may be off {self.show(half)} / {slope:.4f} = "
             f"{self.show(self.value())}."
         )

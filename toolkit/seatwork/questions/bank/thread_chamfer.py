@@ -92,7 +92,7 @@ class ThreadChamfer(NumberQuestion):
         """Return the answer worked out."""
         mouth = self.show(self.major + self.over)
         return (
-            f"The mouth measures {self.said('major')} + {self.said('over')} = {mouth}. One side is "
-            f"half of {mouth} less {self.said('tap_drill')}, {self.show(self.value())}, and at "
-            f"{self.said('included_angle')} the depth is the same."
+            f"The mouth measures {self.stated('major')} + {self.stated('over')} = {mouth}. One "
+            f"side is half of {mouth} less {self.stated('tap_drill')}, {self.show(self.value())}, "
+            f"and at {self.stated('included_angle')} the depth is the same."
         )

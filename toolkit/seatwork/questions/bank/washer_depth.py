@@ -63,6 +63,6 @@ class WasherDepth(NumberQuestion):
     def worked(self) -> str:
         """Return the answer worked out."""
         return (
-            f"Washer, head, and what is free above: {self.said('washer')} + {self.said('height')} "
-            f"+ {self.said('below')} = {self.show(self.value())}."
+            f"Washer, head, and what is free above: {self.stated('washer')} + "
+            f"{self.stated('height')} + {self.stated('below')} = {self.show(self.value())}."
         )

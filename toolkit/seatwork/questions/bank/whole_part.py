@@ -153,8 +153,8 @@ class WholePart(ChainQuestion):
             for part_step, value in zip(self.steps(), self.values(), strict=True)
         ]
         return (
-            f"Seat: {self.said('sharp_diameter')} and twice the tangent times "
-            f"{self.said('below')}: {shown[0]}. Depth: half the difference to the hole over the "
+            f"Seat: {self.stated('sharp_diameter')} and twice the tangent times "
+            f"{self.stated('below')}: {shown[0]}. Depth: half the difference to the hole over the "
             f"tangent: {shown[1]}. Speed at {shown[0]}, halved: {shown[2]}. Time: {shown[1]} at "
-            f"{self.said('feed')} and {shown[2]}: {shown[3]}."
+            f"{self.stated('feed')} and {shown[2]}: {shown[3]}."
         )

@@ -76,7 +76,7 @@ class WrenchRoom(NumberQuestion):
         """Return the answer worked out."""
         return (
             "Head, washer and wrench socket all go in; the widest is the wrench socket, "
-            f"{self.said('wrench_diameter')}. With {self.said('clearance')} of clearance: "
+            f"{self.stated('wrench_diameter')}. With {self.stated('clearance')} of clearance: "
             f"{self.show(self.value())}. Where that is too wide for the pad, a socket head cap "
             "screw or a raised boss is the usual way out."
         )

@@ -120,7 +120,7 @@ class WrongAngle(SeatQuestion):
         return (
             f"The head is {steeper} than the seat, so it meets {place}, at {self.show(met)}. "
             f"On the head that diameter lies {self.fine(on_head)} below its top (half the "
-            f"difference over the tangent of half of {self.said('head_angle')}); in the seat it "
+            f"difference over the tangent of half of {self.stated('head_angle')}); in the seat it "
             f"lies {self.fine(in_seat)} below the face. The head stands "
             f"{self.show(self.value())} proud."
         )

@@ -110,7 +110,7 @@ def _faults(question: Question) -> Iterator[str]:
     """Look at one question as it is read and answered."""
     text = question.ask()
     for name in question.sizes:
-        if question.said(name) not in text:
+        if question.stated(name) not in text:
             yield f"the size {name} is not stated in the question"
     if OTHER_UNIT[question.system].search(text):
         yield f"a question in {question.system} units states a size in the other unit"

@@ -56,7 +56,7 @@ class {title}(NumberQuestion):
 
     def worked(self) -> str:
         """Return the answer worked out, with its triangle in words."""
-        sizes = f"{{self.said('hole_diameter')}} + 2 × {{self.said('leg')}}"
+        sizes = f"{{self.stated('hole_diameter')}} + 2 × {{self.stated('leg')}}"
         return f"{{sizes}} = {{self.show(self.value())}}."
 '''
 DRAWING = '''"""The broken edge of a hole, its mouth as a question mark."""

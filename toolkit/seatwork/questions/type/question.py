@@ -1,5 +1,6 @@
 """A question type: what it draws, asks, accepts, and recognizes."""
 
+import warnings
 from abc import ABC, abstractmethod
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, fields, replace
@@ -71,7 +72,7 @@ class Question(ABC):
     def text(self) -> str:
         """Return what is asked, every size with its unit."""
         names = {item.name: str(getattr(self, item.name)) for item in fields(self)}
-        return self.asked.format(**names | {name: self.said(name) for name in self.sizes})
+        return self.asked.format(**names | {name: self.stated(name) for name in self.sizes})
 
     @property
     @abstractmethod
@@ -126,9 +127,21 @@ class Question(ABC):
             lines.append(" ".join(filter(None, (label + part.prompt, part.request))).strip())
         return "\n".join(lines)
 
-    def said(self, name: str) -> str:
+    def stated(self, name: str) -> str:
         """Write one of the sizes with its unit."""
         return self.sizes[name].show(getattr(self, name), self.system)
+
+    def said(self, name: str) -> str:
+        """Write a size by the name this had before: `stated` is its name now."""
+        warnings.warn("said is called stated now; the old name goes", DeprecationWarning, 2)
+        # a class that still writes its sizes by the old name may ask for these, too
+        own = type(self).stated
+        return (Question.stated if own.__name__ == "said" else own)(self, name)
+
+    def __init_subclass__(cls) -> None:
+        if "said" in vars(cls) and "stated" not in vars(cls):
+            warnings.warn(f"{cls.__name__}: said is called stated now", DeprecationWarning, 2)
+            setattr(cls, "stated", vars(cls)["said"])  # noqa: B010  # a method by its old name
 
     def labels(self, *same: str, **others: str) -> dict[str, str]:
         """Return the labels of a sketch: sizes as they are said, "?" for the one asked for.
@@ -141,7 +154,7 @@ class Question(ABC):
             By its name on the sketch, the name of a size, or "?".
         """
         names = {name: name for name in same} | others
-        return {name: "?" if size == "?" else self.said(size) for name, size in names.items()}
+        return {name: "?" if size == "?" else self.stated(size) for name, size in names.items()}
 
     def is_clear(self) -> bool:
         """Whether the answer and all slips can be told from one another."""
