@@ -54,6 +54,7 @@ def test_importing_loads_no_room_and_no_library(tmp_path: Path) -> None:
     assert set(full) - set(bare) == {"seatwork", "seatwork.doors"}
 
 
+@pytest.mark.slow
 def test_the_instructor_before_class(tmp_path: Path) -> None:
     """A note becomes a plan and a card in three lines."""
     script = (
@@ -66,6 +67,7 @@ def test_the_instructor_before_class(tmp_path: Path) -> None:
     assert (tmp_path / "card.pdf").read_bytes().startswith(b"%PDF")
 
 
+@pytest.mark.slow
 def test_the_student_at_the_sheet(tmp_path: Path) -> None:
     """A question is shown and answered without a browser."""
     script = (
@@ -80,6 +82,7 @@ def test_the_student_at_the_sheet(tmp_path: Path) -> None:
     assert told[-1] == "wrong"
 
 
+@pytest.mark.slow
 def test_the_self_learner_asks_what_if(tmp_path: Path) -> None:
     """A screw, a note and a seat are looked at in one line each."""
     script = (
@@ -115,6 +118,7 @@ def test_an_error_that_asks_carries_its_choices(ask, options: tuple[str, ...]) -
     assert caught.value.options == options
 
 
+@pytest.mark.slow
 def test_the_stubs_and_the_page_are_current() -> None:
     """What editors, type checkers and readers know of the public names is what there is."""
     done = subprocess.run(

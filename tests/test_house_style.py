@@ -5,6 +5,7 @@ import inspect
 import re
 import subprocess
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 PROJECT = Path(__file__).parents[1]
@@ -39,6 +40,7 @@ def place(path: Path) -> str:
     return path.relative_to(PROJECT).as_posix()
 
 
+@cache
 def tree(path: Path) -> ast.Module:
     """Parse a module."""
     return ast.parse(path.read_text(encoding="utf-8"))

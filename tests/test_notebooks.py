@@ -6,6 +6,7 @@ import re
 import subprocess
 import sys
 import tomllib
+from functools import cache
 from itertools import chain
 from pathlib import Path
 
@@ -38,8 +39,9 @@ def names(paths: list[Path]) -> pytest.MarkDecorator:
     )
 
 
+@cache
 def read(path: Path) -> nbformat.NotebookNode:
-    """Read a stored notebook."""
+    """Read a stored notebook, once."""
     return nbformat.read(path, as_version=4)
 
 
@@ -216,6 +218,7 @@ def test_the_first_link_of_the_start_page_is_lesson_02() -> None:
     assert links[0] == "02_angle_standards.ipynb"
 
 
+@pytest.mark.slow
 def test_every_page_is_listed_and_linked_in_order() -> None:
     """Each page is in the list of contents; links, start page and README are as it writes."""
     listed = tomllib.loads(package_text("contents.toml"))["page"]

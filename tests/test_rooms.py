@@ -6,6 +6,7 @@ import pkgutil
 import re
 import sys
 from dataclasses import dataclass
+from functools import cache
 from importlib import import_module
 from pathlib import Path
 
@@ -47,10 +48,16 @@ def rooms(text: str, above: dict[str, Room]) -> frozenset[str]:
     return frozenset(above) if text.startswith("all") else words(text)
 
 
+@cache
+def parsed(path: Path) -> ast.Module:
+    """Parse a file, once."""
+    return ast.parse(path.read_text(encoding="utf-8"))
+
+
 def imported(path: Path) -> set[str]:
     """List every module a file imports, inside functions too."""
     found = set()
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+    for node in ast.walk(parsed(path)):
         if isinstance(node, ast.Import):
             found |= {alias.name for alias in node.names}
         elif isinstance(node, ast.ImportFrom):
@@ -121,7 +128,7 @@ def test_the_ways_up_are_the_three_that_are_named() -> None:
     found = {
         str(node.args[0].value)
         for path in FILES
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        for node in ast.walk(parsed(path))
         if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "door"
         if isinstance(node.args[0], ast.Constant)
     }
@@ -186,7 +193,5 @@ def test_no_formula_above_the_formula_rooms() -> None:
 
 def called(path: Path) -> set[str]:
     """List the names a file calls, without what they hang on."""
-    calls = [
-        n.func for n in ast.walk(ast.parse(path.read_text("utf-8"))) if isinstance(n, ast.Call)
-    ]
+    calls = [n.func for n in ast.walk(parsed(path)) if isinstance(n, ast.Call)]
     return {c.attr if isinstance(c, ast.Attribute) else getattr(c, "id", "") for c in calls}
