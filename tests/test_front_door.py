@@ -1,6 +1,8 @@
 """The front door: what ``import seatwork as sw`` offers, and the stories that begin there."""
 
+import ast
 import json
+import re
 import subprocess
 import sys
 from importlib import import_module
@@ -12,6 +14,7 @@ import seatwork as sw
 PROJECT = Path(__file__).parents[1]
 NOTE = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
 ROOMS = sw.ROOMS.split()
+VERDICTS = ("right", "wrong", "slip", "several slips")
 
 
 def run(script: str, folder: Path) -> str:
@@ -54,46 +57,51 @@ def test_importing_loads_no_room_and_no_library(tmp_path: Path) -> None:
     assert set(full) - set(bare) == {"seatwork", "seatwork.doors"}
 
 
+def stories() -> dict[str, str]:
+    """Return the README's stories in Python, by the line that stands before each."""
+    text = (PROJECT / "README.md").read_text(encoding="utf-8")
+    return dict(re.findall(r"\nThe (\w[\w-]*), [^\n]*:\n\n```python\n(.*?)```", text, re.DOTALL))
+
+
+def test_the_readme_tells_three_stories() -> None:
+    """Instructor, student and self-learner meet five lines at most, the import among them."""
+    assert set(stories()) == {"instructor", "student", "self-learner"}
+    for story in stories().values():
+        assert len(ast.parse(story).body) <= 5
+
+
 @pytest.mark.slow
 def test_the_instructor_before_class(tmp_path: Path) -> None:
-    """A note becomes a plan and a card in three lines."""
-    script = (
-        "import seatwork as sw\n"
-        f"plan = sw.make_plan({NOTE!r}, material='6061 aluminum', machine='bench drill press')\n"
-        "plan.card().save('card.pdf')\n"
-        "print([step.name for step in plan.seats[0].operations])\n"
+    """A note becomes a plan and a card, and a folder of papers is marked, as README says."""
+    run(
+        "import seatwork as sw\nsw.marking.hand_out('course', 'cones', ['L07'])\n"
+        "from pathlib import Path\nPath('handed_in').mkdir()",
+        tmp_path,
     )
-    assert run(script, tmp_path).strip() == "['drill', 'countersink', 'deburr the far side']"
+    told = run(f"{stories()['instructor']}\nprint(len(plan.seats))", tmp_path)
+    assert "countersink" in told
+    assert told.strip().endswith("1")
     assert (tmp_path / "card.pdf").read_bytes().startswith(b"%PDF")
 
 
 @pytest.mark.slow
 def test_the_student_at_the_sheet(tmp_path: Path) -> None:
-    """A question is shown and answered without a browser."""
-    script = (
-        "import seatwork as sw\n"
-        "cones = sw.sheet('cones')\n"
-        "print(cones.ask('c1'))\n"
-        "print(cones.ask('c1', answer='.001 in').verdicts[0].kind)\n"
-    )
-    told = run(script, tmp_path).strip().splitlines()
-    assert told[0].startswith("c1. ")
-    assert "countersunk" in told[0]
-    assert told[-1] == "wrong"
+    """A question is shown and answered without a browser; finishing says what is open."""
+    story = stories()["student"].replace("cones.finish()", "print(cones.verdicts('c1')[0].kind)")
+    assert run(story, tmp_path).strip() in VERDICTS
+    asked = run("import seatwork as sw\nprint(sw.sheet('cones').ask('c1'))", tmp_path)
+    assert asked.startswith("c1. ")
 
 
 @pytest.mark.slow
 def test_the_self_learner_asks_what_if(tmp_path: Path) -> None:
-    """A screw, a note and a seat are looked at in one line each."""
-    script = (
-        "import seatwork as sw\n"
-        "head = sw.screw('#10 flat head').head\n"
-        "print(head.included_angle)\n"
-        "print(len(sw.read('⌀6.6 THRU ⌵ FOR M6 CSK SOCKET').features))\n"
-        "seat = sw.Countersink(diameter=9.8, hole_diameter=5.1, included_angle=82)\n"
-        "print(sw.fit(head, seat).state)\n"
-    )
-    assert run(script, tmp_path).split() == ["82.0", "2", "below"]
+    """A screw, a note, a bench and a seat are looked at in one line each."""
+    lines = [ast.unparse(line) for line in ast.parse(stories()["self-learner"]).body[1:]]
+    shown = [f"print({line})" for line in lines]
+    told = run("\n".join(["import seatwork as sw", *shown]), tmp_path)
+    assert len(shown) == 4
+    assert "#10 flat head machine screw, 82°: 0.385 in" in told
+    assert "below" in told.splitlines()[-1]
 
 
 def test_a_note_can_be_planned_as_read_or_as_typed() -> None:
@@ -128,3 +136,9 @@ def test_the_stubs_and_the_page_are_current() -> None:
         check=False,
     )
     assert (done.returncode, done.stdout) == (0, "")
+
+
+def test_the_change_page_names_this_version() -> None:
+    """The newest heading that carries a date is the version of the package."""
+    page = (PROJECT / "toolkit" / "CHANGELOG.md").read_text(encoding="utf-8")
+    assert re.findall(r"^## (\d[\d.]*), ", page, re.MULTILINE)[0] == sw.__version__

@@ -12,7 +12,7 @@ Examples
 
 from seatwork.doors import doors
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"
 
 ROOMS = (
     "benches cards cutting drawings hardware inspection marking notes plan questions seats shop"

@@ -12,7 +12,7 @@ from seatwork.marking.given import Given
 from seatwork.marking.handed import HandedOut, Record, answer_key
 from seatwork.marking.names import MOST_FORMS, learner_code
 from seatwork.marking.seeds import sheet_seed
-from seatwork.marking.sheets import MODES, Sheet
+from seatwork.marking.sheets import MODES, Sheet, load
 from seatwork.questions import Question
 
 
@@ -37,13 +37,13 @@ class Handout:
 
 
 def hand_out(
-    folder: Path,
-    sheet: Sheet,
+    folder: str | Path,
+    sheet: Sheet | str,
     learners: Sequence[str],
     *,
     sitting: int = 1,
     mode: str | None = None,
-    target: Path | None = None,
+    target: str | Path | None = None,
 ) -> tuple[Handout, ...]:
     """Draw a sheet for every learner, keep what was drawn, and write what learners get.
 
@@ -51,10 +51,10 @@ def hand_out(
 
     Parameters
     ----------
-    folder : Path
+    folder : str or Path
         The instructor's folder; the course key is made there if there is none.
-    sheet : Sheet
-        The worksheet.
+    sheet : Sheet or str
+        The worksheet, or its name.
     learners : sequence of str
         Learner codes.
     sitting : int
@@ -62,7 +62,7 @@ def hand_out(
         numbers it had in an earlier form of the same learner.
     mode : {"practice", "graded"}, optional
         As the sheet says if not given.
-    target : Path, optional
+    target : str or Path, optional
         Where each learner's folder with ``SHEET.given.json`` goes; none is written if
         not given.
 
@@ -72,6 +72,7 @@ def hand_out(
         If a code is wrong, an earlier sitting is missing, another command is writing there, or
         a file cannot be written.
     """
+    folder, sheet = Path(folder), load(sheet) if isinstance(sheet, str) else sheet
     how = sheet.mode if mode is None else mode
     if how not in MODES:
         raise SeatworkError(str(mode), "that is no mode", f"write {' or '.join(MODES)}")
@@ -81,9 +82,8 @@ def hand_out(
         key, record = course.make_key(folder), handed.read(folder)
         given = tuple(_for_learner(key, record, sheet, code, sitting, how) for code in codes)
         record.save(folder)
-        for one in given if target else ():
-            assert target is not None
-            path = target / one.given.learner / f"{sheet.name}.given.json"
+        for one in given if target is not None else ():
+            path = Path(target or ".") / one.given.learner / f"{sheet.name}.given.json"
             files.write(path, one.given.text())
     return given
 

@@ -12,7 +12,7 @@ from seatwork.marking.handed import HandedOut, Record
 from seatwork.marking.likeness import LEAST, Likeness, Place, rounded_text
 from seatwork.marking.overriding import Override
 from seatwork.marking.scoring import ALL_RIGHT, Scored, score
-from seatwork.marking.sheets import Item, Sheet
+from seatwork.marking.sheets import Item, Sheet, load
 from seatwork.marking.submissions import Submission, collect
 from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart
@@ -242,17 +242,20 @@ def _without_doubles(marked: list[Marked]) -> list[Marked]:
 
 
 def mark(
-    folder: Path, sheet: Sheet, answers: Path, progress: Progress | None = None
+    folder: str | Path,
+    sheet: Sheet | str,
+    answers: str | Path,
+    progress: Progress | None = None,
 ) -> list[Marked]:
     """Mark a folder of answer files.
 
     Parameters
     ----------
-    folder : Path
+    folder : str or Path
         The instructor's folder with ``handed_out.json``.
-    sheet : Sheet
-        The worksheet.
-    answers : Path
+    sheet : Sheet or str
+        The worksheet, or its name.
+    answers : str or Path
         Folder of what was handed in; opened as data, nothing in it is run.
     progress : callable, optional
         Called with the number of files done.
@@ -262,5 +265,6 @@ def mark(
     list of Marked
         Every file exactly once, in the order of their names.
     """
+    asked = load(sheet) if isinstance(sheet, str) else sheet
     with _no_collecting():
-        return Marker(folder, sheet).mark(collect(answers), progress)
+        return Marker(Path(folder), asked).mark(collect(Path(answers)), progress)
