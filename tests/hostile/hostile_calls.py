@@ -253,6 +253,8 @@ CALLS: dict[str, Call] = {
     "hardware.thread": always(text="1/4-20"),
     "hardware.washer": always(text="1/4 narrow"),
     "hardware.wrench_socket": always(text="3/8 hex cap", outside_diameter=20.0),
+    "hardware.is_rivet": always(text="1/8"),
+    "hardware.name_end": always(text="#10 flat head THRU", start=0),
     "hardware.job": lambda ground: {"name": hardware.jobs()[0]},
     "hardware.jobs": always(fit=None),
     "questions.pick": lambda ground: {"rng": Random(1), "items": ["a", "b"]},

@@ -18,6 +18,7 @@ from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
 from seatwork.files import refusal, write
 from seatwork.opening import trial
+from seatwork.opening.shared import signs
 from seatwork.opening.trial import told
 
 LEAST_PYTHON = (3, 11)
@@ -252,6 +253,19 @@ def fonts() -> Check:
     font = Path(spec.origin).parent / "mpl-data" / "fonts" / "ttf" / "DejaVuSans.ttf"
     fix = "" if font.is_file() else REINSTALL
     return Check(name="fonts", found=font.name if not fix else "DejaVu Sans is missing", fix=fix)
+
+
+def privacy(folder: Path) -> Check:
+    """Look for signs that the workbook or the course beside it is synchronized or shared."""
+    places = (folder.absolute(), Path("course").absolute())
+    seen = list(dict.fromkeys(sign for place in places for sign in signs(place)))
+    found = "no sign that it is synchronized or shared"
+    if seen:
+        found = (
+            f"this looks like a folder that is synchronized or shared ({'; '.join(seen)}); "
+            "keep a course folder, with its answers and keys, out of such a one"
+        )
+    return Check(name="privacy", found=found)
 
 
 def clock(now: float) -> Check:

@@ -7,6 +7,7 @@ from pathlib import Path
 from seatwork.arguments import told
 from seatwork.errors import SeatworkError
 from seatwork.files import refusal, write
+from seatwork.files.writing import UNDONE
 from seatwork.opening.delivered import RECORD, fingerprint, recorded
 from seatwork.opening.origin import originals
 from seatwork.shop import find
@@ -62,22 +63,32 @@ def deliver(folder: Path) -> Delivery:
     folder = folder.expanduser().absolute()
     try:
         _check_place(folder)
+        folder.mkdir(parents=True, exist_ok=True)
+        if not (folder / MARKER).exists():  # first, so that what is begun can be finished
+            write(folder / MARKER, MARKER_TEXT.encode())
         for name in OWN_FOLDERS:
             (folder / name).mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise refusal(folder, error) from error
-    if not (folder / MARKER).exists():
-        write(folder / MARKER, MARKER_TEXT.encode())
     return _lay_out(folder)
 
 
 def _check_place(folder: Path) -> None:
     if (folder / MARKER).is_file():
         find(folder)  # refuses a marker of another format
-    elif folder.is_dir() and any(folder.iterdir()) and not (folder / RECORD).exists():
+    elif (
+        folder.is_dir()
+        and any(map(_of_others, folder.iterdir()))
+        and not (folder / RECORD).exists()
+    ):
         raise SeatworkError(
             str(folder), "this folder holds other things already", "name a new or an empty folder"
         )
+
+
+def _of_others(path: Path) -> bool:
+    """Tell whether a file is another's, and no half-written one of ours."""
+    return not (path.name.startswith(".") and path.suffix == UNDONE)
 
 
 def _lay_out(folder: Path) -> Delivery:
