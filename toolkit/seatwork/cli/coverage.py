@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from seatwork.errors import SeatworkError
+from seatwork.files import write
 
 if TYPE_CHECKING:
     from seatwork.marking.coverage import Covered
@@ -67,10 +68,5 @@ def _write(path: Path, text: str, replace: bool) -> None:
         raise SeatworkError(
             str(path), "that file is there already", "name another, or add --replace"
         )
-    try:
-        path.write_text(text, encoding="utf-8-sig", newline="")
-    except OSError as error:
-        raise SeatworkError(
-            str(path), f"it cannot be written ({error.strerror})", "name another place"
-        ) from error
+    write(path, text.encode("utf-8-sig"))
     typer.echo(f"Written: {path}")

@@ -76,6 +76,7 @@ def examine(folder: Path) -> Iterator[Check]:
     yield looked("the server", server)
     yield write_access(folder)
     yield privacy(folder)
+    yield sharing(folder)
     yield fonts()
     yield clock(time.time())
 
@@ -255,7 +256,7 @@ def fonts() -> Check:
     return Check(name="fonts", found=font.name if not fix else "DejaVu Sans is missing", fix=fix)
 
 
-def privacy(folder: Path) -> Check:
+def sharing(folder: Path) -> Check:
     """Look for signs that the workbook or the course beside it is synchronized or shared."""
     places = (folder.absolute(), Path("course").absolute())
     seen = list(dict.fromkeys(sign for place in places for sign in signs(place)))
@@ -265,7 +266,7 @@ def privacy(folder: Path) -> Check:
             f"this looks like a folder that is synchronized or shared ({'; '.join(seen)}); "
             "keep a course folder, with its answers and keys, out of such a one"
         )
-    return Check(name="privacy", found=found)
+    return Check(name="sharing", found=found)
 
 
 def clock(now: float) -> Check:
