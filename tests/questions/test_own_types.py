@@ -68,7 +68,7 @@ FAULTS = [
         "",
         "has no drawing; write drawings/my_question.py",
     ),
-    ("pick(rng, (0.5, 0.8, 1.0))", "pick(rng, ())", "it fails: IndexError"),
+    ("pick(rng, (0.5, 0.8, 1.0))", "pick(rng, ())", "there is nothing to pick from"),
     ('yield slip("M41", ', 'yield Mistake("M41", sentence="", value=', "has no sentence"),
 ]
 

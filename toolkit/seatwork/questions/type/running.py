@@ -2,10 +2,25 @@
 
 import importlib.util
 import traceback
+from importlib.machinery import SourceFileLoader
 from pathlib import Path
-from types import ModuleType
+from types import CodeType, ModuleType
 
 from seatwork.errors import SeatworkError, plainly
+
+
+class AsWritten(SourceFileLoader):
+    """Runs what stands in the file, never a compiled copy that lies beside it.
+
+    A compiled copy counts as current while the file's size and second of saving stay the same;
+    a change of one digit may keep both, and so may a copy made by somebody else.
+    """
+
+    def get_code(self, fullname: str) -> CodeType:
+        """Compile the file; nothing is kept."""
+        path = self.get_filename(fullname)
+        code: CodeType = self.source_to_code(self.get_data(path), path)
+        return code
 
 
 def run_file(path: Path, room: str) -> ModuleType:
@@ -25,7 +40,9 @@ def run_file(path: Path, room: str) -> ModuleType:
     """
     if path.suffix != ".py" or not path.is_file():
         raise SeatworkError(str(path), "that is no Python file", "name a file that ends with .py")
-    spec = importlib.util.spec_from_file_location(f"{room}.{path.stem}", path)
+    name = f"{room}.{path.stem}"
+    loader = AsWritten(name, str(path))
+    spec = importlib.util.spec_from_file_location(name, path, loader=loader)
     assert spec is not None
     assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
