@@ -35,3 +35,23 @@ def test_the_check_sees_a_heavy_library() -> None:
 def test_a_light_room_loads_nothing_heavy(room: str) -> None:
     """The rooms below the drawings load their heavy library when it is called for, not before."""
     assert not loaded(f"import seatwork.{room}") & HEAVY
+
+
+LISTLESS = {"numpy", "matplotlib", "pandas", "pint", "IPython", "ipywidgets", "PIL"}
+"""What reading, looking up, asking, marking and the desk of a worksheet do without."""
+
+
+@pytest.mark.parametrize(
+    "statement",
+    [
+        "import seatwork.notes.reading",
+        "import seatwork as sw; sw.read('⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD')",
+        "import seatwork as sw; sw.screw('#10 flat head'), sw.drill('#7'), sw.clearance_hole('M6')",
+        "import seatwork as sw; sw.questions.all_types()",
+        "import seatwork.marking.marker, seatwork.marking.handing_out",
+        "import seatwork.worksheet.desk",
+    ],
+)
+def test_reading_and_marking_load_no_arrays(statement: str) -> None:
+    """Notes, hardware, questions, marking and the desk work without arrays, figures and widgets."""
+    assert not loaded(statement) & LISTLESS

@@ -11,8 +11,8 @@ import time
 import pytest
 
 RUNS = 21
-# what the import may add to Python's start on a quiet machine [s]
-MOST = 0.060
+# how long a start with the import may take, beside one with what it names [-]
+MOST = 1.5
 
 
 def start(statement: str) -> float:
@@ -29,12 +29,13 @@ def medians(*statements: str) -> list[float]:
 
 
 @pytest.mark.bench
-def test_the_import_adds_at_most_60_ms(capsys: pytest.CaptureFixture[str]) -> None:
-    """Bare starts and starts with the import, taken in turn, differ by at most 60 ms."""
-    bare, whole = medians("pass", "import seatwork")
+def test_the_import_is_hardly_more_than_what_it_names(capsys: pytest.CaptureFixture[str]) -> None:
+    """Beside a start with the modules of Python that it names, taken in turn, it adds half."""
+    bare, whole = medians("import typing, importlib", "import seatwork")
     with capsys.disabled():
-        sys.stdout.write(f"\nimport seatwork adds {1000 * (whole - bare):.1f} ms\n")
-    assert whole - bare <= MOST
+        adds, ratio = 1000 * (whole - bare), whole / bare
+        sys.stdout.write(f"\nimport seatwork adds {adds:.1f} ms, {ratio:.2f} x the bare start\n")
+    assert whole / bare <= MOST
 
 
 @pytest.mark.bench
