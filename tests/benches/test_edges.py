@@ -195,7 +195,7 @@ def test_code_and_move(all_round):
     drawing = scene.draw()
     assert isinstance(scene, Scene)
     bench.set(note=METRIC_CHAMFER, place=BORE, hole="1/4")
-    assert scene.move(bench.result) == bench.text
+    assert scene.move(bench.drawn) == bench.text
     assert drawing.png(0.5) == bench.drawing.png(0.5)
     again = eval(bench.use("metric").code(), {"benches": benches})
     assert again.values == bench.values
@@ -210,6 +210,6 @@ def test_a_move_is_short_on_the_wire(all_round):
     picture = LivePicture(bench.scene(bench.result, bench.look()))
     sizes = []
     for thousandth in (*range(10, 100), *range(10, 100)):
-        _, changes = picture.move(bench.set(width=thousandth * 0.0254).result)
+        _, changes = picture.move(bench.set(width=thousandth * 0.0254).drawn)
         sizes.append(len(json.dumps(changes, separators=(",", ":"))))
     assert median(sizes[90:]) < 3000

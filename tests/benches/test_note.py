@@ -140,7 +140,7 @@ def test_code_rebuilds_it():
 @pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all notes of the list, open or not, and two long ones, words stand clear and whole."""
-    long = ["⌀.201 THRU ⌵ ⌀.385 X 82° NEAR SIDE AND " * 6, "W" * 240, "⌵" * 200]
+    long = ["⌀.201 THRU ⌵ ⌀.385 X 82° NEAR SIDE AND " * 6, "W" * 240, "⌵" * 40]
     found = []
     for note, opened in itertools.product([*NOTES.values(), *long], (False, True)):
         bench = benches.note(note=note.strip(), opened=opened)
@@ -156,4 +156,4 @@ def test_the_page_can_show_it():
     scene = bench.scene(bench.result, bench.look())
     assert isinstance(scene, Scene)
     picture = LivePicture(scene)
-    assert picture.move(bench.result)[0] == bench.text
+    assert picture.move(bench.drawn)[0] == bench.text

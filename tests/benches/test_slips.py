@@ -2,12 +2,15 @@
 
 import itertools
 from math import radians, tan
+from pathlib import Path
 
 import pytest
 from seatwork import benches
-from seatwork.benches.slips_bench import LEARNERS, QUESTIONS
+from seatwork.benches.slips_bench import LEARNERS
+from seatwork.benches.slips_sums import TOPICS, topics
 from seatwork.drawings.scene import Look
 from seatwork.errors import SeatworkError
+from seatwork.questions.bank import spindle_speed
 
 
 def words(bench):
@@ -32,7 +35,7 @@ def test_the_opening_number_is_the_whole_angle_in_the_tangent():
     assert "this matches a known slip" in bench.text
 
 
-@pytest.mark.parametrize("topic", QUESTIONS)
+@pytest.mark.parametrize("topic", TOPICS)
 def test_each_topic_begins_with_a_known_slip(topic):
     """Whoever's numbers they are, the number to begin with is wrong and matches a slip."""
     for learner in range(1, LEARNERS + 1):
@@ -78,7 +81,8 @@ def test_both_systems_are_in_the_text():
         ({"answer": "<b>1</b>"}, "<b>"),
         ({"answer": "0"}, "no size to look into"),
         ({"answer": "9" * 25}, "24 characters at most"),
-        ({"pick": "my own"}, "no such choice"),
+        ({"pick": "my own"}, "no question type of that name"),
+        ({"pick": "which-size"}, "asks for no number"),
         ({"learner": 13}, "the class has twelve"),
     ],
 )
@@ -118,8 +122,27 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     ]
     others = [{"opened": True, "learner": learner} for learner in (5, 12)]
     found = []
-    for topic, given in itertools.product(QUESTIONS, [*shut_and_open, *others]):
+    for topic, given in itertools.product(TOPICS, [*shut_and_open, *others]):
         bench = benches.slips(pick=topic, **given)
         drawing = bench.scene(bench.result, look).draw()
         found += [f"{topic} {given}: {fault}" for fault in drawing_faults(drawing)]
     assert found == []
+
+
+def test_any_question_of_the_bank_that_asks_for_a_number(tmp_path, monkeypatch):
+    """A type by its name does, and a workbook's own one is offered; one with a fault is left out.
+
+    The own type is the bank's spindle speed under another name.
+    """
+    assert "gage-ball" in benches.slips(pick="gage-ball").code()
+    folder = tmp_path / "questions"
+    folder.mkdir()
+    (tmp_path / "workbook.toml").write_text("format = 1\n", encoding="utf-8")
+    text = Path(spindle_speed.__file__).read_text(encoding="utf-8")
+    own = text.replace('"spindle-speed"', '"our-spindle"')
+    (folder / "our_spindle.py").write_text(own, encoding="utf-8")
+    (folder / "broken.py").write_text("def\n", encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    assert topics()[-1] == "our-spindle"
+    bench = benches.slips(pick="our-spindle")
+    assert eval(bench.code(), {"benches": benches}).text == bench.text

@@ -137,4 +137,4 @@ def test_the_page_can_show_it():
     bench = benches.which_seat(opened=True)
     scene = bench.scene(bench.result, bench.look())
     assert isinstance(scene, Scene)
-    assert LivePicture(scene).move(bench.result)[0] == bench.text
+    assert LivePicture(scene).move(bench.drawn)[0] == bench.text

@@ -223,8 +223,8 @@ class TextLine:
     ----------
     name, label, folded, needs, redraws
         As for `Number`.
-    start : str
-        First text.
+    start : str, optional
+        First text; none where another control brings it.
     longest : int
         Most characters taken [-].
     rows : int
@@ -233,7 +233,7 @@ class TextLine:
 
     name: str
     label: str
-    start: str
+    start: str | None = None
     longest: int
     rows: int = 1
     folded: bool = False

@@ -1,5 +1,6 @@
 """The edges bench: one chamfer, two readings of its width, and what becomes of it all round."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, ClassVar
 
@@ -9,7 +10,6 @@ from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import rule_line
 from seatwork.drawings.edges_view import EdgesView, TwoReadings
 from seatwork.drawings.rim_view import AllRound, RimView
-from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.seats import Chamfer
 from seatwork.seats.rims import Rim, rim
 from seatwork.seats.surfaces import Flat, Round, Tilted
@@ -82,77 +82,58 @@ class Edge:
 
 
 class Edges(Bench[Edge]):
-    """The bench itself; begin with ``edges``."""
+    """Show how wide a chamfer is, by two readings of its note and all the way round.
 
-    name = "edges"
+    Opens on one chamfer whose width is measured along the face, and across the bevel.
+
+    Examples
+    --------
+    >>> Edges(width="0.030 in").readouts()[2]
+    ['Difference', '0.018 in (0.45 mm)']
+    """
+
     title = "Edges: how wide is a chamfer?"
     cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press", "sheet")
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="all_round", label="Show it all round", back="Show it cut open", redraws=True),
-        Choice(
-            name="place",
-            label="Face",
-            options=(PAD, DRAFT, SHAFT, BORE),
-            start=DRAFT,
-            needs="all_round",
-        ),
-        Choice(
-            name="note",
-            label="Print says",
-            options=(SIZED, *TAKEN),
-            start=SIZED,
-        ),
-        Number(
-            name="width",
-            label="Width",
-            low=0.1,
-            high=3.2,
-            start=0.762,
-            why="a wider one is a seat, not a chamfer",
-        ),
-        Number(
-            name="hole",
-            label="Hole",
-            low=1.0,
-            high=20.0,
-            start=0.266 * 25.4,
-            why="that takes in the holes of the cider mill",
-            folded=True,
-        ),
-        Number(
-            name="angle",
-            label="Tool angle",
-            kind="angle",
-            low=60.0,
-            high=120.0,
-            start=90.0,
-            why="chamfering tools are ground from 60° to 120°",
-            folded=True,
-        ),
-        Number(
-            name="tilt",
-            label="Tilt of the face",
-            kind="fine angle",
-            low=0.0,
-            high=30.0,
-            start=3.0,
-            why="a steeper face is squared first",
-            folded=True,
-            needs="all_round",
-        ),
-        Number(
-            name="round_diameter",
-            label="Diameter of the round face",
-            low=5.0,
-            high=150.0,
-            start=25.4,
-            why="that takes in every shaft and bore of the cider mill",
-            folded=True,
-            needs="all_round",
-        ),
-    )
+        Choice(name="place", label="Face", options=(PAD, DRAFT, SHAFT, BORE), start=DRAFT,
+               needs="all_round"),
+        Choice(name="note", label="Print says", options=(SIZED, *TAKEN), start=SIZED),
+        Number(name="width", label="Width", low=0.1, high=3.2, start=0.762,
+               why="a wider one is a seat, not a chamfer"),
+        Number(name="hole", label="Hole", low=1.0, high=20.0, start=6.7564,
+               why="that takes in the holes of the cider mill", folded=True),
+        Number(name="angle", label="Tool angle", kind="angle", low=60.0, high=120.0, start=90.0,
+               why="chamfering tools are ground from 60° to 120°", folded=True),
+        Number(name="tilt", label="Tilt of the face", kind="fine angle", low=0.0, high=30.0,
+               start=3.0, why="a steeper face is squared first", folded=True, needs="all_round"),
+        Number(name="round_diameter", label="Diameter of the round face", low=5.0, high=150.0,
+               start=25.4, why="that takes in every shaft and bore of the cider mill",
+               folded=True, needs="all_round"),
+    )  # fmt: skip
 
-    def work_out(self, **values: Any) -> Edge:
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let a note without size bring its width, and a size of a face that face."""
+        brought: dict[str, Any] = {}
+        if given.get("note") in TAKEN:
+            width = rules().number(TAKEN[given["note"]][0])
+            brought = {"width": width, "angle": rules().number("chamfer.included_angle")}
+        elif "width" in given:
+            brought = {"note": SIZED}
+        if "tilt" in given:
+            brought["place"] = DRAFT
+        elif "round_diameter" in given:
+            brought["place"] = BORE if now.get("place") == BORE else SHAFT
+        return brought
+
+    def shows(self, result: Edge) -> tuple[type[Any], Callable[[Edge, str], Any]]:
+        """Show the corner in section, or the rim all round."""
+        return (RimView, _all_round) if result.all_round else (EdgesView, _two_readings)
+
+    def work_out(
+        self, *, all_round: bool, place: str, note: str, width: float, hole: float, angle: float,
+        tilt: float, round_diameter: float,
+    ) -> Edge:  # fmt: skip
         """Read the width both ways and cut the first reading all round.
 
         Raises
@@ -160,7 +141,6 @@ class Edges(Bench[Edge]):
         SeatworkError
             If the chamfer does not close on the face, or the hole is wider than a round one.
         """
-        angle, width, hole = values["angle"], values["width"], values["hole"]
         along_face = Chamfer(leg=width, included_angle=angle)
         share = width / along_face.slant_width
         return Edge(
@@ -168,17 +148,13 @@ class Edges(Bench[Edge]):
             across_bevel=Chamfer(leg=width * share, included_angle=angle),
             width=width,
             hole_diameter=hole,
-            note=values["note"],
-            place=values["place"],
-            tilt=values["tilt"],
-            round_diameter=values["round_diameter"],
-            rim=rim(along_face.at_hole(hole), _surface(values), points=POINTS),
-            all_round=values["all_round"],
+            note=note,
+            place=place,
+            tilt=tilt,
+            round_diameter=round_diameter,
+            rim=rim(along_face.at_hole(hole), _surface(place, tilt, round_diameter), points=POINTS),
+            all_round=all_round,
         )
-
-    def scene(self, result: Edge, look: Look) -> Scene[Edge]:
-        """Show the corner in section, or the rim all round."""
-        return (_Round if result.all_round else _Corner)(result, look)
 
     def measures(self, result: Edge) -> tuple[Measure, ...]:
         """Give what the two readings differ by, or the extremes all round."""
@@ -214,156 +190,36 @@ class Edges(Bench[Edge]):
             told.append(rule_line("chamfer.included_angle"))
         return (*told, "Tilt, shaft and bore are examples from the cider mill: measure your part.")
 
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; a note without size brings its width, a size of a face that face."""
-        read = super()._read(given, now)
-        if read.get("note") in TAKEN:
-            width = rules().number(TAKEN[read["note"]][0])
-            read = {"width": width, "angle": rules().number("chamfer.included_angle")} | read
-        elif "width" in read:
-            read = {"note": SIZED} | read
-        if "tilt" in read:
-            read = {"place": DRAFT} | read
-        elif "round_diameter" in read:
-            begun = hasattr(self, "_state") and self.values["place"] == BORE
-            read = {"place": BORE if begun else SHAFT} | read
-        return read
 
-
-def edges(
-    *,
-    all_round: bool = False,
-    place: str | None = None,
-    note: str | None = None,
-    width: float | str | None = None,
-    hole: float | str | None = None,
-    angle: float | str | None = None,
-    tilt: float | str | None = None,
-    round_diameter: float | str | None = None,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Edges:
-    """Show how wide a chamfer is, by two readings of its note and all the way round.
-
-    Opens on one chamfer whose width is measured along the face, and across the bevel.
-
-    Parameters
-    ----------
-    all_round : bool
-        Begin with the chamfer seen along the hole, its width unrolled.
-    place : str, optional
-        One of the cider mill's faces: flat, tilted, round outside, round inside.
-    note : str, optional
-        What the print says; a note without size brings its width by house rule.
-    width, hole : float or str, optional
-        Width as noted, and the hole [mm], or shop text.
-    angle : float or str, optional
-        Included angle of the tool [deg], 60 to 120.
-    tilt : float or str, optional
-        Tilt of the face from square to the hole [deg], 0 to 30; brings the tilted face.
-    round_diameter : float or str, optional
-        Diameter of the shaft or bore [mm], or shop text; brings the shaft.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Edges
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If a value cannot be read or is out of range, or the chamfer does not close on the face.
-
-    Examples
-    --------
-    >>> edges(width="0.030 in").readouts()[2]
-    ['Difference', '0.018 in (0.45 mm)']
-    """
-    chosen = {
-        "place": place,
-        "note": note,
-        "width": width,
-        "hole": hole,
-        "angle": angle,
-        "tilt": tilt,
-        "round_diameter": round_diameter,
-    }
-    return Edges(
-        system=system,
-        palette=palette,
-        projector=projector,
-        all_round=all_round,
-        **{name: value for name, value in chosen.items() if value is not None},
+def _two_readings(result: Edge, system: str) -> TwoReadings:
+    return TwoReadings(
+        along_face=result.along_face,
+        across_bevel=result.across_bevel,
+        width=result.width,
+        hole_diameter=result.hole_diameter,
+        note=_said(result, system),
     )
 
 
-class _Corner:
-    """The corner in section, told by the bench's result."""
-
-    def __init__(self, result: Edge, look: Look) -> None:
-        self._look = look
-        self._scene = EdgesView(self._part(result), look)
-
-    def draw(self) -> Drawing:
-        """Make the figure once."""
-        return self._scene.draw()
-
-    def move(self, result: Edge) -> str:
-        """Show another result; return the text."""
-        return self._scene.move(self._part(result))
-
-    def _part(self, result: Edge) -> TwoReadings:
-        return TwoReadings(
-            along_face=result.along_face,
-            across_bevel=result.across_bevel,
-            width=result.width,
-            hole_diameter=result.hole_diameter,
-            note=_said(result, self._look.system),
-        )
+def _all_round(result: Edge, system: str) -> AllRound:
+    return AllRound(
+        rim=result.rim,
+        hole_diameter=result.hole_diameter,
+        leg=result.along_face.leg,
+        included_angle=result.along_face.included_angle,
+        noted_width=result.along_face.slant_width,
+        face=_face(result, system),
+        caption=CAPTIONS[result.place],
+        note=_said(result, system),
+    )
 
 
-class _Round:
-    """The rim all round, told by the bench's result."""
-
-    def __init__(self, result: Edge, look: Look) -> None:
-        self._look = look
-        self._scene = RimView(self._part(result), look)
-
-    def draw(self) -> Drawing:
-        """Make the figure once."""
-        return self._scene.draw()
-
-    def move(self, result: Edge) -> str:
-        """Show another result; return the text."""
-        return self._scene.move(self._part(result))
-
-    def _part(self, result: Edge) -> AllRound:
-        system = self._look.system
-        return AllRound(
-            rim=result.rim,
-            hole_diameter=result.hole_diameter,
-            leg=result.along_face.leg,
-            included_angle=result.along_face.included_angle,
-            noted_width=result.along_face.slant_width,
-            face=_face(result, system),
-            caption=CAPTIONS[result.place],
-            note=_said(result, system),
-        )
-
-
-def _surface(values: Values) -> Flat | Tilted | Round:
-    """Give the face that was chosen."""
-    if values["place"] == DRAFT:
-        return Tilted(tilt=values["tilt"])
-    if values["place"] in (SHAFT, BORE):
-        return Round(diameter=values["round_diameter"], inside=values["place"] == BORE)
+def _surface(place: str, tilt: float, across: float) -> Flat | Tilted | Round:
+    """Give the face that was chosen: its tilt [deg], or its diameter [mm]."""
+    if place == DRAFT:
+        return Tilted(tilt=tilt)
+    if place in (SHAFT, BORE):
+        return Round(diameter=across, inside=place == BORE)
     return Flat()
 
 
@@ -397,3 +253,6 @@ def _allowed(note: str) -> float | None:
 
 def _broken(found: Rim) -> str:
     return "broken all round" if found.complete else "not broken all round"
+
+
+edges = Edges

@@ -1,7 +1,7 @@
 """The note bench: a print note read, drawn, what it leaves open, and written in other styles."""
 
 from dataclasses import dataclass
-from typing import Any, ClassVar
+from typing import ClassVar
 
 from seatwork import notes, plan
 from seatwork.benches.bench import Bench, Values
@@ -10,7 +10,6 @@ from seatwork.benches.measures import Measure
 from seatwork.benches.note_words import assumed_words, feature_words
 from seatwork.benches.sourced import fact_line
 from seatwork.drawings.note_view import DrawnSeat, NotePage, NoteView
-from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.notes import Callout, NoteError
 from seatwork.plan.plans import SeatPlan
@@ -67,35 +66,47 @@ class ReadNote:
 
 
 class Note(Bench[ReadNote]):
-    """The bench itself; begin with ``note``."""
+    """Show how a print note is read, and what it leaves to the shop.
 
-    name = "note"
+    Opens on a note without a single size of its seat; one button shows what was taken, and by
+    which house rule. A note that cannot be read is marked at the exact place.
+
+    Examples
+    --------
+    >>> bench = Note(note="4X ⌀.201 THRU ⌵ ⌀.385 X 82°")
+    >>> dict(bench.readouts())["In words"]
+    'HOLE .201 DIA THRU, CSK .385 DIA X 82°, 4 PLACES'
+    """
+
     title = "Print notes: what do they say, and what do they leave open?"
+    view = NoteView
+    cautions: ClassVar[tuple[str, ...]] = ()
     controls: ClassVar[tuple[Control, ...]] = (
-        Switch(
-            name="opened",
-            label="What does it leave open?",
-            back="Hide what it leaves open",
-            redraws=True,
-        ),
+        Switch(name="opened", label="What does it leave open?", back="Hide what it leaves open",
+               redraws=True),
         Choice(name="pick", label="Note", options=(*NOTES, TYPED), start=START, redraws=True),
-        TextLine(
-            name="note",
-            label="Or type one",
-            start=NOTES[START],
-            longest=LONGEST,
-            rows=2,
-            redraws=True,
-        ),
-    )
+        TextLine(name="note", label="Or type one", start=NOTES[START], longest=LONGEST, rows=2,
+                 redraws=True),
+    )  # fmt: skip
 
-    def work_out(self, **values: Any) -> ReadNote:
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let a picked note bring its text; a typed one is no picked one."""
+        if "note" in given and "pick" not in given:
+            return {"pick": next((n for n, text in NOTES.items() if text == given["note"]), TYPED)}
+        if given.get("pick") in NOTES and "note" not in given:
+            return {"note": NOTES[given["pick"]]}
+        return {}
+
+    def part(self, result: ReadNote, system: str) -> NotePage:
+        """Draw the note, its seats in section, and what was read."""
+        return _page(result, system)
+
+    def work_out(self, *, opened: bool, pick: str, note: str) -> ReadNote:
         """Read the note; where it is read, find the sizes of its seats."""
-        text, opened = values["note"], values["opened"]
         callout, error, trouble = None, None, None
         seats: tuple[SeatPlan, ...] = ()
         try:
-            callout = notes.read(text)
+            callout = notes.read(note)
         except NoteError as found:
             error = found
         if callout is not None:
@@ -104,12 +115,8 @@ class Note(Bench[ReadNote]):
             except SeatworkError as found:
                 trouble = found
         return ReadNote(
-            note=text, callout=callout, error=error, seats=seats, trouble=trouble, opened=opened
+            note=note, callout=callout, error=error, seats=seats, trouble=trouble, opened=opened
         )
-
-    def scene(self, result: ReadNote, look: Look) -> Scene[ReadNote]:
-        """Show the note, its seats in section, and what was read."""
-        return _Shown(result, look)
 
     def measures(self, result: ReadNote) -> tuple[Measure, ...]:
         """Give the note in every style that can carry it; once opened also what to ask."""
@@ -134,83 +141,6 @@ class Note(Bench[ReadNote]):
             for given in seat.sizes
         )
         return rules + sizes
-
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; a picked note brings its text, a typed one is no picked one."""
-        read = super()._read(given, now)
-        if "note" in read and "pick" not in read:
-            match = [name for name, text in NOTES.items() if text == read["note"]]
-            read["pick"] = match[0] if match else TYPED
-        elif read.get("pick") in NOTES and "note" not in read:
-            read["note"] = NOTES[read["pick"]]
-        return read
-
-
-def note(
-    *,
-    note: str | None = None,
-    pick: str | None = None,
-    opened: bool = False,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Note:
-    """Show how a print note is read, and what it leaves to the shop.
-
-    Opens on a note without a single size of its seat; one button shows what was taken, and by
-    which house rule. A note that cannot be read is marked at the exact place.
-
-    Parameters
-    ----------
-    note : str, optional
-        A print note, in symbols or words, up to 240 characters.
-    pick : str, optional
-        One of the cider mill's notes by name.
-    opened : bool
-        Begin with what the note leaves open shown.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Note
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If there is no text, it is too long, or no note has the name picked.
-
-    Examples
-    --------
-    >>> bench = note(note="4X ⌀.201 THRU ⌵ ⌀.385 X 82°")
-    >>> dict(bench.readouts())["In words"]
-    'HOLE .201 DIA THRU, CSK .385 DIA X 82°, 4 PLACES'
-    """
-    given = {"note": note, "pick": pick}
-    return Note(
-        system=system,
-        palette=palette,
-        projector=projector,
-        opened=opened,
-        **{name: value for name, value in given.items() if value is not None},
-    )
-
-
-class _Shown:
-    """The scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, result: ReadNote, look: Look) -> None:
-        self._system = look.system
-        self.draw = NoteView(_page(result, look.system), look).draw
-
-    def move(self, result: ReadNote) -> str:
-        """Return the text; a new note is a new picture."""
-        return _page(result, self._system).text
 
 
 def _page(result: ReadNote, system: str) -> NotePage:
@@ -334,3 +264,6 @@ def _written(callout: Callout, style: str) -> str:
         return notes.write(callout, style).replace("\n", " / ")
     except SeatworkError:
         return "cannot carry this note"
+
+
+note = Note

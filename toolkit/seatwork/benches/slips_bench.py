@@ -2,35 +2,19 @@
 
 from dataclasses import dataclass
 from decimal import Decimal
-from typing import Any, ClassVar
+from typing import ClassVar
 
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.controls import Choice, Control, Number, Switch, TextLine
+from seatwork.benches.controls import Control, Number, Pick, Switch, TextLine
 from seatwork.benches.measures import Measure
+from seatwork.benches.slips_sums import drawn, example, kind_of, topics
 from seatwork.drawings.flags_view import Flag, FlagPage, FlagsView
-from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.marking.why import Reason, why
-from seatwork.questions import all_types
-from seatwork.questions.type.draws import generator
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.typed import read
-
-QUESTIONS = {
-    "depth of a countersink": ("seat-depth", "M01"),
-    "diameter from a depth": ("seat-diameter", "M02"),
-    "quill travel from the nose": ("nose-travel", "M10"),
-    "quill travel from the hole edge": ("edge-travel", "M11"),
-    "spindle speed": ("spindle-speed", "M29"),
-    "depth of a counterbore": ("bore-depth", "M23"),
-    "room for the wrench": ("wrench-room", "M22"),
-    "chamfer of a tapped hole": ("thread-chamfer", "M20"),
-    "first touch on a rough pad": ("spotface-touch", "M25"),
-    "which cutter left this seat": ("angle-found", "M01"),
-}
-"""Questions by their topic: the type, and the slip whose number is typed to begin with."""
 
 START = "depth of a countersink"
 LEARNERS, FIRST = 12, 7
@@ -75,53 +59,54 @@ class Looked:
 
 
 class Slips(Bench[Looked]):
-    """The bench itself; begin with ``slips``."""
+    """Show which known slips give a number that a learner wrote.
 
-    name = "slips"
+    Opens on a wrong number and the question what happened; one button shows every known slip
+    with the number it gives, and marks those that fit. For an instructor: it shows the right
+    answer.
+
+    Examples
+    --------
+    >>> Slips(opened=True).result.reasons[0].how[:23]
+    'M01: the whole included'
+    """
+
     title = "Slips: how did they get that number?"
+    view = FlagsView
+    cautions: ClassVar[tuple[str, ...]] = ()
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="opened", label="What gives it?", back="Hide what gives it", redraws=True),
-        Choice(name="pick", label="Question", options=tuple(QUESTIONS), start=START, redraws=True),
-        TextLine(
-            name="answer",
-            label="The learner wrote",
-            start="0.025 in",
-            longest=LONGEST,
-            redraws=True,
-        ),
-        Number(
-            name="learner",
-            label="Learner's numbers",
-            kind="count",
-            low=1,
-            high=LEARNERS,
-            start=FIRST,
-            why="the class has twelve",
-            folded=True,
-            redraws=True,
-        ),
-    )
+        Pick(name="pick", label="Question", listed=topics, known=kind_of, start=START,
+             redraws=True),
+        TextLine(name="answer", label="The learner wrote", longest=LONGEST, redraws=True),
+        Number(name="learner", label="Learner's numbers", kind="count", low=1, high=LEARNERS,
+               start=FIRST, why="the class has twelve", folded=True, redraws=True),
+    )  # fmt: skip
 
-    def work_out(self, **values: Any) -> Looked:
+    def brings(self, given: Values, now: Values) -> Values:
+        """Let another question bring a number to look into."""
+        asked = given.keys() & {"pick", "learner"}
+        return {"answer": example(now["pick"], now["learner"])} if asked else {}
+
+    def part(self, result: Looked, system: str) -> FlagPage:
+        """Draw the numbers that slips give beside the one typed."""
+        return _page(result, system)
+
+    def work_out(self, *, opened: bool, pick: str, answer: str, learner: float) -> Looked:
         """Look for everything known that gives the number."""
-        question = _drawn(values["pick"], values["learner"])
-        part, text = _part(question), values["answer"]
-        typed = read(text, part.measure, part.system)
+        question, part = drawn(pick, learner)
+        typed = read(answer, part.measure, part.system)
         if typed.value <= 0:
-            raise SeatworkError(text, "is no size to look into", "type a number above zero")
+            raise SeatworkError(answer, "is no size to look into", "type a number above zero")
         return Looked(
             question=question,
-            learner=f"L{int(values['learner']):02d}",
+            learner=f"L{int(learner):02d}",
             part=part,
-            answer=text,
+            answer=answer,
             value=typed.value,
-            reasons=why(part, text),
-            opened=values["opened"],
+            reasons=why(part, answer),
+            opened=opened,
         )
-
-    def scene(self, result: Looked, look: Look) -> Scene[Looked]:
-        """Show the numbers that slips give beside the one typed."""
-        return _Shown(result, look)
 
     def measures(self, result: Looked) -> tuple[Measure, ...]:
         """Give the right number, and how many times it was written."""
@@ -144,106 +129,6 @@ class Slips(Bench[Looked]):
             "another way may lead to the same number.",
             f"Worked out: {question.worked()}",
         )
-
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; another question brings a number to look into, unless one is given."""
-        values = super()._read(given, now)
-        if values.keys() & {"pick", "learner"} and "answer" not in values:
-            begin: dict[str, Any] = {"pick": START, "learner": FIRST}
-            held = begin | (self.values if hasattr(self, "_state") else {}) | values
-            values["answer"] = _example(held["pick"], held["learner"])
-        return values
-
-
-def slips(
-    *,
-    pick: str | None = None,
-    answer: str | None = None,
-    learner: int | None = None,
-    opened: bool = False,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> Slips:
-    """Show which known slips give a number that a learner wrote.
-
-    Opens on a wrong number and the question what happened; one button shows every known slip
-    with the number it gives, and marks those that fit. For an instructor: it shows the right
-    answer.
-
-    Parameters
-    ----------
-    pick : str, optional
-        A topic of the question bank, such as "spindle speed".
-    answer : str, optional
-        The number as the learner wrote it, with or without its unit.
-    learner : int, optional
-        Whose numbers, 1 to 12 [-].
-    opened : bool
-        Begin with what gives the number.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    Slips
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If the answer is no number above zero, or no topic has the name picked.
-
-    Examples
-    --------
-    >>> slips(opened=True).result.reasons[0].how[:23]
-    'M01: the whole included'
-    """
-    given = {"pick": pick, "answer": answer, "learner": learner}
-    return Slips(
-        system=system,
-        palette=palette,
-        projector=projector,
-        opened=opened,
-        **{name: value for name, value in given.items() if value is not None},
-    )
-
-
-class _Shown:
-    """The scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, result: Looked, look: Look) -> None:
-        self.draw = FlagsView(_page(result, look.system), look).draw
-        self._system = look.system
-
-    def move(self, result: Looked) -> str:
-        """Return the text; a new number is a new picture."""
-        return _page(result, self._system).text
-
-
-def _drawn(topic: str, learner: float) -> Question:
-    kind = all_types()[QUESTIONS[topic][0]]
-    return kind.draw(generator(f"{kind.id} {int(learner)}".encode()))
-
-
-def _part(question: Question) -> NumberPart:
-    part = question.main
-    assert isinstance(part, NumberPart)
-    return part
-
-
-def _example(topic: str, learner: float) -> str:
-    """Write the number that the topic's example slip, or the first, gives with these sizes."""
-    part = _part(_drawn(topic, learner))
-    gives = {slip.code: slip.value for slip in part.slips}
-    value = gives.get(QUESTIONS[topic][1], next(iter(gives.values())))
-    assert isinstance(value, Decimal)
-    inside = part.measure.inside(value, part.system)
-    return part.measure.show(inside, part.system)
 
 
 def _single(result: Looked) -> list[Slip]:
@@ -354,3 +239,6 @@ def _both(value: Decimal | str, part: NumberPart, system: str) -> str:
     other = "metric" if system == "inch" else "inch"
     one, two = (_written(value, part, which) for which in (system, other))
     return one if one == two else f"{one} ({two})"
+
+
+slips = Slips

@@ -9,7 +9,6 @@ from seatwork.benches.bench import Bench, Values
 from seatwork.benches.controls import Choice, Control, Switch
 from seatwork.benches.measures import Measure
 from seatwork.benches.sourced import fact_line, rule_line
-from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.which_seat_view import Fastener, SeatChoice, WhichSeatView
 from seatwork.hardware import (
     clearance_hole,
@@ -262,23 +261,31 @@ class Asked:
 
 
 class WhichSeat(Bench[Asked]):
-    """The bench itself; begin with ``which_seat``."""
+    """Ask which of the four seats a part and its fastener want.
 
-    name = "which_seat"
+    Examples
+    --------
+    >>> WhichSeat().result.case.answer
+    'spotface'
+    """
+
     title = "Which seat?"
-    cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press")
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="opened", label="Show the answer", back="Hide the answer", redraws=True),
         Choice(name="part", label="Part", options=tuple(MADE), start=PAD, redraws=True),
-    )
+    )  # fmt: skip
 
-    def work_out(self, **values: Any) -> Asked:
-        """Find the part; picking another one is another question."""
-        return Asked(name=values["part"], case=case(values["part"]), opened=values["opened"])
+    def brings(self, given: Values, now: Values) -> Values:
+        """Hide the answer again for another part."""
+        return {"opened": False} if "part" in given else {}
 
-    def scene(self, result: Asked, look: Look) -> Scene[Asked]:
+    def shows(self, result: Asked) -> tuple[type[Any], Callable[[Asked, str], Any]]:
         """Show part and fastener, the four seats to choose from, then the one and why."""
-        return _Shown(result, look)
+        return WhichSeatView, _page
+
+    def work_out(self, *, opened: bool, part: str) -> Asked:
+        """Find the part; picking another one is another question."""
+        return Asked(name=part, case=case(part), opened=opened)
 
     def measures(self, result: Asked) -> tuple[Measure, ...]:
         """Give the sizes once the answer is shown."""
@@ -290,64 +297,6 @@ class WhichSeat(Bench[Asked]):
         """Tell where the sizes come from, once they are shown."""
         told = "Which seat: common practice, no source."
         return (told, *result.case.sources) if result.opened else (told,)
-
-    def _read(self, given: Values, now: Values | None = None) -> dict[str, Any]:
-        """Read values; another part hides the answer again."""
-        read = super()._read(given, now)
-        return {"opened": False} | read if "part" in read else read
-
-
-def which_seat(
-    *,
-    part: str = PAD,
-    opened: bool = False,
-    system: str | None = None,
-    palette: str | None = None,
-    projector: bool = False,
-) -> WhichSeat:
-    """Ask which of the four seats a part and its fastener want.
-
-    Parameters
-    ----------
-    part : str
-        Part and fastener of the cider mill.
-    opened : bool
-        Begin with the answer shown.
-    system : {"inch", "metric"}, optional
-        Unit system named first; the house rule ``display.system`` if not given.
-    palette : {"light", "dark", "print"}, optional
-        Colors; the live view follows the page if not given.
-    projector : bool
-        Large type and heavy lines.
-
-    Returns
-    -------
-    WhichSeat
-        The bench; the last line of a cell shows it.
-
-    Raises
-    ------
-    SeatworkError
-        If there is no such part.
-
-    Examples
-    --------
-    >>> which_seat().result.case.answer
-    'spotface'
-    """
-    return WhichSeat(system=system, palette=palette, projector=projector, part=part, opened=opened)
-
-
-class _Shown:
-    """The scene of the drawings room, told by the bench's result."""
-
-    def __init__(self, result: Asked, look: Look) -> None:
-        self._system = look.system
-        self.draw = WhichSeatView(_page(result, look.system), look).draw
-
-    def move(self, result: Asked) -> str:
-        """Return the text; another state is another picture."""
-        return _page(result, self._system).text
 
 
 def _page(result: Asked, system: str) -> SeatChoice:
@@ -377,3 +326,6 @@ def _page(result: Asked, system: str) -> SeatChoice:
         opened=result.opened,
         text=text,
     )
+
+
+which_seat = WhichSeat

@@ -1,0 +1,113 @@
+"""What holds for every bench: told once by its controls, and rebuilt by its own line of code."""
+
+import inspect
+import random
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from IPython.core import completer
+from seatwork import benches
+from seatwork.benches.bench import Bench
+from seatwork.benches.controls import Choice, Number, Pick, Switch, TextLine
+from seatwork.benches.signature import COMMON
+from seatwork.errors import SeatworkError
+
+STATES = 50
+TEXTS = {
+    "note": ["4X ⌀.201 THRU ⌵ ⌀.385 X 82°", "BREAK ALL SHARP EDGES .005-.015", "no note at all"],
+    "answer": ["0.169 in", ".25", "12.5 mm", "400"],
+}
+SCREWS = ["M8 socket flat head", "5/16-18 flat head machine screw", "M10 hex", "M8 SHCS", "#8 hex"]
+NAMES = benches.__all__
+
+
+def value_of(control: Any, rng: random.Random) -> Any:
+    """Draw a value a hand could set: on a step or between two, listed or typed."""
+    if isinstance(control, Number):
+        low, high = control.steps("inch")
+        between = rng.uniform(control.low, control.high)
+        return between if rng.random() < 0.2 else control.at(rng.randint(low, high), "inch")
+    if isinstance(control, Choice):
+        return rng.choice(control.options)
+    if isinstance(control, Switch):
+        return rng.random() < 0.6
+    if isinstance(control, TextLine):
+        return rng.choice(TEXTS[control.name])
+    return rng.choice([*control.listed(), *(SCREWS if control.others else [])])
+
+
+def states(name: str) -> Iterator[Bench[Any]]:
+    """Yield benches in states that hands came to, refused moves among the way."""
+    rng = random.Random(name)
+    for _ in range(STATES):
+        bench = getattr(benches, name)()
+        for _ in range(rng.randint(0, 6)):
+            control = rng.choice(bench.controls)
+            try:
+                bench.set(**{control.name: value_of(control, rng)})
+            except SeatworkError:
+                continue
+        if rng.random() < 0.3:
+            bench.use("metric")
+        yield bench
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", NAMES)
+def test_code_rebuilds_every_state(name: str) -> None:
+    """Over 50 random states the line of code() makes a bench that tells the same."""
+    for bench in states(name):
+        again = eval(bench.code(), {"benches": benches})
+        assert again.text == bench.text, bench.code()
+        assert again.values == bench.values, bench.code()
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_control_can_be_given_at_its_start(name: str) -> None:
+    """A bench called with all it begins with is the bench as it opens, and its code is bare."""
+    bench = getattr(benches, name)()
+    assert bench.code() == f"benches.{name}()"
+    assert getattr(benches, name)(**bench.values).values == bench.values
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_sum_takes_what_the_controls_give(name: str) -> None:
+    """``work_out`` has a keyword for each control, typed as the control reads, and no other."""
+    bench = getattr(benches, name)
+    taken = inspect.signature(bench.work_out).parameters
+    kinds = {Number: "float", Switch: "bool", Choice: "str", Pick: "str", TextLine: "str"}
+    wanted = {control.name: kinds[type(control)] for control in bench.controls}
+    found = {n: getattr(p.annotation, "__name__", p.annotation) for n, p in taken.items()}
+    assert {n: kind for n, kind in found.items() if n != "self"} == wanted
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_signature_and_help_come_from_the_controls(name: str) -> None:
+    """Each control is a keyword with its start, and a line of the help with its unit or range."""
+    bench = getattr(benches, name)
+    parameters = inspect.signature(bench).parameters
+    assert list(parameters) == [control.name for control in bench.controls] + list(COMMON)
+    for control in bench.controls:
+        assert parameters[control.name].default == control.start
+        assert f"{control.name} : " in bench.__doc__
+        assert control.label in " ".join(bench.__doc__.split())
+    assert bench.name == name
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_a_misspelt_control_is_asked_about(name: str) -> None:
+    """A keyword that no control has gets the name that is near it."""
+    bench = getattr(benches, name)
+    given = bench.controls[0].name
+    with pytest.raises(SeatworkError, match=f"perhaps {given} is meant"):
+        bench(**{f"{given}s": True})
+
+
+def test_completion_offers_the_controls() -> None:
+    """The kernel's completer, which runs no learner's code, offers the keywords of a bench."""
+    shell = completer.IPCompleter(namespace={"benches": benches}, use_jedi=False)
+    line = "benches.depth(new_"
+    with completer.provisionalcompleter():
+        offered = {one.text for one in shell.completions(line, len(line))}
+    assert "new_nose=" in offered
