@@ -228,7 +228,7 @@ def write_access(folder: Path) -> Check:
 
 
 def privacy(folder: Path) -> Check:
-    """Look whether other accounts can open the course folder, and warn of folders that sync.
+    """Look whether other accounts can open the course folder.
 
     Parameters
     ----------
@@ -242,8 +242,7 @@ def privacy(folder: Path) -> Check:
         names = ", ".join(map(str, open_ones))
         fix = f"run: chmod 700 {' '.join(shlex.quote(str(place)) for place in open_ones)}"
         return Check(name="privacy", found=f"other accounts can open {names}", fix=fix)
-    advice = "keep a course folder, which holds all answers, out of folders that sync or are shared"
-    return Check(name="privacy", found=advice)
+    return Check(name="privacy", found="no course folder here is open to other accounts")
 
 
 def fonts() -> Check:
