@@ -150,10 +150,10 @@ def test_lengths_that_are_none_are_refused(wrong) -> None:
         hole_limits(wrong, "H13")
 
 
-@pytest.mark.parametrize("grade", ["H7", "h13", "", None, 13])
+@pytest.mark.parametrize("grade", ["H8", "h13", "", None, 13])
 def test_grades_that_are_not_held_are_refused(grade) -> None:
-    """Only H12, H13 and H14 are held."""
-    with pytest.raises(SeatworkError, match="H12, H13 or H14"):
+    """Only H7, H12, H13 and H14 are held."""
+    with pytest.raises(SeatworkError, match="H7, H12, H13 or H14"):
         hole_limits(10, grade)
 
 

@@ -22,6 +22,7 @@ from seatwork.hardware.job_list import jobs as jobs
 from seatwork.hardware.limits import Limits as Limits
 from seatwork.hardware.limits import hole_limits as hole_limits
 from seatwork.hardware.naming import screw as screw
+from seatwork.hardware.reaming import drill_under as drill_under
 from seatwork.hardware.rivets import Rivet as Rivet
 from seatwork.hardware.rivets import is_rivet as is_rivet
 from seatwork.hardware.rivets import rivet as rivet
@@ -32,8 +33,12 @@ from seatwork.hardware.sheet import edge_distances as edge_distances
 from seatwork.hardware.sheet import least_sheet as least_sheet
 from seatwork.hardware.sizes import size as size
 from seatwork.hardware.spans import name_end as name_end
+from seatwork.hardware.tap_leads import TapRoom as TapRoom
+from seatwork.hardware.tap_leads import tap_room as tap_room
 from seatwork.hardware.taps import TapDrill as TapDrill
 from seatwork.hardware.taps import TappedHoleChamfer as TappedHoleChamfer
+from seatwork.hardware.taps import pitched as pitched
+from seatwork.hardware.taps import share_of_thread as share_of_thread
 from seatwork.hardware.taps import tap_drill as tap_drill
 from seatwork.hardware.taps import tapped_hole_chamfer as tapped_hole_chamfer
 from seatwork.hardware.threads import Thread as Thread

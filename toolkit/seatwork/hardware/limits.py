@@ -1,4 +1,4 @@
-"""Limits of holes by tolerance grade: H12, H13, H14."""
+"""Limits of holes by tolerance grade: H7 of reamed holes, H12, H13, H14."""
 
 from dataclasses import dataclass
 
@@ -38,7 +38,7 @@ def hole_limits(diameter: float, grade: str) -> Limits:
     ----------
     diameter : float
         Nominal diameter [mm], up to 120.
-    grade : {"H12", "H13", "H14"}
+    grade : {"H7", "H12", "H13", "H14"}
         Tolerance of the hole.
 
     Raises
@@ -53,7 +53,7 @@ def hole_limits(diameter: float, grade: str) -> Limits:
     """
     column = f"IT{grade[1:]}_um" if isinstance(grade, str) and grade[:1] == "H" else ""
     if column not in tables.about(TABLE).columns:
-        raise SeatworkError(grade, "no such tolerance of a hole is held", "say H12, H13 or H14")
+        raise SeatworkError(grade, "no such tolerance of a hole is held", "say H7, H12, H13 or H14")
     width = in_range(TABLE, Length(diameter), column)
     return Limits(
         least=diameter,

@@ -41,8 +41,7 @@ class TapDrill(Sourced):
     @property
     def share_of_thread(self) -> float:
         """Height of the thread left in the hole, as a part of the full thread [1]."""
-        pitch = self.thread.pitch or 0.0
-        return (self.thread.diameter - self.diameter) / (FULL_THREAD * pitch)
+        return share_of_thread(self.thread, self.diameter) or 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -106,6 +105,52 @@ def tap_drill(text: str | Thread) -> TapDrill:
         source=str(row["source"]),
         confirmed=str(row["confirmed"]),
     )
+
+
+def share_of_thread(found: Thread, hole_diameter: float) -> float | None:
+    """Return the height of the thread that a hole leaves, as a part of the full thread.
+
+    Parameters
+    ----------
+    found : Thread
+        The thread.
+    hole_diameter : float
+        Diameter of the hole before it is tapped [mm].
+
+    Returns
+    -------
+    float or None
+        Share [-]; None where the pitch is not known.
+
+    Examples
+    --------
+    >>> share_of_thread(thread("3/8-16"), 7.9375)
+    0.77
+
+    Notes
+    -----
+    Geometry of a 60° thread: .6495 of the pitch on a side.
+    """
+    if found.pitch is None:
+        return None
+    return (found.diameter - hole_diameter) / (FULL_THREAD * found.pitch)
+
+
+def pitched(text: str | Thread) -> Thread:
+    """Return a thread with its pitch: what is named, or the coarse one of a metric size.
+
+    Raises
+    ------
+    SeatworkError
+        If it is no thread held here, or the pitch of an inch thread is not named.
+
+    Examples
+    --------
+    >>> pitched("M8").pitch
+    1.25
+    """
+    with as_typed(text):
+        return _with_pitch(thread(text) if isinstance(text, str) else text)
 
 
 def tapped_hole_chamfer(text: str | Thread) -> TappedHoleChamfer:

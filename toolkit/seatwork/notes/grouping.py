@@ -22,21 +22,24 @@ class Part:
         Places; None where the note gives none for this feature.
     width : float or None
         Diameter of a hole, major diameter of a thread [mm].
+    process : str
+        How a hole is made, if the note says so.
     """
 
     kind: type[Feature]
     count: int | None
     width: float | None = None
+    process: str = ""
 
 
 def part_of(feature: Feature) -> Part:
     """Return what grouping looks at in a finished feature."""
-    width = None
+    width, process = None, ""
     if isinstance(feature, Hole):
-        width = width_of(feature.diameter)
+        width, process = width_of(feature.diameter), feature.process
     elif isinstance(feature, Thread):
         width = major_diameter(feature.size)
-    return Part(kind=type(feature), count=feature.count, width=width)
+    return Part(kind=type(feature), count=feature.count, width=width, process=process)
 
 
 def width_of(size: Size | None) -> float | None:
@@ -61,6 +64,8 @@ def _starts(part: Part, group: list[Part]) -> bool:
     if part.kind not in (Hole, Thread):
         return False
     same = [other for other in group if other.kind is part.kind]
+    if len(same) == 1 and _drilled_and_reamed(part, same[0]):
+        return False
     partner = next((other for other in group if other.kind in (Hole, Thread)), None)
     if same:
         return True
@@ -75,6 +80,16 @@ def _can_be_one(part: Part, partner: Part) -> bool:
         return False
     hole, thread = (part, partner) if part.kind is Hole else (partner, part)
     return hole.width is None or thread.width is None or hole.width < thread.width
+
+
+def _drilled_and_reamed(part: Part, other: Part) -> bool:
+    """Tell whether two holes are one, drilled and then reamed."""
+    if None not in (part.count, other.count) and part.count != other.count:
+        return False
+    reamed, drilled = (part, other) if part.process == "ream" else (other, part)
+    if reamed.process != "ream" or drilled.process not in ("", "drill"):
+        return False
+    return drilled.width is None or reamed.width is None or drilled.width < reamed.width
 
 
 def major_diameter(size: str) -> float | None:

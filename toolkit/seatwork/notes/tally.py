@@ -62,7 +62,8 @@ def _part(draft: Draft) -> Part:
         width = width_of(draft.said.get("diameter"))
     elif draft.kind is Thread:
         width = major_diameter(draft.said["size"])
-    return Part(kind=draft.kind, count=draft.count, width=width)
+    process = draft.said.get("process", "")
+    return Part(kind=draft.kind, count=draft.count, width=width, process=process)
 
 
 def _count(draft: Draft, group: list[Draft]) -> int:

@@ -1,4 +1,4 @@
-"""Feeds: the published range for drills, and the share of it that seats are cut with."""
+"""Feeds: the published range for drills, and the share of it that seats and reamers take."""
 
 from dataclasses import dataclass
 
@@ -9,6 +9,7 @@ from seatwork.units import feed, length
 
 TABLE = "drill_feeds"
 RULE = "feeds.seat_share"
+REAM_RULE = "feeds.ream_share"
 DRILLS = ("drill", "center drill")
 
 
@@ -35,7 +36,7 @@ def feed_for(operation: str, *, diameter: float, rules: HouseRules) -> Feed:
     Parameters
     ----------
     operation : str
-        ``drill`` or ``center drill``; any other is a seat.
+        ``drill``, ``center drill`` or ``ream``; any other is a seat.
     diameter : float
         Largest diameter that cuts [mm].
     rules : HouseRules
@@ -57,10 +58,11 @@ def feed_for(operation: str, *, diameter: float, rules: HouseRules) -> Feed:
     source, confirmed = str(row["source"]), str(row["confirmed"])
     if operation in DRILLS:
         return Feed(value=drill, source=source, confirmed=confirmed)
+    rule = REAM_RULE if operation == "ream" else RULE
     return Feed(
-        value=drill * rules.number(RULE),
-        source=f"house rule {RULE} of the drill feed: {source}",
-        confirmed=rules[RULE].confirmed,
+        value=drill * rules.number(rule),
+        source=f"house rule {rule} of the drill feed: {source}",
+        confirmed=rules[rule].confirmed,
     )
 
 

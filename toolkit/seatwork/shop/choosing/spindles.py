@@ -14,6 +14,7 @@ RATIO_RULES = {
     "counterbore": "speeds.counterbore_ratio",
     "spotface": "speeds.spotface_ratio",
     "drill": "",
+    "ream": "speeds.ream_ratio",
 }
 CAPPED = ("countersink", "chamfer")
 TOOL_RULES = {"carbide": "speeds.carbide_ratio", "carbon steel": "speeds.carbon_steel_ratio"}
