@@ -2,6 +2,7 @@
 
 import json
 from dataclasses import dataclass
+from os.path import realpath
 from pathlib import Path
 from typing import Any
 
@@ -51,7 +52,7 @@ def look_for(sheet: str, start: Path, workbook: Path | None) -> Given:
 
     ``given.json`` or ``SHEET.given.json`` is read; without one, practice numbers hold.
     """
-    here = start.resolve()
+    here = Path(realpath(start))  # a link that leads back to itself ends nothing
     for place in (here, *here.parents):
         for name in (f"{sheet}.given.json", "given.json"):
             if (place / name).is_file():

@@ -4,6 +4,7 @@ import re
 import tomllib
 from functools import lru_cache
 from importlib import resources
+from os.path import realpath
 from pathlib import Path
 from typing import Any
 
@@ -38,7 +39,7 @@ def find(start: Path | None = None) -> Path | None:
     SeatworkError
         If the marker is of another format than this version knows.
     """
-    here = start.resolve() if start else Path.cwd()
+    here = Path(realpath(start)) if start else Path.cwd()
     for folder in (here, *here.parents):
         marker = folder / MARKER
         if marker.is_file():
