@@ -69,6 +69,11 @@ FAULTS = [
         "has no drawing; write drawings/my_question.py",
     ),
     ("pick(rng, (0.5, 0.8, 1.0))", "pick(rng, ())", "there is nothing to pick from"),
+    (
+        "pick(rng, (0.5, 0.8, 1.0))",
+        "1 / 0",
+        "it fails: ZeroDivisionError: division by zero, line 32",
+    ),
     ('yield slip("M41", ', 'yield Mistake("M41", sentence="", value=', "has no sentence"),
 ]
 
@@ -97,7 +102,7 @@ FAULTS_DRAWN = [
     ('mouth="?"', 'mouth="hole_diameter"', 'has no "?"'),
     ('labels("leg", ', 'labels() | {"leg": "7 mm"} | question.labels(', "shows 7 mm, which"),
     ("def draw(", "def paint(", "defines no draw"),
-    ("question.labels(", "question.sizes_shown(", "it fails: AttributeError"),
+    ("question.labels(", "question.sizes_shown(", "cannot draw the question (AttributeError"),
 ]
 
 
@@ -111,6 +116,17 @@ def test_a_fault_of_a_drawing_is_said(tmp_path: Path, old: str, new: str, said: 
     assert old in DRAWING
     written(tmp_path / "drawings", DRAWING.replace(old, new, 1), "my_question.py")
     assert said in lacks(load(path))[0]
+
+
+def test_a_drawing_that_fails_leaves_the_question_to_be_asked(tmp_path: Path) -> None:
+    """A learner reads that the drawing is missing; paper without it is refused in one sentence."""
+    written(tmp_path / "drawings", DRAWING.replace("return ", "return 1 / 0, "), "my_question.py")
+    question = load(written(tmp_path, own_type("my-question", drawn=True))).draw(Random(1))
+    drawing = question.drawing()
+    assert drawing is not None
+    assert "cannot be shown; tell your instructor" in drawing.markdown()
+    with pytest.raises(SeatworkError, match=r"drawings/my_question.py: .* line 10\)"):
+        drawing.png()
 
 
 def test_a_drawing_and_a_reason_for_none_do_not_go_together(tmp_path: Path) -> None:

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from random import Random
 
 from seatwork.questions.type.parts import NumberPart
-from seatwork.questions.type.pictures import Drawing, drawer
+from seatwork.questions.type.pictures import Drawing, LostDrawing, drawer
 from seatwork.questions.type.question import Question
 
 DRAWS = 4
@@ -35,6 +35,9 @@ def shown_wrongly(question: Question) -> Iterator[str]:
     """Yield what one question's drawing shows that it should not, or does not show."""
     drawing = question.drawing()
     if drawing is None:
+        return
+    if isinstance(drawing, LostDrawing):
+        yield str(drawing.error)
         return
     seen = written(drawing)
     for number in given_away(question, seen):

@@ -2,13 +2,14 @@
 
 import importlib
 from collections.abc import Callable
+from dataclasses import dataclass
 from functools import lru_cache
 from importlib import resources
 from pathlib import Path
 from typing import Any, Protocol
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.type.running import run_file
+from seatwork.questions.type.running import failed, run_file
 
 ROOM = "seatwork.drawings.asked"
 
@@ -25,6 +26,40 @@ class Drawing(Protocol):
 
     def png(self, scale: float = 1.0) -> bytes:
         """Return the picture as a PNG file."""
+
+
+@dataclass(frozen=True, slots=True)
+class LostDrawing:
+    """Stands in for an own drawing that fails: the question is asked without it, and says so."""
+
+    error: SeatworkError
+    text: str = "The drawing of this question cannot be shown; tell your instructor."
+
+    def markdown(self, scale: float = 1.0) -> str:
+        """Return the sentence that says so."""
+        del scale
+        return self.text
+
+    def png(self, scale: float = 1.0) -> bytes:
+        """Raise the error: paper without its drawing is not to be printed unseen."""
+        raise self.error
+
+
+def drawing_of(question: Any, name: str, folder: Path | None) -> Drawing | None:
+    """Draw a question; None if its type has no drawing, a stand-in if an own drawing fails."""
+    try:
+        draw = drawer(name, folder)
+        return draw(question) if draw else None
+    except SeatworkError as error:
+        if folder is None:
+            raise
+        return LostDrawing(error)
+    except Exception as error:  # whatever a person's own file may do
+        if folder is None:
+            raise
+        path = folder / "drawings" / f"{name.replace('-', '_')}.py"
+        fault = f"it cannot draw the question ({failed(error, path)})"
+        return LostDrawing(SeatworkError(f"drawings/{path.name}", fault, "mend the file"))
 
 
 def drawer(name: str, folder: Path | None = None) -> Callable[[Any], Drawing] | None:

@@ -12,7 +12,7 @@ from typing import Any, ClassVar, Self
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart, Part
-from seatwork.questions.type.pictures import Drawing, drawer
+from seatwork.questions.type.pictures import Drawing, drawing_of
 from seatwork.questions.type.slips import Mistake, Slip
 
 CLEAR = 3  # tolerances between the right answer, every slip, and one another
@@ -90,8 +90,7 @@ class Question(ABC):
 
     def drawing(self) -> Drawing | None:
         """Return the drawing found by the type's name; None if it has none, see `undrawn`."""
-        draw = drawer(self.id, self.folder)
-        return draw(self) if draw else None
+        return drawing_of(self, self.id, self.folder)
 
     @classmethod
     def draw(cls, rng: Random) -> Self:
