@@ -28,9 +28,9 @@ GIVEN = {
 
 NO_SAMPLE = {
     "drawings.Drawing", "drawings.Scene", "drawings.Section", "hardware.Sourced", "notes.Feature",
-    "questions.Question", "questions.NumberQuestion", "questions.Step",
+    "plan.Rows", "questions.Question", "questions.NumberQuestion", "questions.Step",
 }  # fmt: skip
-"""Contracts that others fulfil, and pictures, whose text is what they show."""
+"""Contracts that others fulfil; pictures and rows, which are their own text."""
 
 DEEPEST = 4
 

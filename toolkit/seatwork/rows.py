@@ -48,7 +48,7 @@ def plain(text: str) -> str:
     return MARKUP.sub(r"\\\1", " ".join(text.split()))
 
 
-def table(rows: Iterable[Row], *, title: str = "") -> str:
+def table(rows: Iterable[Row], *, title: str = "", sources: bool = True) -> str:
     r"""Return rows as a Markdown table, with a column of sources where any row has one.
 
     Parameters
@@ -57,6 +57,8 @@ def table(rows: Iterable[Row], *, title: str = "") -> str:
         What is told; no text of it is taken for markup.
     title : str
         A line above the table; none if empty.
+    sources : bool
+        Whether sources are told.
 
     Examples
     --------
@@ -68,7 +70,7 @@ def table(rows: Iterable[Row], *, title: str = "") -> str:
     | **hole** | \#7 drill |
     """
     told = tuple(rows)
-    sourced = any(row.source for row in told)
+    sourced = sources and any(row.source for row in told)
     wide = 3 if sourced else 2
     body = [
         f"| **{plain(row.label)}** | {plain(row.text)} |"
@@ -89,6 +91,25 @@ def short(text: str, most: int) -> str:
     """
     told = " ".join(text.split())
     return told if len(told) <= most else told[: most - 1].rstrip() + "…"
+
+
+class Rows(tuple[Row, ...]):
+    """Rows to look at: the last line of a cell shows a table, a prompt the lines.
+
+    Examples
+    --------
+    >>> Rows([Row(label="hole", text="#7 drill"), Row(label="included angle", text="82°")])
+    hole: #7 drill
+    included angle: 82°
+    """
+
+    __slots__ = ()
+
+    def __repr__(self) -> str:
+        return "\n".join(str(row) for row in self)
+
+    def _repr_markdown_(self) -> str:
+        return table(self, sources=False)
 
 
 Blocks = Iterator[tuple[str, Sequence[Row]]]

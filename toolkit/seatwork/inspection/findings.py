@@ -7,7 +7,7 @@ from seatwork.inspection.measured import Measured
 from seatwork.inspection.records import MARKS, Judged
 from seatwork.inspection.rows import value_row
 from seatwork.plan import SeatPlan
-from seatwork.rows import Blocks, Row, Shown
+from seatwork.rows import Blocks, Row, Rows, Shown
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -46,7 +46,7 @@ class PartVerdict(Shown):
     def _blocks(self) -> Blocks:
         yield "", self.rows()
 
-    def rows(self, system: str | None = None) -> tuple[Row, ...]:
+    def rows(self, system: str | None = None) -> Rows:
         """Return its verdict with its mark, value by value, why, and what to change.
 
         Parameters
@@ -55,12 +55,13 @@ class PartVerdict(Shown):
             Which unit system stands first; the print's if not given.
         """
         first = system or self.system
-        return (
+        told = (
             Row(label=self.measured.part, text=f"[{self.mark}] {self.verdict}"),
             *(value_row(one, first) for one in self.judged),
             *(Row(label="why", text=reason) for reason in self.reasons),
             *(Row(label="change", text=change) for change in self.changes),
         )
+        return Rows(told)
 
     @property
     def mark(self) -> str:

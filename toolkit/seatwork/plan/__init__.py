@@ -7,7 +7,7 @@ NAMES = {
     "part_files": "Part plan_parts",
     "plans": "Plan SeatPlan",
     "records": "Check Given Operation Reading Stop",
-    "rows": "LB_IN Row show_power show_torque",
+    "rows": "LB_IN Row Rows show_power show_torque",
 }
 """The public names of each module."""
 

@@ -11,6 +11,7 @@ from seatwork.plan.records import Reading as Reading
 from seatwork.plan.records import Stop as Stop
 from seatwork.plan.rows import LB_IN as LB_IN
 from seatwork.plan.rows import Row as Row
+from seatwork.plan.rows import Rows as Rows
 from seatwork.plan.rows import show_power as show_power
 from seatwork.plan.rows import show_torque as show_torque
 

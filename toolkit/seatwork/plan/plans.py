@@ -8,7 +8,7 @@ from seatwork.hardware import Screw
 from seatwork.notes import Callout
 from seatwork.plan import rows
 from seatwork.plan.records import Check, Given, Operation, Reading, Stop
-from seatwork.rows import Blocks, Row, Shown, short
+from seatwork.rows import Blocks, Row, Rows, Shown, short
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop import Rule, cautions
 from seatwork.shop.house.cautions import closing
@@ -69,25 +69,25 @@ class SeatPlan(Shown):
         """Return the size that is about something, or None."""
         return next((given for given in self.sizes if given.about == about), None)
 
-    def size_rows(self, system: str = "inch") -> tuple[Row, ...]:
+    def size_rows(self, system: str = "inch") -> Rows:
         """Return the sizes, each with its source."""
-        return rows.size_rows(self.sizes, system)
+        return Rows(rows.size_rows(self.sizes, system))
 
-    def operation_rows(self, system: str = "inch") -> tuple[tuple[Row, ...], ...]:
+    def operation_rows(self, system: str = "inch") -> tuple[Rows, ...]:
         """Return the operations, each as rows: what and why, tool, speed, feed, oil, load."""
-        return rows.operation_rows(self.operations, system)
+        return tuple(Rows(step) for step in rows.operation_rows(self.operations, system))
 
-    def stop_rows(self, system: str = "inch") -> tuple[Row, ...]:
+    def stop_rows(self, system: str = "inch") -> Rows:
         """Return touch-off and quill travel, and what a stop error does."""
-        return rows.stop_rows(self.stops, system)
+        return Rows(rows.stop_rows(self.stops, system))
 
-    def reading_rows(self, system: str = "inch") -> tuple[Row, ...]:
+    def reading_rows(self, system: str = "inch") -> Rows:
         """Return the gage readings to expect."""
-        return rows.reading_rows(self.readings, system)
+        return Rows(rows.reading_rows(self.readings, system))
 
-    def check_rows(self) -> tuple[Row, ...]:
+    def check_rows(self) -> Rows:
         """Return what was looked at, with its verdict in words."""
-        return rows.check_rows(self.checks)
+        return Rows(rows.check_rows(self.checks))
 
     def blocks(self, system: str = "inch") -> Blocks:
         """Yield everything the plan of the seat says, block by block, each with its heading."""

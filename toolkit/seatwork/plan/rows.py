@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from seatwork.plan import words
 from seatwork.plan.records import Check, Given, Operation, Reading, Stop
 from seatwork.rows import Row as Row
+from seatwork.rows import Rows as Rows
 from seatwork.shop import Rule
 from seatwork.units import (
     show_angle,
