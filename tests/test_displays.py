@@ -37,7 +37,7 @@ DEEPEST = 4
 
 def calls() -> Any:
     """Load the right calls of every public function."""
-    path = Path(__file__).parent / "hostile" / "calls.py"
+    path = Path(__file__).parent / "hostile" / "hostile_calls.py"
     spec = util.spec_from_file_location("right_calls", path)
     assert spec is not None
     assert spec.loader is not None
