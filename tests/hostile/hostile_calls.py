@@ -249,6 +249,7 @@ CALLS: dict[str, Call] = {
     "hardware.screw": always(text="#10 flat head"),
     "hardware.size": always(text="#7", system="inch"),
     "hardware.tap_drill": always(text="1/4-20"),
+    "hardware.tap_room": lambda ground: {"room": 8.0, "pitch": 1.25, "rules": rules()},
     "hardware.tapped_hole_chamfer": always(text="1/4-20"),
     "hardware.thread": always(text="1/4-20"),
     "hardware.washer": always(text="1/4 narrow"),

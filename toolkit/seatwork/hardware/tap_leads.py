@@ -33,6 +33,9 @@ class TapRoom:
     verdict: str
     chips: bool
 
+    def __repr__(self) -> str:
+        return f"<TapRoom {self.pitches:.1f} pitches: {self.tap or 'no tap'}, {self.verdict}>"
+
 
 def tap_room(*, room: float, pitch: float, rules: HouseRules) -> TapRoom:
     """Tell which tap a blind hole has room for.
