@@ -127,10 +127,22 @@ def test_a_screw_that_does_not_come_out_stops_the_plan() -> None:
     ] == "stop"
 
 
-def test_a_head_wanted_proud_is_against_the_house_rule() -> None:
-    """A print that wants a head proud stops, and names the rule."""
-    with pytest.raises(SeatworkError, match="greatest_proud"):
-        made("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW, HEAD .005 PROUD")
+def test_a_print_that_wants_its_head_proud_stands_over_the_house_rule() -> None:
+    """HEAD .005 PROUD of a print is cut as it says, the usual title block either way.
+
+    82°: seat .385 less 2 tan 41° times .005, and 0 to .010 proud (common practice, no source).
+    """
+    (seat,) = made("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW, HEAD .005 PROUD").seats
+    across = seat.size("diameter at the face")
+    assert across.value / 25.4 == pytest.approx(0.385 - 1.73857 * 0.005, abs=1e-5)
+    assert across.greatest / 25.4 == pytest.approx(0.385, abs=1e-5)
+    assert {check.name: check.verdict for check in seat.checks}["greatest head"] == "holds"
+
+
+def test_a_head_wanted_proud_and_no_further_word_is_asked_about() -> None:
+    """PROUD alone is no place of a head: nothing is planned flush for it."""
+    with pytest.raises(SeatworkError, match="how far"):
+        made("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD MACHINE SCREW, HEAD PROUD")
 
 
 def test_a_clearance_hole_gets_a_drill_within_its_limits() -> None:

@@ -61,7 +61,7 @@ def center_plan(
         sizes=_sizes(sized, cone),
         shape=cone,
         operations=(step,),
-        stops=cone_stops(cone, nose_diameter=None, system=order.system) if cone else (),
+        stops=cone_stops(cone, _sizes(sized, cone), order=order, best=None) if cone else (),
         checks=(*_check_mouth(sized, order), *_check_contact(sized, cone, order)),
         advice=(words.CENTER_BODY,),
     )

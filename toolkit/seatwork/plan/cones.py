@@ -126,8 +126,6 @@ def _cone_plan(
 ) -> SeatPlan:
     hole = place.hole(title)
     cutting, best = seat_cutting(order, sized.seat, name=name, why=why, hole_diameter=hole.value)
-    blunt = best is not None and best.tool.pilot_diameter is None
-    nose = best.tool.cutter.nose_diameter if best and blunt else None
     screw = place.screw if place.screw and place.screw.seat_angle and not place.thread else None
     return SeatPlan(
         title=title,
@@ -137,7 +135,7 @@ def _cone_plan(
         sizes=(hole, *sized.sizes),
         shape=sized.seat,
         operations=(*drill_hole(place, order), cutting, *far_side(place)),
-        stops=cone_stops(sized.seat, nose_diameter=nose, system=order.system),
+        stops=cone_stops(sized.seat, (hole, *sized.sizes), order=order, best=best),
         readings=cone_readings(sized, screw, system=order.system, rules=order.shop.rules),
         checks=(check_mouth if place.thread else check_sheet)(sized.seat, order),
         outlook=outlook(sized.seat, best, order),

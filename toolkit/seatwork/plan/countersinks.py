@@ -5,8 +5,10 @@ from dataclasses import dataclass
 from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.hardware import Screw
 from seatwork.notes import Countersink as Note
+from seatwork.plan.bounds import bounds_of
 from seatwork.plan.records import Given
 from seatwork.plan.resolving import NOTE, by_rule, said
+from seatwork.plan.standing import Stand, stand_of
 from seatwork.seats import Countersink, Head
 from seatwork.seats.box_of_screws import SeatRange, corner_heads, diameter_for, seats_for
 from seatwork.seats.touching_off import Limits, depth_limits
@@ -27,11 +29,14 @@ class SizedCountersink:
         Angle, diameter at the face and depth.
     box : SeatRange or None
         What one seat does for every head of the screw's size.
+    stand : Stand or None
+        Where the screw's head may stand; None without a screw.
     """
 
     seat: Countersink
     sizes: tuple[Given, ...]
     box: SeatRange | None
+    stand: Stand | None = None
 
 
 def size_countersink(
@@ -59,18 +64,20 @@ def size_countersink(
 
     Notes
     -----
-    Where the screw sets the size, the seat aimed for is the one in which the greatest head at
-    the seat's own angle is flush, and no larger than it must be; the greatest seat allowed is
-    the one that puts this head the house limit below the face.
+    Where the screw sets the size and the note says where its head may stand, the seat aimed
+    for puts the greatest head in the middle of that. Where the note says no numbers, house
+    rule `flush.aim` tells: the greatest head flush, in a seat no larger than it must be; the
+    greatest seat allowed puts this head the house limit below the face.
     """
     head = screw.head if screw else None
     angle = _angle(note, screw, system, rules)
-    diameter = _diameter(note, hole=hole, angle=angle, head=head, rules=rules)
+    diameter = _diameter(note, hole=hole, angle=angle, head=head, system=system, rules=rules)
     seat = Countersink(
         diameter=diameter.value, hole_diameter=hole.value, included_angle=angle.value
     )
     sizes = (angle, diameter, _depth(note, seat, diameter, hole))
-    return SizedCountersink(seat=seat, sizes=sizes, box=_box(screw, seat, rules))
+    stand = stand_of(note.head, system=system, rules=rules) if screw or note.head else None
+    return SizedCountersink(seat=seat, sizes=sizes, box=_box(screw, seat, rules), stand=stand)
 
 
 def _angle(note: Note, screw: Screw | None, system: str, rules: HouseRules) -> Given:
@@ -99,53 +106,32 @@ def _angle(note: Note, screw: Screw | None, system: str, rules: HouseRules) -> G
 
 
 def _diameter(
-    note: Note, *, hole: Given, angle: Given, head: Head | None, rules: HouseRules
+    note: Note,
+    *,
+    hole: Given,
+    angle: Given,
+    head: Head | None,
+    system: str,
+    rules: HouseRules,
 ) -> Given:
     about = "diameter at the face"
     if note.diameter:
         return wider_than_hole(said(note.diameter, about), hole)
     if note.depth:
-        return _from_depth(note, hole, angle, about)
+        return _from_depth(note, hole, angle, about, system, rules)
     if head is None:
         raise SeatworkError(
             "the countersink",
             "the note gives no diameter, no depth and no screw",
             "name the screw that goes in, or ask for the diameter",
         )
-    sizes = {"hole_diameter": hole.value, "included_angle": angle.value}
-    high, low, source = _stand(note, rules)
-    highest = diameter_for(head, amount=high, **sizes)
-    return Given(
-        about=about,
-        value=highest,
-        least=highest,
-        greatest=diameter_for(head, amount=low, **sizes),
-        source=f"worked out: the greatest head from flush down, {source}",
+    stand = stand_of(note.head, system=system, rules=rules)
+    least, aim, greatest = (
+        diameter_for(head, amount=amount, hole_diameter=hole.value, included_angle=angle.value)
+        for amount in (stand.highest, stand.aim, stand.lowest)
     )
-
-
-def _stand(note: Note, rules: HouseRules) -> tuple[float, float, str]:
-    """Return how high and how low the head may stand [mm, minus is below], and who says so.
-
-    Raises
-    ------
-    SeatworkError
-        If the note wants the head prouder than the house rule allows.
-    """
-    deep, high = rules.number("flush.greatest_below"), rules.number("flush.greatest_proud")
-    window = note.head.window if note.head else None
-    if window is None:
-        return 0.0, -deep, "to house rule flush.greatest_below"
-    least, most = window if window[0] < window[1] else (min(window[0], 0.0), max(window[1], 0.0))
-    if most > high:
-        raise SeatworkError(
-            Length(most),
-            "the note wants the head that far above the face, and house rule"
-            " flush.greatest_proud allows {allowed}",
-            "ask whether it is to be shaved; if so, change the rule for this job",
-            allowed=Length(high),
-        )
-    return most, least, f"as the {NOTE} says"
+    source = f"worked out: the greatest head {stand.source}"
+    return Given(about=about, value=aim, least=least, greatest=greatest, source=source)
 
 
 def wider_than_hole(size: Given, hole: Given) -> Given:
@@ -166,9 +152,13 @@ def wider_than_hole(size: Given, hole: Given) -> Given:
     return size
 
 
-def _from_depth(note: Note, hole: Given, angle: Given, about: str) -> Given:
+def _from_depth(
+    note: Note, hole: Given, angle: Given, about: str, system: str, rules: HouseRules
+) -> Given:
     assert note.depth is not None
     depth = said(note.depth, "depth")
+    bounds = bounds_of(depth, system=system, rules=rules)
+    by_rule = f", limits by {bounds.source}" if bounds.source != depth.source else ""
 
     def across(deep: float) -> float:
         return Countersink.from_depth(
@@ -178,9 +168,9 @@ def _from_depth(note: Note, hole: Given, angle: Given, about: str) -> Given:
     return Given(
         about=about,
         value=across(depth.value),
-        least=None if depth.least is None else across(depth.least),
-        greatest=None if depth.greatest is None else across(depth.greatest),
-        source=f"worked out from the depth in the {NOTE}",
+        least=across(bounds.least) if bounds.least > 0 else hole.value,
+        greatest=across(bounds.greatest),
+        source=f"worked out from the depth in the {NOTE}{by_rule}",
     )
 
 

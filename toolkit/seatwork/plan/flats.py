@@ -44,7 +44,7 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
             by_hand("break the edge", words.BREAK_EDGE),
             *far_side(place),
         ),
-        stops=flat_stops(sized.seat, system=order.system),
+        stops=flat_stops(sized.seat, sized.sizes[1], order=order, best=best),
         readings=bore_readings(sized, system=order.system, rules=order.shop.rules),
         checks=(
             *_for_screw(sized.seat, screw, order),
@@ -82,7 +82,7 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
         sizes=(hole, across, pilot(hole, order.shop.rules), *_said_depths(note)),
         shape=seat,
         operations=(*steps, *far_side(place)),
-        stops=depth_stop(note, order.system),
+        stops=depth_stop(note, order=order, best=best),
         readings=face_readings(across, system=order.system, rules=order.shop.rules),
         checks=check_flat(seat.diameter, None, hole.value, order),
         outlook=outlook(seat, best, order),

@@ -6,12 +6,14 @@ from seatwork.errors import Angle, Length
 from seatwork.hardware import Screw
 from seatwork.plan.countersinks import SizedCountersink
 from seatwork.plan.records import Check
+from seatwork.plan.standing import BELOW, PROUD
 from seatwork.plan.wording import Show
 from seatwork.seats import fit
 from seatwork.seats.box_of_screws import SeatRange
 from seatwork.shop import HouseRules
 
 ALIKE = 0.08  # mm; a seat this near the head's edge was taken from the wrong column
+SLIGHT = 1e-6  # mm; what a sum may be off by in its last digits
 APART = 0.13  # mm; edge and theoretical sharp are told apart from here on
 
 
@@ -77,14 +79,15 @@ def _check_edge(sized: SizedCountersink, screw: Screw, show: Show) -> Iterator[C
 
 
 def _check_greatest(sized: SizedCountersink, screw: Screw, rules: HouseRules, show: Show) -> Check:
-    sits = fit(screw.head, sized.seat)
-    below, proud = rules.number("flush.greatest_below"), rules.number("flush.greatest_proud")
-    inside = sits.state == "flush" or -below <= sits.amount <= proud
+    sits, stand = fit(screw.head, sized.seat), sized.stand
+    assert stand is not None
+    highest = stand.highest if stand.said else rules.number(PROUD)
+    level = sits.state == "flush" and stand.lowest <= 0 <= highest
+    inside = level or stand.lowest - SLIGHT <= sits.amount <= highest + SLIGHT
     stands = _stands(sits.amount, sits.state, show)
-    rule = "flush.greatest_proud" if sits.amount > 0 else "flush.greatest_below"
-    question = (
-        f"In this seat the greatest head is {stands}, against house rule {rule}. Is it meant?"
-    )
+    rule = "house rule " + (PROUD if sits.amount > 0 else BELOW)
+    against = "the flushness in the note" if stand.said else rule
+    question = f"In this seat the greatest head is {stands}, against {against}. Is it meant?"
     return Check(
         name="greatest head",
         verdict="holds" if inside else "stop",

@@ -1,12 +1,10 @@
-"""What is looked at on the machine: slowest speed, torque, shank, and how fine its stop is."""
+"""What is looked at on the machine: slowest speed, torque and shank."""
 
 from collections.abc import Iterator
 
 from seatwork.plan.order import Order
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Operation
-from seatwork.seats import Countersink
-from seatwork.seats.touching_off import stop_band
 
 
 def check_machine(seat: SeatPlan, order: Order) -> tuple[Check, ...]:
@@ -14,7 +12,7 @@ def check_machine(seat: SeatPlan, order: Order) -> tuple[Check, ...]:
     found: list[Check] = []
     for step in seat.operations:
         found += [*_speed(step, order), *_torque(step), *_shank(step, seat, order)]
-    return (*found, *_stop(seat, order))
+    return tuple(found)
 
 
 def _speed(step: Operation, order: Order) -> Iterator[Check]:
@@ -55,24 +53,4 @@ def _shank(step: Operation, seat: SeatPlan, order: Order) -> Iterator[Check]:
         verdict="look",
         sentence=f"The chuck holds {order.show_length(chuck)}, the drill is "
         f"{order.show_length(hole.value)}: take one with a reduced or a taper shank.",
-    )
-
-
-def _stop(seat: SeatPlan, order: Order) -> Iterator[Check]:
-    """Compare the travel that the limits leave with the least step of the machine's stop."""
-    across, step = seat.size("diameter at the face"), order.machine.depth_stop
-    bounded = across is not None and across.least is not None and across.greatest is not None
-    if step is None or across is None or not bounded or not isinstance(seat.shape, Countersink):
-        return
-    spread = across.largest - across.smallest
-    if not spread > 0:
-        return
-    band = stop_band(diameter_tolerance=spread, included_angle=seat.shape.included_angle)
-    enough = band >= 2 * step
-    yield Check(
-        name="depth stop",
-        verdict="holds" if enough else "look",
-        sentence=f"The limits leave {order.show_length(band)} of travel; the stop of the "
-        f"{order.machine.name} is marked in {order.show_length(step)}"
-        + ("." if enough else ": set it by trial on scrap, not by its marks."),
     )

@@ -6,6 +6,8 @@ from seatwork import notes
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware import Screw
 from seatwork.plan import words
+from seatwork.plan.aims import aimed
+from seatwork.plan.bands import check_band
 from seatwork.plan.centers import center_plan
 from seatwork.plan.cones import chamfer_plan, countersink_plan, tapped_hole_plan
 from seatwork.plan.flats import counterbore_plan, spotface_plan
@@ -81,7 +83,7 @@ def make_plan(
     callout = callout if isinstance(callout, notes.Callout) else notes.read(callout)
     shop = shop or Shop.at()
     sizes = {"thickness": thickness, "edge": edge, "engagement": engagement}
-    groups = callout.groups()
+    groups = tuple(aimed(group, shop.rules) for group in callout.groups())
     screws = [screw_for(group, screw) for group in groups]
     system = _system(callout, screws)
     order = Order(
@@ -93,7 +95,7 @@ def make_plan(
         **{name: _known(name, size) for name, size in sizes.items()},
     )
     seats = tuple(
-        replace(seat, checks=(*seat.checks, *check_machine(seat, order)))
+        replace(seat, checks=(*seat.checks, *check_machine(seat, order), *check_band(seat, order)))
         for group, wanted in zip(groups, screws, strict=True)
         for seat in _group(group, wanted, order)
     )

@@ -9,6 +9,7 @@ from typing import Self
 
 from seatwork.cutting import Stall
 from seatwork.rows import short
+from seatwork.seats.touching_off import Limits
 from seatwork.shop.choosing.spindles import Spindle
 from seatwork.units import show_angle, show_both, show_spindle
 
@@ -113,7 +114,7 @@ class Operation:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stop:
-    """Where to touch off and how far to let the quill travel.
+    """Where to touch off and how far to let the tool travel.
 
     Parameters
     ----------
@@ -121,17 +122,31 @@ class Stop:
         ``"the lips touch the hole edge"``, ``"the nose touches the solid face"``,
         ``"the lips touch the face"``.
     travel : float
-        Quill travel from there [mm].
+        Travel from there [mm].
     error : float
         A stop error to reckon with [mm].
     effect : float
         What that error does to the diameter at the face; 0 where it only changes depth [mm].
+    least, greatest : float or None
+        Travels that give the seat's own limits on the hole aimed for [mm].
+    any_hole : Limits or None
+        Travels that hold on every hole within the limits of the hole [mm]; None where the
+        hole has no limits, or its limits leave none.
+    device : str
+        What stops the travel: ``"quill"``, ``"tailstock"``, ``"stop cage"``.
+    step : float or None
+        Smallest step of it [mm].
     """
 
     touch: str
     travel: float
     error: float
     effect: float
+    least: float | None = None
+    greatest: float | None = None
+    any_hole: Limits | None = None
+    device: str = "quill"
+    step: float | None = None
 
     def __repr__(self) -> str:
         return f"<Stop {show_both(self.travel)} after {short(self.touch, 60)}>"

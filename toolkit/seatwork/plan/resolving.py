@@ -11,6 +11,7 @@ from seatwork.shop import HouseRules
 from seatwork.units import show_length
 
 NOTE = "print note"
+EVEN = 1e-6  # mm; two sizes nearer than this are the same
 
 
 def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
@@ -130,7 +131,7 @@ def hole_for(
         confirmed=hole.confirmed,
         name=hole.drill or "",
     )
-    return given if given.name else _between_limits(given)
+    return given if given.name else _listed(given)
 
 
 def thread_name(thread: Thread) -> str:
@@ -151,15 +152,28 @@ def _with_drill(hole: Given, size: Size) -> Given:
         return _between_limits(hole)
 
 
+def _listed(hole: Given) -> Given:
+    """Name the drill of a listed hole's own size; the list means that one, not the middle."""
+    found = hardware.next_drill(hole.value, "down")
+    if hole.value - found.diameter < EVEN:
+        return replace(hole, name=found.name)
+    return _between_limits(hole)
+
+
 def _between_limits(hole: Given) -> Given:
-    """Name the smallest drill that keeps the limits of a hole, where there is one."""
+    """Name the largest drill not over the middle of a hole's limits, where one lies in them.
+
+    A drill cuts .002 to .005 in over its size (common practice, no source), so the hole to
+    reckon with is the middle, not the drill.
+    """
     if hole.least is None or hole.greatest is None:
         return hole
-    found = hardware.next_drill(hole.least, "up")
-    if not found.diameter <= hole.greatest:
+    middle = (hole.least + hole.greatest) / 2
+    found = hardware.next_drill(middle, "down")
+    if not found.diameter >= hole.least - EVEN:
         return hole
-    source = f"{hole.source}; smallest drill in its limits: {found.source}"
-    return replace(hole, value=found.diameter, name=found.name, source=source)
+    source = f"{hole.source}; largest drill not over the middle, it cuts full: {found.source}"
+    return replace(hole, value=middle, name=found.name, source=source)
 
 
 def _fitted(size: Size) -> tuple[float, float]:

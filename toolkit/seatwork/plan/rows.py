@@ -17,6 +17,7 @@ from seatwork.units import (
     show_spindle,
 )
 
+CAGE = "stop cage"
 LB_IN = 8.850746  # lb·in in a newton meter: 0.45359237 kg, 9.80665 m/s², 25.4 mm
 HP = 745.6999  # W in a horsepower of 550 ft·lb/s
 VERDICTS = {"holds": "holds", "look": "LOOK", "stop": "STOP AND ASK"}
@@ -90,12 +91,19 @@ def show_limits(given: Given, system: str) -> str:
     '5.10 mm (0.201 in), limits 5.10 mm to 5.20 mm'
     """
     if given.kind == "angle":
-        return show_angle(given.value)
+        return _angle_limits(given)
     text = show_both(given.value, system)
     if given.least is None and given.greatest is None:
         return text
     least, greatest = show_length(given.smallest, system), show_length(given.largest, system)
     return f"{text}, limits {least} to {greatest}"
+
+
+def _angle_limits(given: Given) -> str:
+    if given.least is None or given.greatest is None:
+        return show_angle(given.value)
+    ends = f"{show_angle(given.least)} to {show_angle(given.greatest)}"
+    return f"{show_angle(given.value)}, limits {ends}"
 
 
 def _size_row(given: Given, system: str) -> Row:
@@ -155,8 +163,8 @@ def _feed(step: Operation, system: str) -> Row:
 
 
 def _stop(stop: Stop, system: str) -> tuple[Row, ...]:
-    travel = Row(label=f"quill travel after {stop.touch}", text=show_both(stop.travel, system))
-    if not stop.effect:
+    travel = Row(label=f"{_device(stop)} after {stop.touch}", text=_travel(stop, system))
+    if not stop.effect or stop.device == CAGE:
         return (travel,)
     error = show_length(stop.error, system)
     effect = Row(
@@ -164,6 +172,36 @@ def _stop(stop: Stop, system: str) -> tuple[Row, ...]:
         text=f"moves the diameter at the face by {show_both(stop.effect, system)}",
     )
     return (travel, effect)
+
+
+def _device(stop: Stop) -> str:
+    return f"clicks of the {CAGE}" if stop.device == CAGE else f"{stop.device} travel"
+
+
+def _travel(stop: Stop, system: str) -> str:
+    """Write the travel to aim for, its limits, and what does on every hole."""
+    if stop.device == CAGE and stop.step:
+        return _clicks(stop, stop.step, system)
+    text = show_both(stop.travel, system)
+    if stop.least is None or stop.greatest is None:
+        return text
+    least, greatest = show_length(stop.least, system), show_length(stop.greatest, system)
+    text = f"{text}, limits {least} to {greatest}"
+    if stop.any_hole is None:
+        return text
+    low, high = (show_length(one, system) for one in (stop.any_hole.least, stop.any_hole.greatest))
+    return f"{text}; on every hole in its limits {low} to {high}"
+
+
+def _clicks(stop: Stop, click: float, system: str) -> str:
+    """Write the travel in clicks of the cage, with the travel itself and what a click does."""
+    ends = [size for size in (stop.least, stop.greatest) if size is not None]
+    between = f" ({' to '.join(f'{size / click:.0f}' for size in ends)})" if ends else ""
+    moves = stop.effect * click / stop.error
+    return (
+        f"{stop.travel / click:.0f}{between}, {show_both(stop.travel, system)}; one click of "
+        f"{show_length(click, system)} moves the diameter at the face by {show_both(moves, system)}"
+    )
 
 
 def _reading(reading: Reading, system: str) -> Row:
