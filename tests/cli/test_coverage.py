@@ -4,6 +4,7 @@ import csv
 from pathlib import Path
 
 import pytest
+from seatwork import opening
 from seatwork.cli.program import app
 from seatwork.marking.coverage import coverage
 from typer.testing import CliRunner
@@ -52,3 +53,23 @@ def test_the_report_goes_to_a_spreadsheet_and_writes_over_nothing(elsewhere: Pat
     assert again.exit_code == 1
     assert "there already" in str(again.exception)
     assert RUNNER.invoke(app, ["coverage", "--csv", "c.csv", "--replace"]).exit_code == 0
+
+
+def test_a_list_to_begin_with_reads_back_as_it_was_written(
+    elsewhere: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The list that is written changes nothing until a row of it is changed."""
+    workbook = opening.deliver(elsewhere / "w").folder
+    monkeypatch.chdir(workbook)
+    before = coverage()
+    file = workbook / "shop" / "coverage.csv"
+    assert RUNNER.invoke(app, ["coverage", "--list", "shop/coverage.csv"]).exit_code == 0
+    assert coverage() == before
+    text = file.read_text(encoding="utf-8-sig")
+    assert "question,seat-depth,S4\n" in text
+    file.write_text(text.replace("seat-depth,S4", "seat-depth,M1"), encoding="utf-8")
+    after = coverage()
+    pairs = zip(before.codes, after.codes, strict=True)
+    assert [old.code for old, new in pairs if old != new] == ["S4", "M1"]
+    again = RUNNER.invoke(app, ["coverage", "--list", "shop/coverage.csv"])
+    assert "there already" in str(again.exception)

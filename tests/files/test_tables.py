@@ -89,6 +89,17 @@ def test_all_faults_of_the_headings_are_told_at_once() -> None:
     assert "roster.csv, row 1, column learner: the heading is missing" in told
 
 
+def test_other_columns_are_passed_over_where_that_is_wanted() -> None:
+    """A table with columns of one's own is taken; a known heading twice is a fault still."""
+    text = "Hours;code;;Hours\n2;A1;x;3\n"
+    (row,) = read_table(text, columns=("code",), needed=("code",), others=True)
+    assert row.text("code") == "A1"
+    with pytest.raises(SeatworkError, match="stands there twice"):
+        read_table("code,code\nA1,A2\n", columns=("code",), others=True)
+    with pytest.raises(SeatworkError, match="is missing"):
+        read_table("Hours\n2\n", columns=("code",), needed=("code",), others=True)
+
+
 def test_all_bad_rows_are_told_at_once() -> None:
     """A torn row and two rows that cannot be built are told together, in their places."""
     text = 'learner,group\nL01,"open\n,b\nL03,c\n,d\n'

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from seatwork.errors import SeatworkError
-from seatwork.files import write
+from seatwork.files import write, write_table
 
 if TYPE_CHECKING:
     from seatwork.marking.coverage import Covered
@@ -20,21 +20,31 @@ def report(
     table: Annotated[
         Path | None, typer.Option("--csv", help="Write the whole report as a CSV file.")
     ] = None,
+    listed: Annotated[
+        Path | None,
+        typer.Option("--list", help="Write what serves which code, to be changed by you."),
+    ] = None,
     replace: Annotated[bool, typer.Option("--replace", help="Write over it.")] = False,
 ) -> None:
     """List each code of the outline with its lessons, question types and sheets, and the gaps.
 
     The codes stand in shop/outline.csv of the workbook; put your own outline there as it is.
-    Which lesson or question type serves which code can be changed in shop/coverage.csv, with
-    the columns kind, name, codes.
+    Which lesson or question type serves which code can be changed in shop/coverage.csv, of
+    which --list shop/coverage.csv writes a first one; what you leave out of it stays as it is.
 
     Example: seatwork coverage --gaps
     """
-    from seatwork.marking.coverage import coverage
+    from seatwork.marking.coverage import COLUMNS, coverage
 
     found = coverage()
     if table is not None:
-        _write(table, found.csv(), replace)
+        _refuse(table, replace)
+        write(table, found.csv().encode("utf-8-sig"))
+    if listed is not None:
+        _refuse(listed, replace)
+        write_table(listed, COLUMNS, found.served)
+    if table or listed:
+        typer.echo(f"Written: {', '.join(str(path) for path in (table, listed) if path)}")
         return
     for one in found.codes:
         if (one.gaps or not gaps) and word.casefold() in f"{one.code} {one.competency}".casefold():
@@ -49,7 +59,7 @@ def report(
         if names:
             typer.echo(f"These {words}: {', '.join(names)}.")
     if found.unknown:
-        typer.echo("Say in shop/coverage.csv which of your codes they serve.")
+        typer.echo("Say which of your codes they serve: seatwork coverage --list shop/coverage.csv")
 
 
 def tell(one: "Covered") -> None:
@@ -63,10 +73,8 @@ def tell(one: "Covered") -> None:
     typer.echo("")
 
 
-def _write(path: Path, text: str, replace: bool) -> None:
+def _refuse(path: Path, replace: bool) -> None:
     if path.exists() and not replace:
         raise SeatworkError(
             str(path), "that file is there already", "name another, or add --replace"
         )
-    write(path, text.encode("utf-8-sig"))
-    typer.echo(f"Written: {path}")

@@ -16,6 +16,7 @@ from seatwork.shop.lists.outline import read_outline
 
 SERVES, CONTENTS = "coverage.csv", "contents.toml"
 KINDS = ("lesson", "question")
+COLUMNS = ("kind", "name", "codes")
 HEADS = ("code", "competency", "lessons", "questions", "sheets", "gaps")
 
 
@@ -62,12 +63,15 @@ class Coverage:
         Lessons and question types that serve a code and are not there.
     unknown : tuple of str
         Codes that a lesson or a question type serves and the outline does not hold.
+    served : tuple of (str, str, str)
+        Kind, name and codes of all that is there: a ``shop/coverage.csv`` to begin with.
     """
 
     codes: tuple[Covered, ...]
     unlisted: tuple[str, ...]
     missing: tuple[str, ...]
     unknown: tuple[str, ...]
+    served: tuple[tuple[str, str, str], ...]
 
     def csv(self) -> str:
         """Return the report as a table for a spreadsheet."""
@@ -109,6 +113,7 @@ def coverage(folder: Path | None = None) -> Coverage:
         unlisted=tuple(name for _, name in sorted(there - kept, key=_order)),
         missing=tuple(name for _, name in sorted(serves.keys() - there, key=_order)),
         unknown=tuple(code for code in named if code not in outline),
+        served=tuple((*one, "; ".join(serves.get(one, ()))) for one in sorted(there, key=_order)),
     )
 
 
@@ -162,8 +167,7 @@ def _serves(folder: Path | None, types: dict[str, type[Question]]) -> dict[Named
     own = folder / "shop" / SERVES if folder else None
     if own is None or not own.is_file():
         return lessons | questions
-    columns = ("kind", "name", "codes")
-    rows = read_table(own, columns=columns, needed=columns, name=str(own))
+    rows = read_table(own, columns=COLUMNS, needed=COLUMNS, name=str(own))
     seen: dict[Named, int] = {}
     return lessons | questions | dict(build_each(rows, lambda row: _served(row, seen)))
 
