@@ -15,7 +15,7 @@ from seatwork import opening, seats, units
 from seatwork.drawings.scene import Look
 from seatwork.drawings.seat_view import SeatedHead
 from seatwork.drawings.section import Section
-from seatwork.opening.server import drop_views
+from seatwork.live.server import drop_views
 
 KERNEL = {"name": "python3", "display_name": "Python 3", "language": "python"}
 HOME = opening.source()

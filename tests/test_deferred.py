@@ -74,7 +74,7 @@ def test_a_module_already_loaded_or_missing_is_left_alone(before: str) -> None:
 @pytest.mark.parametrize(
     "steps",
     [
-        "from seatwork.benches.export import _read\nimport pathlib\n"
+        "from seatwork.opening.export import _read\nimport pathlib\n"
         "try: _read(pathlib.Path('nowhere'))\nexcept Exception: pass",
         "import pytest\npytest.main(['-p', 'seatwork.deferred', '--co', '-q', 'nowhere'])",
     ],

@@ -16,6 +16,7 @@ import seatwork
 PROJECT = Path(__file__).parents[1]
 PACKAGE = PROJECT / "toolkit" / "seatwork"
 HEAD = "| room | may import | libraries |"
+INNER_HEAD = "| inside | first to last |"
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -35,6 +36,18 @@ def table() -> dict[str, Room]:
             break
         name, below, libraries = (cell.strip() for cell in line.strip("|").split("|"))
         found[name] = Room(below=rooms(below, found), libraries=words(libraries))
+    return found
+
+
+def inner_table() -> dict[str, list[list[str]]]:
+    """Read the order inside rooms from DEVELOPERS.md: groups of files or folders."""
+    lines = (PROJECT / "DEVELOPERS.md").read_text(encoding="utf-8").splitlines()
+    found: dict[str, list[list[str]]] = {}
+    for line in lines[lines.index(INNER_HEAD) + 2 :]:
+        if not line.startswith("|"):
+            break
+        room, order = (cell.strip() for cell in line.strip("|").split("|"))
+        found[room] = [group.split() for group in order.split("·")]
     return found
 
 
@@ -121,6 +134,89 @@ def test_imports_run_one_way(room: str) -> None:
         if room_of(path) == room
     }
     assert not {name: fault for name, fault in wrong.items() if fault}
+
+
+INNER = inner_table()
+# the desk and its forms still know each other; a room that is untied leaves this line
+TIED = {"worksheet"}
+
+
+def inner_imports(room: str) -> dict[str, set[str]]:
+    """Return, by its place in a room, which other files of the room each file imports."""
+    files = {
+        "seatwork." + path.relative_to(PACKAGE).with_suffix("").as_posix().replace("/", "."): path
+        for path in FILES
+        if room_of(path) == room and path.name != "__init__.py"
+    }
+    return {
+        within(name): {within(one) for one in imported(path) & files.keys() - {name}}
+        for name, path in files.items()
+    }
+
+
+def within(module: str) -> str:
+    """Return the place of a module inside its room."""
+    return module.split(".", 2)[2] if module.count(".") > 1 else module
+
+
+def circle(imports: dict[str, set[str]]) -> list[str]:
+    """Name the files that lie in circles, or hang on one; none if there is no circle."""
+    left = dict(imports)
+    while ready := [name for name, wanted in left.items() if not wanted & left.keys()]:
+        for name in ready:
+            del left[name]
+    return sorted(left)
+
+
+def uphill(imports: dict[str, set[str]], order: list[list[str]]) -> list[str]:
+    """Name the files that no group has, and imports of a group that does not stand before."""
+    groups = {name: place for place, group in enumerate(order) for name in group}
+    ranks = {name: groups.get(name.partition(".")[0]) for name in imports}
+    lost = [f"{name} stands in no group" for name, rank in ranks.items() if rank is None]
+    return lost + [
+        f"{name} imports {other}"
+        for name, wanted in imports.items()
+        for other in sorted(wanted)
+        if ranks[name] is not None and ranks[other] is not None and is_uphill(name, other, ranks)
+    ]
+
+
+def is_uphill(name: str, other: str, ranks: dict[str, int | None]) -> bool:
+    """Tell whether one file may not import another: of a later group, or its equal."""
+    same_folder = "." in name and name.partition(".")[0] == other.partition(".")[0]
+    first, second = ranks[name] or 0, ranks[other] or 0
+    return second > first or (second == first and not same_folder)
+
+
+@pytest.mark.parametrize("room", INNER)
+def test_imports_run_one_way_inside_a_room(room: str) -> None:
+    """Each file of the room stands in a group and imports only from groups before its own."""
+    assert uphill(inner_imports(room), INNER[room]) == []
+
+
+@pytest.mark.parametrize("room", sorted({room_of(path) for path in FILES} - {"__init__"}))
+def test_no_circle_among_the_files_of_a_room(room: str) -> None:
+    """No file comes back to itself by imports, ``TYPE_CHECKING`` ones counted."""
+    assert bool(circle(inner_imports(room))) == (room in TIED)
+
+
+def test_a_circle_and_an_arrow_uphill_are_found() -> None:
+    """Both checks see what they are made for."""
+    ring = {"a": {"b"}, "b": {"c"}, "c": {"a"}, "d": set()}
+    assert circle(ring) == ["a", "b", "c"]
+    tree = {"low": {"page.view"}, "page.view": {"page.rows"}, "page.rows": set(), "odd": set()}
+    order = [["low"], ["page"]]
+    assert uphill(tree, order) == ["odd stands in no group", "low imports page.view"]
+
+
+def test_no_bench_imports_another() -> None:
+    """A file of the bank imports only files of its own bench."""
+    for name, wanted in inner_imports("benches").items():
+        if name.startswith("bank."):
+            own = name.rpartition("_")[0]
+            assert {one for one in wanted if one.startswith("bank.")} <= {
+                one for one in wanted if one.rpartition("_")[0] == own
+            }, name
 
 
 def test_the_ways_up_are_the_three_that_are_named() -> None:

@@ -54,7 +54,7 @@ def slider(): return w.IntSlider(value=150, min=10, max=350, description='depth'
 """
 HEARD = """
 from seatwork import benches
-from seatwork.benches.rows import ControlRow
+from seatwork.benches.page.rows import ControlRow
 ControlRow._hear = timed(ControlRow._hear)
 """
 LABEL = """

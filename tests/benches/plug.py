@@ -10,8 +10,8 @@ from matplotlib.figure import Figure
 from matplotlib.patches import Circle, PathPatch, Polygon
 from matplotlib.path import Path
 from seatwork.benches.bench import Bench
-from seatwork.benches.controls import Choice, Number, Switch
-from seatwork.benches.measures import Measure
+from seatwork.benches.build.controls import Choice, Number, Switch
+from seatwork.benches.build.measures import Measure
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.errors import Length, SeatworkError
 from seatwork.units import show_both

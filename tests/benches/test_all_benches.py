@@ -9,8 +9,8 @@ import pytest
 from IPython.core import completer
 from seatwork import benches
 from seatwork.benches.bench import Bench
-from seatwork.benches.controls import Choice, Number, Pick, Switch, TextLine
-from seatwork.benches.signature import COMMON
+from seatwork.benches.build.controls import Choice, Number, Pick, Switch, TextLine
+from seatwork.benches.build.signature import COMMON
 from seatwork.errors import SeatworkError
 
 STATES = 50

@@ -5,10 +5,10 @@ from statistics import median
 
 import pytest
 from seatwork import benches
-from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import GhostScene, Scene
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import job
+from seatwork.live.picture import LivePicture
 
 M6, QUARTER, TEN, SHEET = (
     "M6 socket flat 90° (hopper plate)",

@@ -8,14 +8,14 @@ from statistics import median
 import numpy as np
 import pytest
 from seatwork import benches
-from seatwork.benches.chatter_bench import Chatter
-from seatwork.benches.chatter_seat import INDENTATION, UNEVEN, CutSeat
-from seatwork.benches.chatter_shown import CONES, CURES, MAP, TRACE
-from seatwork.benches.hearing import Hearing, wav
-from seatwork.benches.picture import LivePicture
+from seatwork.benches.bank.chatter_bench import Chatter
+from seatwork.benches.bank.chatter_seat import INDENTATION, UNEVEN, CutSeat
+from seatwork.benches.bank.chatter_shown import CONES, CURES, MAP, TRACE
+from seatwork.benches.page.hearing import Hearing, wav
 from seatwork.cutting import NOTE
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import job
+from seatwork.live.picture import LivePicture
 from seatwork.shop.shop import Shop
 
 FRAME, CRANK, HOPPER = (

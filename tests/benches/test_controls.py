@@ -5,9 +5,9 @@ from dataclasses import replace
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from seatwork.benches.controls import Number, Pick
-from seatwork.benches.kinds import KINDS
-from seatwork.benches.pick_box import PickBox
+from seatwork.benches.build.controls import Number, Pick
+from seatwork.benches.build.kinds import KINDS
+from seatwork.benches.page.pick_box import PickBox
 from seatwork.errors import SeatworkError
 from seatwork.hardware import screw
 

@@ -6,10 +6,10 @@ from statistics import median
 
 import pytest
 from seatwork import benches
-from seatwork.benches.counterbore_sums import BORE, BOSS, HEAD, KEY, held, hexagons
-from seatwork.benches.picture import LivePicture
+from seatwork.benches.bank.counterbore_sums import BORE, BOSS, HEAD, KEY, held, hexagons
 from seatwork.drawings.scene import GhostScene, Look, Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 
 INCH = 25.4
 RULES_CHANGED = """format = 1

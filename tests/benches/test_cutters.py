@@ -4,11 +4,11 @@ import itertools
 
 import pytest
 from seatwork import benches
-from seatwork.benches import cutters_bench
-from seatwork.benches.cutters_sums import LETTERS, seated_jobs
-from seatwork.benches.picture import LivePicture
+from seatwork.benches.bank import cutters_bench
+from seatwork.benches.bank.cutters_sums import LETTERS, seated_jobs
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 from seatwork.shop.choosing.choosing import Choice, Refusal
 from seatwork.shop.shop import Shop
 

@@ -5,14 +5,14 @@ from statistics import median
 
 import pytest
 from seatwork import benches
-from seatwork.benches.depth_bench import (
+from seatwork.benches.bank.depth_bench import (
     FACE,
     HOLE_EDGE,
     SHALLOW,
 )
-from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import GhostScene, Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 
 INCH = 25.4
 QUARTER, TEN, SHEET, M6 = (

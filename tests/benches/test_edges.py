@@ -6,7 +6,7 @@ from statistics import median
 
 import pytest
 from seatwork import benches
-from seatwork.benches.edges_bench import (
+from seatwork.benches.bank.edges_bench import (
     BORE,
     DRAFT,
     INCH_BREAK,
@@ -16,9 +16,9 @@ from seatwork.benches.edges_bench import (
     SHAFT,
     SIZED,
 )
-from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 
 INCH = 25.4
 

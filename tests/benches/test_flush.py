@@ -6,10 +6,10 @@ from statistics import median
 import numpy as np
 import pytest
 from seatwork import benches
-from seatwork.benches.flush_bench import ALL_ANGLES
-from seatwork.benches.picture import LivePicture
+from seatwork.benches.bank.flush_bench import ALL_ANGLES
 from seatwork.drawings.scene import Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 from seatwork.seats import Countersink, Head, fit
 
 QUARTER, TEN, SHEET = (

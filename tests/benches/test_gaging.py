@@ -5,7 +5,7 @@ from math import asin, cos, degrees, radians, sin, tan
 
 import pytest
 from seatwork import benches
-from seatwork.benches.gaging_sums import (
+from seatwork.benches.bank.gaging_sums import (
     BALL,
     BALLS,
     CALIPER,
@@ -15,9 +15,9 @@ from seatwork.benches.gaging_sums import (
     gaged_job,
     readings,
 )
-from seatwork.benches.picture import LivePicture
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 
 INCH = 25.4
 FRAME, HOPPER, CRANK = (

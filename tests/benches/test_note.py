@@ -4,11 +4,11 @@ import itertools
 
 import pytest
 from seatwork import benches, notes
-from seatwork.benches.note_bench import NOTES, TYPED
-from seatwork.benches.picture import LivePicture
+from seatwork.benches.bank.note_bench import NOTES, TYPED
 from seatwork.drawings.note_view import lines_of
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 
 INCH = 25.4
 

@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 from seatwork import benches
-from seatwork.benches.slips_bench import LEARNERS
-from seatwork.benches.slips_sums import TOPICS, topics
+from seatwork.benches.bank.slips_bench import LEARNERS
+from seatwork.benches.bank.slips_sums import TOPICS, topics
 from seatwork.drawings.scene import Look
 from seatwork.errors import SeatworkError
 from seatwork.questions.bank import spindle_speed

@@ -6,12 +6,12 @@ from statistics import median
 
 import pytest
 from seatwork import benches
-from seatwork.benches.picture import LivePicture
-from seatwork.benches.speeds_sums import FREE
-from seatwork.benches.speeds_words import ladder
+from seatwork.benches.bank.speeds_sums import FREE
+from seatwork.benches.bank.speeds_words import ladder
 from seatwork.cutting import SHORTCUTS
 from seatwork.drawings.scene import Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 
 COUNTERBORE, SPOTFACE, CRANK, HOPPER = (
     "counterbore 7/8 in 1018 (crank hub)",

@@ -6,12 +6,12 @@ from math import radians, sqrt, tan
 import numpy as np
 import pytest
 from seatwork import benches
-from seatwork.benches.picture import LivePicture
-from seatwork.benches.spotface_sums import BOSS, PAD
+from seatwork.benches.bank.spotface_sums import BOSS, PAD
 from seatwork.drawings.scene import Look, Scene
 from seatwork.drawings.spotface_pad import painted
 from seatwork.drawings.style import style
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 
 INCH = 25.4
 KSI = 6.894757

@@ -5,7 +5,7 @@ import json
 import ipywidgets
 import psutil
 import pytest
-from seatwork.benches.view import BenchView
+from seatwork.benches.page.view import BenchView
 
 pytestmark = pytest.mark.slow
 

@@ -4,10 +4,19 @@ import itertools
 
 import pytest
 from seatwork import benches
-from seatwork.benches.picture import LivePicture
-from seatwork.benches.which_seat_bench import BAR, HOPPER, MADE, MILLED, PAD, SEATS, TAPPED, case
+from seatwork.benches.bank.which_seat_bench import (
+    BAR,
+    HOPPER,
+    MADE,
+    MILLED,
+    PAD,
+    SEATS,
+    TAPPED,
+    case,
+)
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
+from seatwork.live.picture import LivePicture
 from seatwork.seats import Head, fit
 
 INCH = 25.4

@@ -352,7 +352,7 @@ def test_the_whole_life_of_a_bench_cell(place, lab, page):
     page.locator(PICTURE).wait_for()
     assert page.locator(PICTURE).count() == 1
     assert run_source(lab, page, COUNT) == before
-    answers = "from seatwork.benches.live import LiveView as L; n = []; f = L.follow\n"
+    answers = "from seatwork.live.view import LiveView as L; n = []; f = L.follow\n"
     run_source(lab, page, answers + "L.follow = lambda s, *a: (n.append(a), f(s, *a)); print('on')")
     press(page, "ArrowRight")
     says(page, "0.151 in (3.84 mm)")
@@ -367,7 +367,7 @@ def test_the_whole_life_of_a_bench_cell(place, lab, page):
     assert "Cone 0.15" in shown
     assert not re.search("error|not found|Loading widget", shown, re.IGNORECASE), shown
 
-    from seatwork.benches.export import export
+    from seatwork.opening.export import export
 
     html = export(lab.folder / place, lab.folder / "life.html")
     asked: list[str] = []

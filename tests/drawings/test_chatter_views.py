@@ -2,7 +2,7 @@
 
 import pytest
 from seatwork import benches
-from seatwork.benches.chatter_shown import CONES, CURES, MAP, TRACE
+from seatwork.benches.bank.chatter_shown import CONES, CURES, MAP, TRACE
 
 pytestmark = pytest.mark.slow
 

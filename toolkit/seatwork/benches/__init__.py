@@ -9,19 +9,19 @@ Nothing is loaded before a bench is asked for.
 from seatwork.doors import doors
 
 NAMES = {
-    "angles_bench": "angles",
-    "chatter_bench": "chatter",
-    "counterbore_bench": "counterbore",
-    "cutters_bench": "cutters",
-    "depth_bench": "depth",
-    "edges_bench": "edges",
-    "flush_bench": "flush",
-    "gaging_bench": "gaging",
-    "note_bench": "note",
-    "slips_bench": "slips",
-    "speeds_bench": "speeds",
-    "spotface_bench": "spotface",
-    "which_seat_bench": "which_seat",
+    "bank.angles_bench": "angles",
+    "bank.chatter_bench": "chatter",
+    "bank.counterbore_bench": "counterbore",
+    "bank.cutters_bench": "cutters",
+    "bank.depth_bench": "depth",
+    "bank.edges_bench": "edges",
+    "bank.flush_bench": "flush",
+    "bank.gaging_bench": "gaging",
+    "bank.note_bench": "note",
+    "bank.slips_bench": "slips",
+    "bank.speeds_bench": "speeds",
+    "bank.spotface_bench": "spotface",
+    "bank.which_seat_bench": "which_seat",
 }
 """The public names of each module."""
 

@@ -2,7 +2,7 @@
 
 from typing import TypeVar
 
-from seatwork.benches.setup import Setup, Values
+from seatwork.benches.build.setup import Setup, Values
 
 __all__ = ["Bench", "Values"]
 
@@ -13,6 +13,6 @@ class Bench(Setup[ResultT]):
     """A setup with a live view above a still picture; usable from code alone."""
 
     def _ipython_display_(self) -> None:
-        from seatwork.benches.view import show
+        from seatwork.benches.page.view import show
 
         show(self)

@@ -5,8 +5,8 @@ from typing import Annotated
 
 import typer
 
-from seatwork.benches.export import export
 from seatwork.errors import SeatworkError
+from seatwork.opening.export import export
 
 
 def export_pages(

@@ -1,7 +1,7 @@
 """Opening: the workbook folder, and JupyterLab started on it.
 
 ``source`` finds the lessons as they came; ``deliver`` lays them out in a workbook
-folder; ``seatwork.opening.lab`` starts JupyterLab there; ``seatwork.opening.server``
+folder; ``seatwork.opening.lab`` starts JupyterLab there; ``seatwork.live.server``
 is the part that server loads; ``seatwork.opening.doctor`` looks at the installation.
 """
 

@@ -1,0 +1,78 @@
+"""The box of a name: a menu of the shop's list and, where others may be named, a line to type."""
+
+from collections.abc import Callable
+from typing import Any
+
+import ipywidgets
+
+from seatwork.benches.build.controls import Pick
+from seatwork.errors import SeatworkError
+
+
+class PickBox(ipywidgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
+    """A menu; its last entry opens a line for a name that is not in it.
+
+    Parameters
+    ----------
+    control : Pick
+        What is picked.
+    asked : callable
+        Takes a name; returns a sentence of trouble, or an empty text.
+    """
+
+    def __init__(self, control: Pick, asked: Callable[[str], str]) -> None:
+        self._control, self._asked = control, asked
+        self._laying = True
+        self.menu = ipywidgets.Dropdown(description=control.label)
+        self.line = ipywidgets.Text(
+            placeholder=f"{control.others}, then Enter", continuous_update=False
+        )
+        for part in (self.menu, self.line):
+            part.style.description_width = "initial"
+        self.line.add_class("seatwork-text")
+        super().__init__(children=[self.menu, self.line])
+        self.menu.observe(lambda change: self._picked(change["new"]), "value")
+        self.line.observe(lambda change: self._typed(change["new"]), "value")
+
+    def lay(self, value: str, offered: tuple[str, ...] = ()) -> None:
+        """Show the name that holds; names `offered` to choose from stand below the list's."""
+        self._laying = True
+        own = [name for name in (value, *offered) if name not in self._control.listed()]
+        names = [*self._control.listed(), *dict.fromkeys(own)]
+        more = [(f"{self._control.others} ...", "")] if self._control.others else []
+        self.menu.options = [*((name, name) for name in names), *more]
+        self.menu.value = value
+        self._open(False)
+        self._held = value
+        self._laying = False
+
+    def _open(self, wanted: bool) -> None:
+        self.line.layout.display = None if wanted else "none"
+        self.line.value = ""
+
+    def _picked(self, name: str) -> None:
+        if self._laying:
+            return
+        if not name:
+            self._open(True)
+        elif self._asked(name):
+            self.lay(self._held)
+
+    def _typed(self, text: str) -> None:
+        """Take a name typed; where several are meant, offer them in the menu."""
+        if self._laying or not text.strip():
+            return
+        if self._asked(text):
+            offered = _meant(self._control, text)
+            if offered:
+                self.lay(self._held, offered)
+
+
+def _meant(control: Pick, text: str) -> tuple[str, ...]:
+    """Return the names that an asking error gives to choose from."""
+    try:
+        control.known(text)
+    except SeatworkError as error:
+        choices: Any = getattr(error, "options", ())
+        return tuple(choices)
+    return ()
