@@ -34,8 +34,8 @@ def test_a_face_is_cut_before_the_hole_with_an_unpiloted_tool() -> None:
 def test_a_face_is_cut_after_the_hole_with_a_piloted_tool() -> None:
     """A spotface with a pilot needs its hole first."""
     (seat,) = made("17/32 THRU, ⌀1-1/4 S.F.", material="gray iron").seats
-    assert steps(seat)[:2] == ["drill", "spotface"]
-    assert "pilot" in seat.operations[1].why
+    assert steps(seat)[:3] == ["lead drill", "drill", "spotface"]
+    assert "pilot" in seat.operations[2].why
 
 
 def test_a_blind_hole_has_no_far_side() -> None:
@@ -45,10 +45,11 @@ def test_a_blind_hole_has_no_far_side() -> None:
 
 
 def test_two_seats_on_one_hole_are_drilled_once() -> None:
-    """The hole is drilled with its first seat and deburred with its last."""
+    """The hole is drilled with its first seat; the far seat takes the drill's burr with it."""
     first, second = made("⌀.266 THRU ⌵ ⌀.5 X 82°, ⌵ ⌀.4 X 90° FAR SIDE").seats
     assert [*steps(first), *steps(second)].count("drill") == 1
-    assert [*steps(first), *steps(second)].count("deburr the far side") == 1
+    assert steps(first)[-1] == "break the rims"
+    assert steps(second) == ["turn the part over", "find the hole again", "countersink"]
     assert second.title.endswith("far side")
 
 

@@ -90,9 +90,20 @@ def test_sheet_by_hand_asks_for_the_stop_cage(shop: Shop) -> None:
     found = choose(seat=seat, job=job, shop=shop)
     assert names(found)[0] == "CS82-3P + CAGE"
     assert "in clicks of 0.001 in" in about(found, "CS82-3P + CAGE")
-    assert "leaves no burr, in sheet too" in about(found, "XH82")
+    assert "of a leg up to 0.030 in" in why_not(found, "XH82")
     assert "it can raise a burr in sheet" in about(found, "CS82-3")
     assert "positive rake grabs" in about(found, "CS82-1")
+
+
+def test_a_cross_hole_cutter_is_for_burrs_and_light_chamfers(shop: Shop) -> None:
+    """Up to a leg of .030 in it is taken, and cuts sheet clean; common practice, no source."""
+    job = Job(material="sheet steel", machine="hand drill", thickness=1.5)
+    light = Countersink(diameter=6.5, hole_diameter=5.1, included_angle=82)
+    found = choose(seat=light, job=job, shop=shop)
+    assert "leaves no burr, in sheet too" in about(found, "XH82")
+    full = Countersink(diameter=6.8, hole_diameter=5.1, included_angle=82)
+    refused = choose(seat=full, job=job, shop=shop)
+    assert "house rule crosshole.greatest_leg" in why_not(refused, "XH82")
 
 
 def test_rake_grabs_in_brass(shop: Shop) -> None:

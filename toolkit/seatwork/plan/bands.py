@@ -33,9 +33,7 @@ def check_band(seat: SeatPlan, order: Order) -> Iterator[Check]:
         yield from _without(seat, order)
         return
     stop = seat.stops[0]
-    hole = seat.size("hole")
-    bounded = hole is not None and hole.smallest != hole.largest
-    if bounded and stop.effect and stop.any_hole is None and stop.least is not None:
+    if stop.wanders:
         yield _wandering(order.show)
     elif (band := _band(stop)) is not None and stop.step is not None:
         yield _held(stop, band, seat, order.show)

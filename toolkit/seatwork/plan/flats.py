@@ -1,5 +1,7 @@
 """Plans of flat seats: counterbores and spotfaces."""
 
+from dataclasses import replace
+
 from seatwork import notes
 from seatwork.hardware import Screw
 from seatwork.plan import words
@@ -8,7 +10,7 @@ from seatwork.plan.counterbores import pilot, size_counterbore, size_spotface
 from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
-from seatwork.plan.place import Place, drill_hole, far_side
+from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.readings import bore_readings, face_readings
 from seatwork.plan.records import Check, Given
@@ -21,8 +23,7 @@ from seatwork.shop.choosing.choosing import Choice
 
 def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> SeatPlan:
     """Plan a counterbore with its pilot."""
-    hole = place.hole("the counterbore")
-    screw = place.screw
+    hole, screw = place.at_cut(note.side, "the counterbore"), place.screw
     sized = size_counterbore(note, hole=hole, screw=screw, rules=order.shop.rules)
     cutting, best = seat_cutting(
         order,
@@ -36,14 +37,9 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
         kind="counterbore",
         count=place.count,
         screw=screw,
-        sizes=(hole, *sized.sizes),
+        sizes=(place.hole("the counterbore"), *sized.sizes),
         shape=sized.seat,
-        operations=(
-            *drill_hole(place, order),
-            cutting,
-            by_hand("break the edge", words.BREAK_EDGE),
-            *far_side(place),
-        ),
+        operations=(cutting, by_hand("break the edge", words.BREAK_EDGE)),
         stops=flat_stops(sized.seat, sized.sizes[1], order=order, best=best),
         readings=bore_readings(sized, system=order.system, rules=order.shop.rules),
         checks=(
@@ -64,24 +60,26 @@ def _for_screw(seat: Counterbore, screw: Screw | None, order: Order) -> tuple[Ch
 
 def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
     """Plan a spotface: before the hole with an unpiloted tool, after it with a piloted one."""
-    hole = place.hole("the spotface")
+    hole = place.at_cut(note.side, "the spotface")
     seat, across = size_spotface(note, hole=hole, screw=place.screw)
     cutting, best = seat_cutting(
         order, seat, name="spotface", why=words.FACE_AFTER, hole_diameter=hole.value
     )
-    drill = drill_hole(place, order)
-    piloted = best is None or _is_piloted(best)
-    if not piloted:
-        cutting = cutting.because(words.FACE_FIRST)
-    steps = (*drill, cutting) if piloted else (cutting, *drill)
+    if best is not None and not _is_piloted(best) and note.side != "far":
+        cutting = replace(cutting.because(words.FACE_FIRST), before_hole=True)
     return SeatPlan(
         title=f"spotface for {place.screw.name}" if place.screw else "spotface",
         kind="spotface",
         count=place.count,
         screw=place.screw,
-        sizes=(hole, across, pilot(hole, order.shop.rules), *_said_depths(note)),
+        sizes=(
+            place.hole("the spotface"),
+            across,
+            pilot(hole, order.shop.rules),
+            *_said_depths(note),
+        ),
         shape=seat,
-        operations=(*steps, *far_side(place)),
+        operations=(cutting,),
         stops=depth_stop(note, order=order, best=best),
         readings=face_readings(across, system=order.system, rules=order.shop.rules),
         checks=check_flat(seat.diameter, None, hole.value, order),

@@ -9,16 +9,16 @@ from seatwork.plan import words
 from seatwork.plan.aims import aimed
 from seatwork.plan.bands import check_band
 from seatwork.plan.centers import center_plan
-from seatwork.plan.cones import chamfer_plan, countersink_plan, tapped_hole_plan
-from seatwork.plan.flats import counterbore_plan, spotface_plan
+from seatwork.plan.holes import hole_and_seats
 from seatwork.plan.machine import check_machine
 from seatwork.plan.naming import rules_of
 from seatwork.plan.open import assumptions_of, questions_of
 from seatwork.plan.order import Order, by_hand
-from seatwork.plan.place import Place, drill_hole, far_side, place_of
+from seatwork.plan.place import place_of
 from seatwork.plan.plans import Plan, SeatPlan
 from seatwork.plan.resolving import said, screw_for
-from seatwork.plan.sequence import in_sequence
+from seatwork.plan.sides import by_side
+from seatwork.plan.threads import label
 from seatwork.plan.wording import shower
 from seatwork.shop.shop import Shop
 
@@ -138,36 +138,40 @@ def _known(name: str, size: float | None) -> float | None:
 
 
 def _group(group: tuple[notes.Feature, ...], screw: Screw | None, order: Order) -> list[SeatPlan]:
+    for thread in (one for one in group if isinstance(one, notes.Thread)):
+        label(thread)  # a pipe thread is refused before its drill is looked for
     drilled = next((one for one in group if isinstance(one, notes.Counterdrill)), None)
     if drilled is not None:
-        return [_counterdrill(drilled, group, order)]
-    place = place_of(group, screw=screw, order=order)
-    made = [_on_side(one, seat) for one in group if (seat := _feature(one, place, order))]
-    if made:
-        return in_sequence(made)
-    if place.thread is not None:
-        return [tapped_hole_plan(None, place, order)]
-    return [_plain_hole(place, order)] if place.note else []
+        return _counterdrills(drilled, group, order)
+    if all(isinstance(one, notes.EdgeBreak | notes.BoltCircle) for one in group):
+        return [_edge_plan(one, order) for one in group if isinstance(one, notes.EdgeBreak)]
+    return hole_and_seats(group, place_of(group, screw=screw, order=order), order)
 
 
-def _feature(note: notes.Feature, place: Place, order: Order) -> SeatPlan | None:
-    match note:
-        case notes.Countersink():
-            return countersink_plan(note, place, order)
-        case notes.Counterbore():
-            return counterbore_plan(note, place, order)
-        case notes.Spotface():
-            return spotface_plan(note, place, order)
-        case notes.Chamfer():
-            return chamfer_plan(note, place, order)
-        case notes.EdgeBreak():
-            return _edge_plan(note, order)
-    return None
-
-
-def _on_side(note: notes.Feature, seat: SeatPlan) -> SeatPlan:
-    """Say in the title on which side of the part a seat lies."""
-    return replace(seat, title=f"{seat.title}, {note.side} side") if note.side else seat
+def _counterdrills(
+    note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Order
+) -> list[SeatPlan]:
+    """Plan a center in each end where the note asks for both."""
+    other = next((one for one in group if isinstance(one, notes.Thread | notes.Counterbore)), None)
+    if other is not None:
+        raise SeatworkError(
+            "CENTER DRILL",
+            "it stands with a thread or a counterbore on one hole, and a center hole is planned "
+            "alone",
+            "ask whether it only spots the drill; if so, leave it out",
+        )
+    ends = list(by_side((note,)))
+    made = [_counterdrill(note, group, order) for _ in ends]
+    if len(ends) == 1:
+        return made
+    turn = by_hand("turn the part over", words.TURN["lathe"])
+    second = replace(
+        made[1],
+        title=f"{made[1].title}, far end",
+        operations=(turn, *made[1].operations),
+        stops=tuple(replace(one, touch=f"{one.touch}, touched off anew") for one in made[1].stops),
+    )
+    return [replace(made[0], title=f"{made[0].title}, near end"), second]
 
 
 def _counterdrill(
@@ -180,17 +184,6 @@ def _counterdrill(
             "ask which; on a shaft end write CENTER DRILL",
         )
     return center_plan(note, group, order)
-
-
-def _plain_hole(place: Place, order: Order) -> SeatPlan:
-    hole = place.hole("the hole")
-    return SeatPlan(
-        title="hole",
-        kind="hole",
-        count=place.count,
-        sizes=(hole,),
-        operations=(*drill_hole(place, order), *far_side(place)),
-    )
 
 
 def _edge_plan(note: notes.EdgeBreak, order: Order) -> SeatPlan:

@@ -1,6 +1,6 @@
 """A work order, and the operations it is made of: tool, speed, feed, oil and load."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from seatwork.errors import Length
 from seatwork.plan.loads import load_for
@@ -54,13 +54,14 @@ class Order:
         """Write a length [mm] for people."""
         return self.show(Length(length))
 
-    def choices(self, seat: Seat, hole_diameter: float) -> Choices:
-        """Rank the shop's cutters for a seat."""
+    def choices(self, seat: Seat, hole_diameter: float, bore: float | None = None) -> Choices:
+        """Rank the shop's cutters for a seat, one in a counterbore if `bore` [mm] is given."""
         job = Job(
             material=self.material.name,
             machine=self.machine.name,
             thickness=self.thickness,
             hole_diameter=hole_diameter,
+            bore_diameter=bore,
         )
         return choose(seat=seat, job=job, shop=self.shop)
 
@@ -72,7 +73,8 @@ class Cutting:
     Parameters
     ----------
     operation : str
-        ``drill``, ``countersink``, ``chamfer``, ``counterbore``, ``spotface``, ``center drill``.
+        ``drill``, ``countersink``, ``chamfer``, ``counterbore``, ``spotface``, ``center drill``,
+        ``ream``.
     diameter, hole_diameter : float
         Largest and smallest diameter that cut [mm].
     included_angle : float
@@ -105,10 +107,16 @@ def drilling(order: Order, *, diameter: float, name: str, why: str) -> Operation
 
 
 def seat_cutting(
-    order: Order, seat: Seat, *, name: str, why: str, hole_diameter: float
+    order: Order,
+    seat: Seat,
+    *,
+    name: str,
+    why: str,
+    hole_diameter: float,
+    bore: float | None = None,
 ) -> tuple[Operation, Choice | None]:
     """Return the cutting of a seat with the shop's best cutter, or with what to get."""
-    choices = order.choices(seat, hole_diameter)
+    choices = order.choices(_on_hole(seat, hole_diameter), hole_diameter, bore)
     best = choices.best
     cut = _cut_of(seat, name, hole_diameter, best)
     if best is None:
@@ -119,6 +127,11 @@ def seat_cutting(
     reasons = "; ".join(reason.sentence for reason in best.reasons_for[:2])
     made = operation(order, cut, name=name, why=why, tool=best.tool.name, tool_reason=reasons)
     return made, best
+
+
+def _on_hole(seat: Seat, hole_diameter: float) -> Seat:
+    """Return the seat on the hole that is there when it is cut; a chamfer has no hole."""
+    return seat if isinstance(seat, Chamfer) else replace(seat, hole_diameter=hole_diameter)
 
 
 def operation(

@@ -1,14 +1,20 @@
 """One place of a note: its hole, its thread, its screw, and the drilling they need."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from seatwork import notes
+from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
 from seatwork.plan import words
+from seatwork.plan.blind import Bottom, bottom_of
 from seatwork.plan.order import Order, by_hand, drilling
+from seatwork.plan.reaming import drilled_under, reamed_hole
 from seatwork.plan.records import Given, Operation
 from seatwork.plan.resolving import hole_for
+
+LEAD_OVER = 12.7  # mm; over 1/2 in a lead drill goes first (common practice, no source)
+WEB = 0.2  # of a twist drill's diameter is its web, about (common practice, no source)
+SEAT_FIRST = "seat first"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -20,31 +26,40 @@ class Place:
     count : int
         Number of places.
     note : Hole or None
-        The hole as the note says it.
+        The hole as the note says it; of a drilled and reamed one, the drilled.
+    ream : Hole or None
+        The same hole as it is reamed.
     thread : Thread or None
         Its thread.
     screw : Screw or None
         The screw that goes in.
     size : Given or None
-        Diameter of the hole with its source.
+        Diameter of the finished hole with its source.
+    drilled : Given or None
+        Diameter of the drill; the same where nothing follows it.
+    bottom : Bottom or None
+        Where a blind hole ends.
+    seat_first : bool
+        Whether seats of a reamed hole are cut before the reamer.
     """
 
     count: int
     note: notes.Hole | None
+    ream: notes.Hole | None = None
     thread: notes.Thread | None
     screw: Screw | None
     size: Given | None
+    drilled: Given | None
+    bottom: Bottom | None = None
+    seat_first: bool = True
 
     @property
     def through(self) -> bool:
         """Whether the drill comes out on the far side; taken so where the note gives no depth."""
-        if self.note is None:
-            thread = self.thread
-            return thread is None or thread.through or thread.depth is None
-        return self.note.through or self.note.depth is None
+        return self.bottom is None
 
     def hole(self, wanted_for: str) -> Given:
-        """Return the hole.
+        """Return the finished hole.
 
         Raises
         ------
@@ -59,27 +74,54 @@ class Place:
             )
         return self.size
 
+    def at_cut(self, side: str, wanted_for: str) -> Given:
+        """Return the hole that is there when a seat is cut.
+
+        Notes
+        -----
+        A hole is reamed in the clamping it was drilled in: before a seat on the far side, and
+        by house rule after a seat on the near one.
+        """
+        finished = self.hole(wanted_for)
+        waits = self.ream is not None and self.seat_first and side != "far"
+        return self.drilled if waits and self.drilled is not None else finished
+
 
 def place_of(group: tuple[notes.Feature, ...], *, screw: Screw | None, order: Order) -> Place:
     """Gather what a group of features says of its hole."""
-    hole = next((one for one in group if isinstance(one, notes.Hole)), None)
+    holes = [one for one in group if isinstance(one, notes.Hole)]
+    ream = next((one for one in holes if one.process == "ream"), None)
+    drill = next((one for one in holes if one is not ream), None)
     thread = next((one for one in group if isinstance(one, notes.Thread)), None)
+    rules = order.shop.rules
+    size = reamed_hole(ream) if ream else hole_for(drill, None if thread else screw, thread, rules)
+    drilled = drilled_under(drill, size, order) if ream and size else size
     return Place(
         count=group[0].count,
-        note=hole,
+        note=drill or ream,
+        ream=ream,
         thread=thread,
         screw=screw,
-        size=hole_for(hole, None if thread else screw, thread, order.shop.rules),
+        size=size,
+        drilled=drilled,
+        bottom=bottom_of(drill, ream, thread, drilled, order),
+        seat_first=rules.word("order.ream_and_seat") == SEAT_FIRST,
     )
 
 
 def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
-    """Return the drilling of the place's hole."""
-    hole = place.size
+    """Return the drilling of the place's hole, a lead drill first where the drill is large."""
+    hole = place.drilled
     if hole is None:
         return ()
     why = words.TAP_DRILL if place.thread else words.DRILL
-    return (drilling(order, diameter=hole.value, name=hole.name, why=why),)
+    why = words.UNDER_REAMER if place.ream else why
+    step = drilling(order, diameter=hole.value, name=hole.name, why=why)
+    if not hole.value > LEAD_OVER + 1e-6:
+        return (step,)
+    lead = hardware.next_drill(WEB * hole.value, "up", order.system)
+    first = drilling(order, diameter=lead.diameter, name=lead.name, why=words.LEAD_DRILL)
+    return (replace(first, name="lead drill"), step)
 
 
 def far_side(place: Place) -> tuple[Operation, ...]:

@@ -88,6 +88,8 @@ class Operation:
         Torque against the machine's.
     power : float or None
         Cutting power, erring high as `load` does [W].
+    before_hole : bool
+        Whether it comes before the drill: a face for a tool without a pilot.
     """
 
     name: str
@@ -101,6 +103,7 @@ class Operation:
     oil: str = ""
     load: Stall | None = None
     power: float | None = None
+    before_hole: bool = False
 
     def __repr__(self) -> str:
         speed = self.spindle.step.spindle_speed if self.spindle else None
@@ -132,6 +135,8 @@ class Stop:
     any_hole : Limits or None
         Travels that hold on every hole within the limits of the hole [mm]; None where the
         hole has no limits, or its limits leave none.
+    wanders : bool
+        Whether the limits of the hole leave no travel that holds on every hole.
     device : str
         What stops the travel: ``"quill"``, ``"tailstock"``, ``"stop cage"``.
     step : float or None
@@ -145,6 +150,7 @@ class Stop:
     least: float | None = None
     greatest: float | None = None
     any_hole: Limits | None = None
+    wanders: bool = False
     device: str = "quill"
     step: float | None = None
 
@@ -163,11 +169,13 @@ class Reading:
     about : str
         What the reading is of.
     value : float
-        Reading to expect [mm].
+        Reading to expect [mm, or turns].
     least, greatest : float
-        Limits of an acceptable reading [mm].
+        Limits of an acceptable reading [mm, or turns].
     source : str
         Which rule gives the limits; empty where the note or a standard does.
+    kind : {"length", "turns"}
+        What is read.
     """
 
     instrument: str
@@ -176,8 +184,11 @@ class Reading:
     least: float
     greatest: float
     source: str = ""
+    kind: str = "length"
 
     def __repr__(self) -> str:
+        if self.kind == "turns":
+            return f"<Reading {short(self.instrument, 60)}: {self.value:.1f} turns>"
         return f"<Reading {short(self.instrument, 60)}: {show_both(self.value)}>"
 
 

@@ -108,7 +108,7 @@ def hole_for(
         The hole with its source; None where neither note nor screw tells.
     """
     if feature and feature.diameter:
-        return _with_drill(said(feature.diameter, "hole"), feature.diameter)
+        return with_drill(said(feature.diameter, "hole"), feature.diameter)
     if thread:
         tap = hardware.tap_drill(thread_name(thread))
         return Given(
@@ -141,8 +141,8 @@ def thread_name(thread: Thread) -> str:
     return f"{thread.size}x{thread.pitch:g}" if thread.pitch else thread.size
 
 
-def _with_drill(hole: Given, size: Size) -> Given:
-    """Name the drill of a hole given by its size, where one drill has that size."""
+def with_drill(hole: Given, size: Size) -> Given:
+    """Return a hole given by its size with the name of the drill that has it, if one has."""
     if hole.name:
         return hole
     text = show_length(hole.value, "inch" if size.unit == "in" else "metric")

@@ -204,7 +204,15 @@ def _clicks(stop: Stop, click: float, system: str) -> str:
     )
 
 
+def _turns(reading: Reading) -> Row:
+    most = "" if reading.least == reading.greatest else " at most"
+    text = f"{show_number(reading.value, 1)} turns{most}: {reading.about}"
+    return Row(label=reading.instrument, text=text, source=reading.source)
+
+
 def _reading(reading: Reading, system: str) -> Row:
+    if reading.kind == "turns":
+        return _turns(reading)
     if reading.least == reading.greatest:
         text = show_both(reading.value, system)
     else:

@@ -1,39 +1,145 @@
-"""Several seats on one hole: drilled once, deburred once, the face cut first where it must be."""
+"""The order of work at one hole: drilled once, near side first, tapped last, turned over once."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
+from seatwork.plan import words
+from seatwork.plan.blind import bottom_checks, bottom_sizes, bottom_stops
+from seatwork.plan.order import Order, by_hand
+from seatwork.plan.place import Place, drill_hole, far_side
 from seatwork.plan.plans import SeatPlan
+from seatwork.plan.reaming import (
+    ream_advice,
+    ream_checks,
+    ream_readings,
+    ream_sizes,
+    ream_step,
+)
+from seatwork.plan.records import Given, Operation
+from seatwork.plan.sides import Cut
+from seatwork.plan.threads import tap_step
 
-ONCE_FIRST = ("drill",)
-ONCE_LAST = ("deburr the far side",)
+RANKS = ("spotface", "counterbore", "countersink", "chamfer", "tapped hole")
+HOW, ONE_CLAMPING = "far_side.how", "one clamping from the far side"
+RIMS = "break the rims"
 
 
-def in_sequence(seats: list[SeatPlan]) -> list[SeatPlan]:
-    """Return the seats of one hole in the order to cut them, no operation twice.
+def in_sequence(
+    cuts: Sequence[Cut], place: Place, order: Order, floor: Given | None = None
+) -> list[SeatPlan]:
+    """Return the seats of one hole in the order to cut them, with the work on the hole itself.
 
     Parameters
     ----------
-    seats : list of SeatPlan
-        Each planned as if it were alone on its hole.
+    cuts : sequence of Cut
+        Each seat with its own operations alone.
+    place : Place
+        The hole.
+    order : Order
+        Material, machine and shop.
+    floor : Given or None
+        Depth of the counterbore floor above a thread [mm].
 
     Returns
     -------
     list of SeatPlan
-        A face that is cut before the hole first; drilling with the first, far side with the last.
+        Near side first: a face for a tool without a pilot, drill, counterbore, cones, ream;
+        then the part is turned over for the far side. The tap comes last of all. What belongs
+        to the hole itself, its sizes, stops and checks, stands with the first seat.
     """
-    ordered = sorted(seats, key=_drills_first)
-    last = len(ordered) - 1
-    return [
-        _without(seat, (*(ONCE_FIRST if n else ()), *(ONCE_LAST if n < last else ())))
-        for n, seat in enumerate(ordered)
-    ]
+    ordered = sorted(cuts, key=_rank)
+    near = [cut.seat.operations for cut in ordered if not cut.far]
+    far = [cut.seat.operations for cut in ordered if cut.far]
+    steps = [*_near(near, place, order, turned=bool(far)), *_far(far, order, only=not near)]
+    if not near:
+        start = _start((), place, order, turned=not _one_clamping(order))
+        steps[0] = (*start, *steps[0])
+    end = (tap_step(place, floor, order),) if place.thread is not None else ()
+    end = (*end, *_last_burr(ordered, place, order))
+    steps[-1] = (*steps[-1], *end)
+    seats = [replace(cut.seat, operations=done) for cut, done in zip(ordered, steps, strict=True)]
+    return [_with_hole(seats[0], place, order), *seats[1:]]
 
 
-def _drills_first(seat: SeatPlan) -> bool:
-    """Tell whether a seat waits for its hole; False sorts before True."""
-    return not seat.operations or seat.operations[0].name in ONCE_FIRST
+def _rank(cut: Cut) -> tuple[bool, bool, bool, int]:
+    first = any(step.before_hole for step in cut.seat.operations)
+    kind = cut.seat.kind
+    rank = RANKS.index(kind) if kind in RANKS else len(RANKS)
+    return cut.far, cut.opposite, not first, rank
 
 
-def _without(seat: SeatPlan, names: tuple[str, ...]) -> SeatPlan:
-    kept = tuple(step for step in seat.operations if step.name not in names)
-    return replace(seat, operations=kept)
+def _last_burr(ordered: Sequence[Cut], place: Place, order: Order) -> tuple[Operation, ...]:
+    """Return the deburring of the side the drill came out on, where no seat was cut there."""
+    if not any(cut.opposite for cut in ordered):
+        return far_side(place)
+    if place.through and all(cut.far for cut in ordered) and _one_clamping(order):
+        return (by_hand("deburr the near side", words.DEBUR_FAR),)
+    return ()
+
+
+def _near(
+    seats: list[tuple[Operation, ...]], place: Place, order: Order, *, turned: bool
+) -> list[tuple[Operation, ...]]:
+    if not seats:
+        return []
+    done = [_start(seats[0], place, order, turned=False), *seats[1:]]
+    if place.ream is not None and place.seat_first:
+        done[-1] = (*done[-1], *_reaming(place, order))
+    if turned:
+        done[-1] = (*done[-1], by_hand(RIMS, words.BREAK_EDGE))
+    return done
+
+
+def _start(
+    seat: tuple[Operation, ...], place: Place, order: Order, *, turned: bool
+) -> tuple[Operation, ...]:
+    """Return the work on the hole with that of the first seat, a face before the hole first."""
+    ahead = tuple(step for step in seat if step.before_hole)
+    after = tuple(step for step in seat if not step.before_hole)
+    alone = not seat or not place.seat_first
+    reamed = _reaming(place, order) if place.ream is not None and alone else ()
+    rims = (by_hand(RIMS, words.BREAK_EDGE),) if turned else ()
+    return (*ahead, *drill_hole(place, order), *reamed, *rims, *after)
+
+
+def _far(
+    seats: list[tuple[Operation, ...]], order: Order, *, only: bool
+) -> list[tuple[Operation, ...]]:
+    if not seats:
+        return []
+    if only and _one_clamping(order):
+        layout = by_hand("lay out on the far face", words.MIRROR)
+        return [(layout, *seats[0]), *seats[1:]]
+    kind = order.machine.kind
+    turn = by_hand("turn the part over", words.TURN[kind])
+    find = by_hand("find the hole again", words.FIND[kind])
+    return [(turn, find, *seats[0]), *seats[1:]]
+
+
+def _one_clamping(order: Order) -> bool:
+    return order.shop.rules.word(HOW) == ONE_CLAMPING
+
+
+def _reaming(place: Place, order: Order) -> tuple[Operation, ...]:
+    assert place.size is not None
+    assert place.drilled is not None
+    return (ream_step(place.size, place.drilled, order),)
+
+
+def _with_hole(seat: SeatPlan, place: Place, order: Order) -> SeatPlan:
+    """Put what belongs to the hole itself with its first seat."""
+    seat = replace(
+        seat,
+        sizes=(*seat.sizes, *bottom_sizes(place.bottom, order)),
+        stops=(*seat.stops, *bottom_stops(place.bottom, order)),
+        checks=(*seat.checks, *bottom_checks(place.bottom, order)),
+    )
+    if place.ream is None or place.size is None or place.drilled is None:
+        return seat
+    return replace(
+        seat,
+        sizes=(*seat.sizes, *ream_sizes(place.size, place.drilled)),
+        readings=(*seat.readings, *ream_readings(place.size)),
+        checks=(*seat.checks, *ream_checks(place.ream, place.size, place.drilled, order)),
+        advice=(*seat.advice, *ream_advice(place.size, order)),
+    )

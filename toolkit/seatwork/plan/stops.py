@@ -66,16 +66,18 @@ def cone_stops(
     if device is None:
         return ()
     bounds = _diameters(seat, sizes, order)
-    error = STOP_ERROR[order.system]
+    hole, error = _about(sizes, "hole"), STOP_ERROR[order.system]
+    every, ends = _any_hole(seat, bounds, hole), _ends(seat, bounds, seat.hole_diameter)
     at_hole = Stop(
         touch=HOLE_EDGE,
         travel=seat.travel_from_hole_edge(),
         error=error,
         effect=diameter_error(depth_error=error, included_angle=seat.included_angle),
-        any_hole=_any_hole(seat, bounds, _about(sizes, "hole")),
+        any_hole=every,
+        wanders=_bounded(hole) and every is None and ends["least"] is not None,
         device=device[0],
         step=device[1],
-        **_ends(seat, bounds, seat.hole_diameter),
+        **ends,
     )
     nose = _nose(best)
     if nose is None or not nose < seat.hole_diameter:
@@ -86,6 +88,7 @@ def cone_stops(
         touch=SOLID_FACE,
         travel=seat.travel_from_face(nose),
         any_hole=None,
+        wanders=False,
         least=ends["least"],
         greatest=ends["greatest"],
     )
@@ -163,8 +166,12 @@ def _ends(seat: Countersink, bounds: Limits | None, touched: float) -> dict[str,
     return {"least": found.least, "greatest": found.greatest}
 
 
+def _bounded(hole: Given | None) -> bool:
+    return hole is not None and hole.smallest != hole.largest
+
+
 def _any_hole(seat: Countersink, bounds: Limits | None, hole: Given | None) -> Limits | None:
-    if bounds is None or hole is None or hole.smallest == hole.largest:
+    if bounds is None or hole is None or not _bounded(hole):
         return None
     try:
         return travel_for_every_hole(

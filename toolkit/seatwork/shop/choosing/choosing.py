@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from seatwork.cutting import Step
 from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink
-from seatwork.shop.choosing.fitting import Assembly, Round, Seat, assemblies, misfit
+from seatwork.shop.choosing.fitting import Assembly, Round, Seat, assemblies, misfit, out_of_place
 from seatwork.shop.choosing.reasons import Reason, reasons
 from seatwork.shop.choosing.situation import Situation
 from seatwork.shop.lists.machines import ShopMachine
@@ -27,12 +27,15 @@ class Job:
         Thickness of the sheet [mm]; None for a solid part.
     hole_diameter : float, optional
         Hole under a chamfer [mm]; other seats bring their own.
+    bore_diameter : float, optional
+        Counterbore in whose floor the seat lies [mm]; the cutter must go in.
     """
 
     material: str
     machine: str
     thickness: float | None = None
     hole_diameter: float | None = None
+    bore_diameter: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -126,7 +129,8 @@ def choose(*, seat: Seat, job: Job, shop: Shop) -> Choices:
     -----
     A cone fits by angle (0.5 deg), body over the seat and nose under the hole;
     a counterbore by body (0.002 in under to 0.010 in over) and pilot (up to
-    0.005 in under the hole); all by shank. The order is a judgement of the
+    0.005 in under the hole); all by shank. A cross-hole cutter is for burrs and legs up to
+    house rule `crosshole.greatest_leg`. The order is a judgement of the
     trade: chatter, chip room, rake, burrs, pilot, state. Common practice, no source.
 
     Examples
@@ -141,6 +145,7 @@ def choose(*, seat: Seat, job: Job, shop: Shop) -> Choices:
     fitting, refused = [], []
     for tool in assemblies(shop, wanted.hole_diameter):
         fault = misfit(tool, wanted, machine)
+        fault = fault or out_of_place(tool, wanted, shop.rules, bore=job.bore_diameter)
         if fault is not None:
             refused.append(Refusal(tool=tool, sentence=fault))
             continue

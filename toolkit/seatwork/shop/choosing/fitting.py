@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
+from seatwork.shop.house.house_rules import HouseRules
 from seatwork.shop.lists.cutters import CONES, SeatCutter
 from seatwork.shop.lists.machines import ShopMachine
 from seatwork.shop.shop import Shop
@@ -12,6 +13,7 @@ from seatwork.units import show_angle, show_both
 Seat = Countersink | Counterbore | Spotface | Chamfer
 Round = Countersink | Counterbore | Spotface
 
+CROSS_HOLE, GREATEST_LEG = "cross-hole countersink", "crosshole.greatest_leg"
 SAME_ANGLE = 0.5
 UNDERSIZE = 0.05
 OVERSIZE = {"Counterbore": 0.25, "Spotface": 1.6}
@@ -93,6 +95,35 @@ def misfit(tool: Assembly, seat: Round, machine: ShopMachine) -> str | None:
     """Say the first thing that keeps a tool from cutting a seat; None if it fits."""
     shape = _cone_misfit if isinstance(seat, Countersink) else _flat_misfit
     return shape(tool, seat) or _pilot_misfit(tool, seat) or _shank_misfit(tool, machine)
+
+
+def out_of_place(
+    tool: Assembly, seat: Round, rules: HouseRules, *, bore: float | None
+) -> str | None:
+    """Say what keeps a tool that fits from being taken: its kind of work, or a counterbore.
+
+    Parameters
+    ----------
+    tool : Assembly
+        The tool.
+    seat : Countersink, Counterbore or Spotface
+        What to cut.
+    rules : HouseRules
+        The house rules in force.
+    bore : float or None
+        Counterbore in whose floor the seat lies [mm].
+    """
+    body = _body(tool.cutter)
+    if bore is not None and not body < bore:
+        return f"its body, {show_both(body)}, does not go into the counterbore, {show_both(bore)}"
+    leg = (seat.diameter - seat.hole_diameter) / 2
+    most = rules.number(GREATEST_LEG)
+    if tool.cutter.kind == CROSS_HOLE and isinstance(seat, Countersink) and leg > most + 1e-6:
+        return (
+            f"it is for burrs and chamfers of a leg up to {show_both(most)} "
+            f"(house rule {GREATEST_LEG}), and this one has {show_both(leg)}"
+        )
+    return None
 
 
 def _cone_misfit(tool: Assembly, seat: Round) -> str | None:
