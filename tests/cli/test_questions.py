@@ -59,12 +59,13 @@ def test_a_new_type_gets_a_drawing_if_wanted(workbook: Path) -> None:
 
 
 def test_an_own_outline_without_the_code_of_the_template_is_no_hindrance(workbook: Path) -> None:
-    """A type begun beside an own outline says no code that the outline lacks."""
+    """A type begun beside an own outline says no code that it lacks; the package's keep theirs."""
     outline = workbook / "shop" / "outline.csv"
     before = outline.read_text(encoding="utf-8")
     outline.write_text("code,competency\n7.1,Drill\n", encoding="utf-8")
     answered("new", "my-type")
     assert "keeps the contract" in answered("check", "my-type", "--mine")
+    assert "keeps the contract" in answered("check", "seat-depth", "--draws", "9")
     outline.write_text(before, encoding="utf-8")
 
 

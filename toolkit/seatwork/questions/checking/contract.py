@@ -84,7 +84,8 @@ def _codes(kind: type[Question]) -> Iterator[str]:
     """Look for its codes in the outline; a type of one's own may have none."""
     if not kind.codes and kind.folder is None:
         yield "it serves no code of the course outline; say them in codes"
-    known = read_outline(kind.folder.parent if kind.folder else None)
+    # the types of the package serve its own outline, whatever a workbook has in its place
+    known = read_outline((kind.folder or BANK).parent)
     for code in kind.codes:
         if code not in known:
             yield f"the course outline has no code {code}; it has {', '.join(known)}"
