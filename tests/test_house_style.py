@@ -187,3 +187,15 @@ def test_no_file_holds_a_path_of_one_machine() -> None:
 def test_the_look_sees_the_whole_project() -> None:
     """The files looked at include this one and the package's first."""
     assert {Path(__file__), PACKAGE / "__init__.py"} <= set(stored())
+
+
+def test_the_inch_stands_in_one_place() -> None:
+    """No module but ``quantities`` writes what an inch is; examples in docstrings may."""
+    users = [
+        place(path)
+        for path in MODULES
+        if path.name != "quantities.py"
+        for node in ast.walk(tree(path))
+        if isinstance(node, ast.Constant) and node.value in (25.4, "25.4")
+    ]
+    assert users == []

@@ -7,6 +7,7 @@ from seatwork.cards.blocks import LINE, heading
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Drill, Sourced
+from seatwork.quantities import INCH
 from seatwork.units import show_both, show_length
 
 INCH_SIZES = ("#4", "#6", "#8", "#10", "1/4", "5/16", "3/8", "7/16", "1/2", "5/8", "3/4")
@@ -27,7 +28,7 @@ def drills(*, paper: str = "letter") -> Pages:
         Size of the sheets.
     """
     pages = Pages(paper, foot="Wall chart: drills")
-    inch = [drill for drill in hardware.drills("inch") if drill.diameter <= 25.4]
+    inch = [drill for drill in hardware.drills("inch") if drill.diameter <= INCH]
     _drill_page(pages, "Drills: number, letter and fraction", inch, inch_first=True)
     pages.new_page()
     metric = [drill for drill in hardware.drills("metric") if _usual(drill)]

@@ -12,12 +12,13 @@ from seatwork.cards.to_scale import MM, PRINT
 from seatwork.drawings import profiles
 from seatwork.drawings.linework import Linework, joined, linework_patches
 from seatwork.drawings.style import CENTER_DASHES
+from seatwork.quantities import INCH
 from seatwork.seats import Countersink, Spotface
 from seatwork.units import show_angle, show_length
 
-END, PITCH, WIDE, THICK = 25.4, 31.75, 25.4, 12.7  # mm: 1 in, 1-1/4 in, 1 in, 1/2 in
+END, PITCH, WIDE, THICK = INCH, 1.25 * INCH, INCH, INCH / 2  # mm: 1 in, 1-1/4 in, 1 in, 1/2 in
 LONG = 2 * END + 3 * PITCH
-PAD, PAD_LOW, TILT = 50.8, 25.4, 5.0  # mm, mm, deg
+PAD, PAD_LOW, TILT = 2 * INCH, INCH, 5.0  # mm, mm, deg
 FACE = Spotface(diameter=31.75, hole_diameter=13.49375)  # 1-1/4 on 17/32
 EDGE, THIN = 1.8, 0.8
 Spot = tuple[float, float]

@@ -11,6 +11,7 @@ from seatwork.drawings import profiles
 from seatwork.drawings.linework import joined
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, SeatPlan
+from seatwork.quantities import INCH
 from seatwork.seats import Chamfer, Counterbore, Countersink
 
 BAR = 50.0  # mm
@@ -72,7 +73,7 @@ def _sheet(pages: Pages, plan: Plan, seat: SeatPlan, wall: profiles.Points) -> N
 
 def _bars(pages: Pages) -> None:
     """Draw the 50 mm bar twice, across and down: printers stretch the two unlike."""
-    top, long = pages.down + 0.15, BAR / 25.4
+    top, long = pages.down + 0.15, BAR / INCH
     for x0, y0, x1, y1 in ((0.1, 0.0, 0.1 + long, 0.0), (0.1, 0.0, 0.1, long)):
         pages.stroke(x0, top + y0, x1, top + y1, 1.2)
     for place in (0.1, 0.1 + long):
@@ -87,10 +88,10 @@ def _bars(pages: Pages) -> None:
 
 def _outline(pages: Pages, wall: profiles.Points, scale: float) -> None:
     """Draw the profile to the right of the bars, or below them, thin and without dimensions."""
-    half, deep = wall[:, 0].max() * scale / 25.4, -wall[:, 1].min() * scale / 25.4
+    half, deep = wall[:, 0].max() * scale / INCH, -wall[:, 1].min() * scale / INCH
     beside = scale == LOUPE
     if not beside:
-        pages.down += BAR / 25.4 + 0.35
+        pages.down += BAR / INCH + 0.35
         if 2 * half + 0.6 > pages.room or pages.down + deep + 0.4 > pages.floor:
             pages.text("At 10:1 it does not fit this page.")
             return

@@ -14,18 +14,22 @@ from seatwork.drawings.linework import Linework, Points, joined, linework_patche
 from seatwork.drawings.metal import BELOW_BREAK, Window, draw_metal
 from seatwork.drawings.style import CENTER_DASHES, PALETTES, POINTS, Sizes, Style
 from seatwork.errors import SeatworkError
+from seatwork.quantities import INCH
 from seatwork.seats import Counterbore, Countersink
 from seatwork.units import show_angle, show_length, show_number
 
 SCALES = (20.0, 10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1)
 """Scales of ISO 5455, and 20:1; largest first."""
 
-MM = UNITS / 25.4
+MM = UNITS / INCH
 PRINT = Style(
     colors=PALETTES["print"],
     sizes=Sizes(text=SIZE, large=16.0, edge=2.6, thin=1.1, contact=3.0, arrow=11.0, hatch=11.0),
 )
-BARS = {"metric": (0.5, 1, 2, 5, 10, 20, 50), "inch": (0.635, 1.27, 2.54, 6.35, 12.7, 25.4, 50.8)}
+BARS = {
+    "metric": (0.5, 1, 2, 5, 10, 20, 50),
+    "inch": tuple(INCH * part for part in (0.025, 0.05, 0.1, 0.25, 0.5, 1.0, 2.0)),
+}
 SIDE = 118.0
 ABOVE, BELOW = 68.0, 66.0
 PLATE = 34.0
@@ -226,7 +230,7 @@ def _bar(axes: Axes, window: Window, scale: float, system: str) -> str:
         axes.add_artist(half)
     ratio = f"{scale:g}:1" if scale >= 1 else f"1:{1 / scale:g}"
     unit_name = "in" if system == "inch" else "mm"
-    shown = show_number(length / 25.4 if system == "inch" else length, 3)
+    shown = show_number(length / INCH if system == "inch" else length, 3)
     said = f"{shown} {unit_name}, scale {ratio}"
     write(axes, window.left + long + 8.0, low, said)
     return said

@@ -16,6 +16,7 @@ from seatwork.drawings.metal import Window, draw_metal
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.seat_view import SeatedHead, SeatView
 from seatwork.drawings.style import FONT, HIDDEN_DASHES, POINTS, page, style
+from seatwork.quantities import INCH
 from seatwork.seats import fit
 from seatwork.units import show_both, show_number
 
@@ -26,7 +27,7 @@ LOWEST, HIGHEST, BINS = -1.143, 0.762, 50
 """Heights of heads at the histogram's ends [mm], and its bars; beyond them the end bars count."""
 
 TICKS = {"inch": (-0.04, -0.03, -0.02, -0.01, 0.0, 0.01, 0.02), "metric": (-1.0, -0.5, 0.0, 0.5)}
-MM = {"inch": 25.4, "metric": 1.0}
+MM = {"inch": INCH, "metric": 1.0}
 HEADING, SECOND, NAMES, TITLE = 672.0, 628.0, 560.0, 44.0
 WORST, FACES, HALF, DEEP, WIDE, TALL = 1010.0, (505.0, 205.0), 190.0, 105.0, 250.0, 40.0
 HATCHES = {"deep": "///", "flush": None, "proud": "xx"}

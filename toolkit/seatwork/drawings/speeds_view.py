@@ -11,6 +11,7 @@ from matplotlib.text import Text
 from seatwork.drawings.linework import joined
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.style import FONT, HIDDEN_DASHES, POINTS, page, style
+from seatwork.quantities import INCH
 
 LEFT, RIGHT, LOW, HIGH = 760.0, 1160.0, 130.0, 560.0
 """Borders of the chart [page units]."""
@@ -22,7 +23,7 @@ SMALL, LARGE = 3.0, 60.0
 """Diameters at the chart's left and right border [mm]."""
 
 TICKS = {"inch": (0.125, 0.25, 0.5, 1.0, 2.0), "metric": (3.0, 6.0, 12.0, 25.0, 50.0)}
-MM = {"inch": 25.4, "metric": 1.0}
+MM = {"inch": INCH, "metric": 1.0}
 SPEEDS = (50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0, 5000.0)
 HEADING, SECOND, LADDER, TITLE = 672.0, 628.0, 566.0, 42.0
 NUMBER, SAID = 36.0, 74.0

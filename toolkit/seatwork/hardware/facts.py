@@ -8,13 +8,13 @@ from decimal import Decimal
 from seatwork import tables
 from seatwork.errors import SeatworkError
 from seatwork.hardware.rows import sized_rows
+from seatwork.quantities import EXACT_INCH
 from seatwork.rows import Blocks, Shown
 from seatwork.tables.reading import Cell
 from seatwork.units import show_number
-from seatwork.units.showing import MM_PER_INCH
 
 INSIDE = {
-    **{"in": MM_PER_INCH, "um": Decimal("0.001")},
+    **{"in": EXACT_INCH, "um": Decimal("0.001")},
     **dict.fromkeys(("mm", "deg", "ratio"), Decimal(1)),
 }
 """Factor from a table's unit to the unit used inside."""

@@ -1,10 +1,11 @@
 """The drill under a machine reamer, by the house rule."""
 
 from seatwork.hardware.drill_list import Drill, drills, next_drill
+from seatwork.quantities import INCH
 from seatwork.shop import HouseRules
 
 RULE = "ream.under"
-INCH = 25.4
+
 FRACTIONS = ((1 / 2, 1 / 64), (1.5, 1 / 32))  # in: up to this size, leave this
 SMALL, LEAVE_SMALL = 3 / 16, 0.005  # in; .005 to .010
 METRIC = ((5.0, 0.1), (20.0, 0.2), (30.0, 0.3))  # mm; a table book, from memory

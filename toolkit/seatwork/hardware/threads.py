@@ -4,14 +4,13 @@ import re
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from seatwork import tables
+from seatwork import quantities, tables
 from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Sourced, needed
 from seatwork.hardware.spelling import as_typed, tidy
 from seatwork.hardware.spoken import digits
 from seatwork.tables.reading import Cell
 from seatwork.units import show_both
-from seatwork.units.showing import MM_PER_INCH
 
 WANTED = "a size such as #10-32, 1/4-20, M6 or M8x1"
 INCH_TABLE, METRIC_TABLE = "threads_inch_unc_unf", "threads_metric_iso_262"
@@ -63,7 +62,7 @@ class Thread(Sourced):
         if self.pitch is None:
             return self.size
         if self.system == "inch":
-            return f"{self.size}-{float(MM_PER_INCH) / self.pitch:.0f}"
+            return f"{self.size}-{quantities.INCH / self.pitch:.0f}"
         return f"{self.size}x{self.pitch:g}"
 
 
@@ -233,7 +232,7 @@ def _with_inch_series(found: Thread, series: str) -> Thread:
     count = tables.row(INCH_TABLE, found.size)[INCH_SERIES[series]]
     if not isinstance(count, float):
         raise SeatworkError(found.size, f"it has no {series} thread", _pitches_told(found.size))
-    return replace(found, pitch=float(MM_PER_INCH) / count, series=series)
+    return replace(found, pitch=quantities.INCH / count, series=series)
 
 
 def _inch_rows() -> list[dict[str, Cell]]:

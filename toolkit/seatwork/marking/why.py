@@ -9,6 +9,7 @@ from seatwork.marking.handed import Record
 from seatwork.marking.names import learner_code
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.typed_back import place_of
+from seatwork.quantities import EXACT_INCH
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.typed import Typed, read
@@ -20,8 +21,8 @@ FACTORS = (
     ("a hundred times the answer", Decimal(100)),
     ("twice the answer", Decimal(2)),
     ("half the answer", Decimal("0.5")),
-    ("the answer times 25.4", Decimal("25.4")),
-    ("the answer over 25.4", 1 / Decimal("25.4")),
+    ("the answer times 25.4", EXACT_INCH),
+    ("the answer over 25.4", 1 / EXACT_INCH),
 )
 
 

@@ -8,6 +8,8 @@ import json
 import sys
 from collections.abc import Callable
 
+from seatwork.quantities import INCH
+
 NOTE = "⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
 SEAT = {"diameter": 10.0, "hole_diameter": 5.0, "included_angle": 90.0}
 """A seat [mm, mm, deg]; half of 10 - 5 mm deep, since the tangent of 45° is 1."""
@@ -59,7 +61,7 @@ def quantity() -> str:
     from seatwork import units
 
     read = units.length(pint.Quantity(1, "inch"))
-    return "" if abs(read - 25.4) < 1e-9 else f"it read {read} mm for an inch"
+    return "" if abs(read - INCH) < 1e-9 else f"it read {read} mm for an inch"
 
 
 def table() -> str:

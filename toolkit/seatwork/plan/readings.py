@@ -7,11 +7,12 @@ from seatwork.plan.bounds import bounds_of
 from seatwork.plan.counterbores import DEPTH, DIAMETER, SizedBore
 from seatwork.plan.countersinks import SizedCountersink
 from seatwork.plan.records import Given, Reading
+from seatwork.quantities import INCH
 from seatwork.seats import Countersink, ball_top, fit
 from seatwork.seats.gaging import ball_range
 from seatwork.shop import HouseRules
 
-BALL_STEP = {"inch": 25.4 / 32, "metric": 1.0}  # mm; balls as a gage drawer holds them
+BALL_STEP = {"inch": INCH / 32, "metric": 1.0}  # mm; balls as a gage drawer holds them
 
 
 def cone_readings(

@@ -8,12 +8,13 @@ from seatwork.plan import words
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.records import Check, Given, Operation, Reading
 from seatwork.plan.resolving import said, with_drill
+from seatwork.quantities import INCH
 from seatwork.units import show_number
 
 HOLE, UNDER, LEFT = "hole", "drill under the reamer", "left for the reamer"
 RULE = "ream.under"
-LEAST, MOST = 0.003 * 25.4, 25.4 / 32  # mm; what a machine reamer takes (common practice)
-HAND = (0.002 * 25.4, 0.005 * 25.4)  # mm; what a hand reamer takes (common practice, no source)
+LEAST, MOST = 0.003 * INCH, INCH / 32  # mm; what a machine reamer takes (common practice)
+HAND = (0.002 * INCH, 0.005 * INCH)  # mm; what a hand reamer takes (common practice, no source)
 FLUTES = 6
 NEAR = 1e-6
 
@@ -135,4 +136,4 @@ def _narrow(reamed: Given) -> bool:
     """Tell whether what a reamer cuts full can use up the limits."""
     if reamed.least is None or reamed.greatest is None:
         return False
-    return reamed.greatest - reamed.value <= 0.0005 * 25.4 + NEAR
+    return reamed.greatest - reamed.value <= 0.0005 * INCH + NEAR

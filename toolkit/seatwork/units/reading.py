@@ -10,15 +10,16 @@ from decimal import Decimal
 from typing import Any
 
 from seatwork.errors import SeatworkError
-from seatwork.units.showing import MM_PER_FOOT, MM_PER_INCH, system_named
+from seatwork.quantities import EXACT_INCH
+from seatwork.units.showing import MM_PER_FOOT, system_named
 
 LONGEST = 60  # characters; no size, speed or feed is written longer
 SIZES = "a size such as .266, 17/64, 1-1/4 in or 6.6 mm"
 
 LENGTH_UNITS = {
-    **dict.fromkeys(("in", "in.", "inch", "inches", '"'), MM_PER_INCH),
+    **dict.fromkeys(("in", "in.", "inch", "inches", '"'), EXACT_INCH),
     **dict.fromkeys(("mm", "mm.", "millimeter", "millimeters", "millimetre", "millimetres"), 1),
-    **dict.fromkeys(("thou", "thousandth", "thousandths"), MM_PER_INCH / 1000),
+    **dict.fromkeys(("thou", "thousandth", "thousandths"), EXACT_INCH / 1000),
     **dict.fromkeys(("cm", "centimeter", "centimeters"), 10),
     **dict.fromkeys(("um", "µm", "μm", "micron", "microns"), Decimal("0.001")),
 }
@@ -28,7 +29,7 @@ SPEED_UNITS = {
     **dict.fromkeys(("m/min", "m/minute"), 1),
 }
 FEED_UNITS = {
-    **dict.fromkeys(("ipr", "in/rev", "inch/rev"), MM_PER_INCH),
+    **dict.fromkeys(("ipr", "in/rev", "inch/rev"), EXACT_INCH),
     **dict.fromkeys(("mm/rev", "mm/r"), 1),
 }
 
@@ -252,11 +253,11 @@ def _decimal(text: str, sign: str, digits: str) -> Decimal:
 
 
 def _fraction_of_an_inch(text: str, amount: Decimal, unit: str) -> float:
-    if LENGTH_UNITS.get(unit or "in") != MM_PER_INCH:
+    if LENGTH_UNITS.get(unit or "in") != EXACT_INCH:
         raise SeatworkError(
             text, "a fraction is read in inches", "write it in inches, or as decimal millimeters"
         )
-    return float(amount * MM_PER_INCH)
+    return float(amount * EXACT_INCH)
 
 
 def _assumed_unit(text: str, system: str | None) -> str:

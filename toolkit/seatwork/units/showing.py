@@ -3,8 +3,8 @@
 from decimal import ROUND_HALF_UP, Decimal, InvalidOperation
 
 from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.quantities import EXACT_INCH
 
-MM_PER_INCH = Decimal("25.4")
 MM_PER_FOOT = Decimal("304.8")
 PLACES = {"inch": 3, "metric": 2}
 UNIT = {"inch": "in", "metric": "mm"}
@@ -84,7 +84,7 @@ def rounded_length(mm: float, system: str = "inch", places: int | None = None) -
     """
     kept = PLACES[system_named(system)] if places is None else places
     exact = Decimal(repr(float(mm)))
-    return rounded(exact / MM_PER_INCH if system == "inch" and exact.is_finite() else exact, kept)
+    return rounded(exact / EXACT_INCH if system == "inch" and exact.is_finite() else exact, kept)
 
 
 def show_number(value: float | Decimal, places: int, least: int = 0) -> str:
@@ -197,7 +197,7 @@ def show_feed(mm_per_rev: float, system: str = "inch") -> str:
     if system_named(system) == "metric":
         return f"{show_number(mm_per_rev, 3, least=2)} mm/rev"
     exact = Decimal(repr(float(mm_per_rev)))
-    inch = exact / MM_PER_INCH if exact.is_finite() else exact
+    inch = exact / EXACT_INCH if exact.is_finite() else exact
     return f"{show_number(inch, 4, least=3)} in/rev"
 
 

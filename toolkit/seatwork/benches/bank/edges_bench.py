@@ -10,6 +10,7 @@ from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.sourced import rule_line
 from seatwork.drawings.edges_view import EdgesView, TwoReadings
 from seatwork.drawings.rim_view import AllRound, RimView
+from seatwork.quantities import INCH
 from seatwork.seats import Chamfer
 from seatwork.seats.rims import Rim, rim
 from seatwork.seats.surfaces import Flat, Round, Tilted
@@ -108,7 +109,7 @@ class Edges(Bench[Edge]):
         Number(name="tilt", label="Tilt of the face", kind="fine angle", low=0.0, high=30.0,
                start=3.0, why="a steeper face is squared first", folded=True, needs="all_round"),
         Number(name="round_diameter", label="Diameter of the round face", low=5.0, high=150.0,
-               start=25.4, why="that takes in every shaft and bore of the cider mill",
+               start=INCH, why="that takes in every shaft and bore of the cider mill",
                folded=True, needs="all_round"),
     )  # fmt: skip
 

@@ -19,6 +19,7 @@ from seatwork.hardware import (
     thread,
     washer,
 )
+from seatwork.quantities import INCH
 from seatwork.seats import Counterbore, Countersink
 from seatwork.units import show_both
 
@@ -30,7 +31,7 @@ PAD, BAR, HOPPER, TAPPED, MILLED = (
     "frame, hole to be tapped 1/4-20",
     "milled frame face, 1/2 hex cap screw",
 )
-SPOTFACE_DEPTH = 25.4 / 16
+SPOTFACE_DEPTH = INCH / 16
 """Depth drawn for a spotface [mm]; a real one goes only as deep as cleans up all round."""
 
 
@@ -105,7 +106,7 @@ def _hex(rough: bool) -> Case:
             sizes=(*sizes, ("spotface, washer and some room", ring.outside_diameter + 3.0)),
             sources=(*sources, "Room of 3 mm round the washer: an example, no source."),
         )
-    leg = 25.4 / 32
+    leg = INCH / 32
     return Case(
         answer="chamfer",
         asked="The face is milled flat and square to the hole; the head may stand above it.",

@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.cutting import time_in_cut
-from seatwork.questions.shared.real_sizes import INCH
+from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import FEED, LENGTH, SECONDS, SPINDLE_SPEED
 from seatwork.questions.type.question import NumberQuestion, Tolerance

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.shared.real_sizes import INCH
+from seatwork.quantities import INCH
 from seatwork.questions.shared.wrong_trig import times, whole_tangent
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH

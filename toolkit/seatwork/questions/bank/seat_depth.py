@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.shared.real_sizes import INCH, WRONG_STANDARD, flat_head
+from seatwork.quantities import INCH
+from seatwork.questions.shared.real_sizes import WRONG_STANDARD, flat_head
 from seatwork.questions.shared.seat_question import SeatQuestion, height_slips
 from seatwork.questions.shared.wrong_trig import half_sine, over, radian_tangent
 from seatwork.questions.type.draws import pick, step_between

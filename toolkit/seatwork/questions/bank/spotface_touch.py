@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.shared.real_sizes import INCH, hex_cap
+from seatwork.quantities import INCH
+from seatwork.questions.shared.real_sizes import hex_cap
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance

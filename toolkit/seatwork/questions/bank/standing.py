@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork.questions.shared.real_sizes import INCH, flat_head
+from seatwork.quantities import INCH
+from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.shared.seat_question import height_slips
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH

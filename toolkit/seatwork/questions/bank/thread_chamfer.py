@@ -6,7 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import hardware
-from seatwork.questions.shared.real_sizes import INCH
+from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance

@@ -5,7 +5,8 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import cutting
-from seatwork.questions.shared.real_sizes import INCH, flat_head
+from seatwork.quantities import INCH
+from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.type.chain import ChainQuestion, Step
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import (

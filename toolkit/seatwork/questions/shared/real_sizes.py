@@ -5,6 +5,7 @@ from functools import cache
 from random import Random
 
 from seatwork import hardware
+from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick
 from seatwork.seats import Countersink
 from seatwork.seats.gaging import ball_range
@@ -14,7 +15,6 @@ ALL_FLAT_HEADS = ("#6", "#8", "#10", "1/4", "5/16", "3/8", "7/16", "1/2", "5/8",
 SOCKET_CAPS = ("#10", "1/4", "5/16", "3/8", "1/2", "5/8")
 HEX_CAPS = ("1/4", "5/16", "3/8", "1/2", "5/8", "3/4")
 WRONG_STANDARD = {82.0: 90.0, 90.0: 82.0, 100.0: 90.0, 120.0: 100.0, 60.0: 82.0}
-INCH = 25.4
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,8 +6,8 @@ from decimal import Decimal
 from functools import lru_cache
 
 from seatwork import units
+from seatwork.quantities import EXACT_INCH
 
-PER_INCH = Decimal("25.4")
 PER_FOOT = Decimal("0.3048")
 
 
@@ -96,12 +96,12 @@ def _length(inch_places: int, metric_places: int) -> Measure:
     return Measure(
         name="length",
         unit={"inch": "in", "metric": "mm"},
-        scale={"inch": PER_INCH, "metric": Decimal(1)},
+        scale={"inch": EXACT_INCH, "metric": Decimal(1)},
         places={"inch": inch_places, "metric": metric_places},
         spellings={
-            **dict.fromkeys(INCHES, PER_INCH),
+            **dict.fromkeys(INCHES, EXACT_INCH),
             **dict.fromkeys(MILLIMETERS, Decimal(1)),
-            **dict.fromkeys(("thou", "thousandths"), PER_INCH / 1000),
+            **dict.fromkeys(("thou", "thousandths"), EXACT_INCH / 1000),
         },
         read=units.length,
     )
@@ -143,10 +143,10 @@ SURFACE_SPEED = Measure(
 FEED = Measure(
     name="feed",
     unit={"inch": "in/rev", "metric": "mm/rev"},
-    scale={"inch": PER_INCH, "metric": Decimal(1)},
+    scale={"inch": EXACT_INCH, "metric": Decimal(1)},
     places={"inch": 4, "metric": 3},
     spellings={
-        **dict.fromkeys(("ipr", "in/rev", "inch/rev"), PER_INCH),
+        **dict.fromkeys(("ipr", "in/rev", "inch/rev"), EXACT_INCH),
         **dict.fromkeys(("mm/rev", "mm/r"), Decimal(1)),
     },
     read=units.feed,
