@@ -52,9 +52,18 @@ def doors(
             return import_module(f"{package}.{name}")
         if name in earlier:
             return _renamed(package, name, earlier[name], look_up)
+        if not name.startswith("_") and _is_module(f"{package}.{name}"):
+            return import_module(f"{package}.{name}")  # not listed, and still found by its name
         raise AttributeError(f"module {package!r} has no attribute {name!r}")
 
     return public, look_up, lambda: public.copy()
+
+
+def _is_module(name: str) -> bool:
+    """Tell whether a package has a module of that name."""
+    from importlib.util import find_spec
+
+    return name.isascii() and find_spec(name) is not None
 
 
 def _renamed(package: str, name: str, now: str, look_up: Callable[[str], Any]) -> Any:

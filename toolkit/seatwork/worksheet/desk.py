@@ -120,9 +120,6 @@ class Desk:
         self._shown: dict[str, Any] = {}
 
     def __repr__(self) -> str:
-        return f"<Desk {self}>"
-
-    def __str__(self) -> str:
         count = len(self.plan.items)
         return f"{self.plan.title}: {count} questions, numbers of learner {self.mine.learner}"
 
