@@ -63,6 +63,8 @@ def _part(path: Path, material: str, machine: str) -> None:
 def show(made: Plan) -> None:
     """Print a plan: seat by seat, then what was assumed, sources and cautions."""
     system = made.callout.system
+    for row in made.setup_rows():
+        typer.echo(f"{row.label}: {row.text}")
     for seat in made.seats:
         typer.secho(f"{seat.count} x {seat.title}", bold=True)
         typer.echo(f"  {made.material}, {made.machine}")

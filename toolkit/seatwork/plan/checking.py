@@ -24,6 +24,32 @@ def check_flat(
     return (*_floor(depth, order), *_edge(diameter, hole_diameter, order, other_heads="flush"))
 
 
+def check_blind(seat: Countersink, hole_depth: float, order: Order) -> Check:
+    """Look at whether a cone ends within the straight part of its blind hole.
+
+    Parameters
+    ----------
+    seat : Countersink
+        The cone.
+    hole_depth : float
+        Depth of the hole at full diameter, from where the cone begins [mm].
+    order : Order
+        With how sizes are written.
+    """
+    left = hole_depth - seat.depth
+    if left > 0:
+        sentence = f"Straight hole left under the cone: {order.show(Length(left))} of a blind hole."
+        return Check(name="blind hole", verdict="holds", sentence=sentence)
+    sentence = f"The cone goes deeper than its hole, {order.show(Length(hole_depth))}."
+    asks = f"{sentence} Which of the two is wrong?"
+    return Check(name="blind hole", verdict="stop", sentence=sentence, question=asks)
+
+
+def check_wall(seat: Countersink, order: Order) -> tuple[Check, ...]:
+    """Look at the edge of the part alone."""
+    return _edge(seat.diameter, seat.hole_diameter, order, other_heads="flush")
+
+
 def check_mouth(seat: Countersink, order: Order) -> tuple[Check, ...]:
     """Look at the chamfer of a tapped hole: at the sheet only where its thickness is known."""
     sheet = _sheet(seat, order) if order.thickness is not None else ()

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from seatwork import notes
 from seatwork.plan import words
-from seatwork.plan.checking import check_mouth, check_sheet
+from seatwork.plan.checking import check_blind, check_mouth, check_sheet, check_wall
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.floors import Base, below, on_floor
 from seatwork.plan.heads import check_head
@@ -15,7 +15,7 @@ from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.readings import cone_readings
-from seatwork.plan.records import Given
+from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import by_rule, said
 from seatwork.plan.stops import cone_stops
 from seatwork.seats import Chamfer, Countersink
@@ -86,7 +86,6 @@ def cone_plan(
         order, sized.seat, name=name, why=why, hole_diameter=touched.value, bore=base.bore
     )
     screw = place.screw if place.screw and place.screw.seat_angle and not place.thread else None
-    look = check_mouth if place.thread else check_sheet
     plan = SeatPlan(
         title=title,
         kind="countersink",
@@ -102,10 +101,19 @@ def cone_plan(
             best=best,
         ),
         readings=cone_readings(sized, screw, system=order.system, rules=order.shop.rules),
-        checks=look(sized.seat, below(order, base.floor)),
+        checks=_looked_at(sized.seat, place, base, order),
         outlook=outlook(sized.seat, best, order),
     )
     return on_floor(plan, base.floor)
+
+
+def _looked_at(seat: Countersink, place: Place, base: Base, order: Order) -> tuple[Check, ...]:
+    """Look at what the cone leaves: of a blind hole its own depth, of a through one the part."""
+    if place.bottom is not None:
+        deep = place.bottom.depth.value - (base.floor.value if base.floor else 0.0)
+        return (check_blind(seat, deep, order), *check_wall(seat, order))
+    look = check_mouth if place.thread else check_sheet
+    return look(seat, below(order, base.floor))
 
 
 def _on(seat: Countersink, touched: Given) -> Countersink:

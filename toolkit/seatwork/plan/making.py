@@ -17,6 +17,7 @@ from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import place_of
 from seatwork.plan.plans import Plan, SeatPlan
 from seatwork.plan.resolving import said, screw_for
+from seatwork.plan.setups import setups_of
 from seatwork.plan.sides import by_side
 from seatwork.plan.threads import label
 from seatwork.plan.wording import shower
@@ -106,6 +107,7 @@ def make_plan(
         material=order.material.name,
         machine=order.machine.name,
         seats=seats,
+        setups=setups_of(seats, order),
         assumptions=assumptions,
         questions=questions_of(callout, by_feature, seats),
         cautions=_cautions(seats, order),
@@ -213,4 +215,13 @@ def _cautions(seats: tuple[SeatPlan, ...], order: Order) -> tuple[str, ...]:
         names.append("taper_shank")
     if any(seat.kind == "spotface" for seat in seats):
         names.append("bolt")
+    names += _by_step(seats)
     return tuple(dict.fromkeys(names))
+
+
+def _by_step(seats: tuple[SeatPlan, ...]) -> list[str]:
+    """Name the cautions that belong to turning over, tapping and back spotfacing."""
+    done = {step.name for seat in seats for step in seat.operations}
+    at = {"turn the part over": "turn_over", "tap": "tapping", "back spotface": "back_spotface"}
+    at["back counterbore"] = "back_spotface"
+    return [caution for step, caution in at.items() if step in done]

@@ -7,7 +7,7 @@ from seatwork.doors import door
 from seatwork.hardware import Screw
 from seatwork.notes import Callout
 from seatwork.plan import rows
-from seatwork.plan.records import Check, Given, Operation, Reading, Stop
+from seatwork.plan.records import Check, Given, Operation, Reading, Setup, Stop
 from seatwork.rows import Blocks, Row, Rows, Shown, short
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop import Rule, cautions
@@ -114,6 +114,8 @@ class Plan(Shown):
         What is cut, and on what.
     seats : tuple of SeatPlan
         Hole by hole.
+    setups : tuple of Setup
+        Clampings, in order; another wherever the part is turned over.
     assumptions : tuple of str
         What was assumed, each naming its house rule.
     questions : tuple of str
@@ -128,6 +130,7 @@ class Plan(Shown):
     material: str
     machine: str
     seats: tuple[SeatPlan, ...]
+    setups: tuple[Setup, ...] = ()
     assumptions: tuple[str, ...] = ()
     questions: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
@@ -160,6 +163,10 @@ class Plan(Shown):
         )
         return tuple(dict.fromkeys(found))
 
+    def setup_rows(self) -> tuple[Row, ...]:
+        """Return a line for each clamping: face up, how held, what is under, zero, steps."""
+        return rows.setup_rows(self.setups)
+
     def closing_rows(self) -> tuple[Row, ...]:
         """Return questions, assumptions, what is from memory, sources, and cautions."""
         boxes = cautions(*self.cautions)
@@ -174,6 +181,7 @@ class Plan(Shown):
         )
 
     def _blocks(self) -> Blocks:
+        yield "Setups", self.setup_rows()
         for seat in self.seats:
             for heading, told in seat.blocks(self.callout.system):
                 yield f"{seat.title}: {heading.casefold()}", told

@@ -1,10 +1,12 @@
 """A reamed hole: the drill under it, the reamer, and the plug that gages it."""
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
 from seatwork.plan import words
+from seatwork.plan.blind import ROOM, Bottom
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.records import Check, Given, Operation, Reading
 from seatwork.plan.resolving import said, with_drill
@@ -71,9 +73,11 @@ def ream_step(reamed: Given, drilled: Given, order: Order) -> Operation:
     return replace(step, load=None, power=None, tool_reason=words.REAMER)
 
 
-def ream_checks(note: notes.Hole, reamed: Given, drilled: Given, order: Order) -> tuple[Check, ...]:
+def ream_checks(
+    note: notes.Hole, reamed: Given, drilled: Given, bottom: Bottom | None, order: Order
+) -> tuple[Check, ...]:
     """Look at what is left for the reamer, and at limits that no table gives."""
-    found = [_left(reamed, drilled, order)]
+    found = [_left(reamed, drilled, order), *_blind(note, bottom, order)]
     if note.diameter is not None and note.diameter.fit and reamed.least is None:
         fit = note.diameter.fit
         found.append(
@@ -84,6 +88,26 @@ def ream_checks(note: notes.Hole, reamed: Given, drilled: Given, order: Order) -
             )
         )
     return tuple(found)
+
+
+def _blind(note: notes.Hole, bottom: Bottom | None, order: Order) -> Iterator[Check]:
+    """Look at whether the drill goes deep enough beyond the reamed part."""
+    if bottom is None or note.depth is None:
+        return
+    name, room = "room below the reamer", bottom.depth.value - said(note.depth, HOLE).largest
+    wanted, told = order.shop.rules.number(ROOM), order.show_length(abs(room))
+    if room < 0:
+        sentence = f"The reamed depth is {told} deeper than its drill."
+        asks = f"{sentence} Which yields?"
+        yield Check(name=name, verdict="stop", sentence=sentence, question=asks)
+        return
+    holds = room >= wanted - NEAR
+    sentence = f"The drill goes {told} deeper than the reamer; house rule {ROOM} asks for "
+    yield Check(
+        name=name,
+        verdict="holds" if holds else "look",
+        sentence=f"{sentence}{order.show_length(wanted)}.",
+    )
 
 
 def _left(reamed: Given, drilled: Given, order: Order) -> Check:
@@ -110,15 +134,17 @@ def _left(reamed: Given, drilled: Given, order: Order) -> Check:
 
 
 def ream_readings(reamed: Given) -> tuple[Reading, ...]:
-    """Return the plugs of a reamed hole: GO its low limit, NOT GO its high one."""
+    """Return the plug gage of a reamed hole: GO its low limit, NOT GO its high one."""
     if reamed.least is None or reamed.greatest is None:
         return ()
-    return tuple(
-        Reading(instrument=f"{name} plug", about=about, value=at, least=at, greatest=at)
-        for name, about, at in (
-            ("GO", "must go through the reamed hole", reamed.least),
-            ("NOT GO", "must not enter it", reamed.greatest),
-        )
+    return (
+        Reading(
+            instrument="plug gage",
+            about="reamed hole; GO is the low limit, NOT GO the high one",
+            value=reamed.value,
+            least=reamed.least,
+            greatest=reamed.greatest,
+        ),
     )
 
 

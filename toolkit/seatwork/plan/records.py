@@ -215,3 +215,31 @@ class Check:
 
     def __repr__(self) -> str:
         return f"<Check {self.verdict}: {short(self.sentence, 96)}>"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Setup:
+    """One clamping of the part.
+
+    Parameters
+    ----------
+    face : str
+        Which face is up.
+    held : str
+        How the part is held, and on what.
+    under : str
+        What is under the holes.
+    zero : str
+        Where zero is, across and in depth.
+    steps : tuple of str
+        What is done in it, in order.
+    """
+
+    face: str
+    held: str
+    under: str
+    zero: str
+    steps: tuple[str, ...]
+
+    def __repr__(self) -> str:
+        return f"<Setup {self.face}: {short(', '.join(self.steps), 80)}>"

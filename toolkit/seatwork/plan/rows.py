@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from seatwork.plan import words
-from seatwork.plan.records import Check, Given, Operation, Reading, Stop
+from seatwork.plan.records import Check, Given, Operation, Reading, Setup, Stop
 from seatwork.rows import Row as Row
 from seatwork.rows import Rows as Rows
 from seatwork.shop import Rule
@@ -18,6 +18,8 @@ from seatwork.units import (
 )
 
 CAGE = "stop cage"
+CLOSE = 0.0508  # mm; limits nearer than .002 in are written with a place more
+FINER = {"inch": 4, "metric": 3}
 LB_IN = 8.850746  # lb·in in a newton meter: 0.45359237 kg, 9.80665 m/s², 25.4 mm
 HP = 745.6999  # W in a horsepower of 550 ft·lb/s
 VERDICTS = {"holds": "holds", "look": "LOOK", "stop": "STOP AND ASK"}
@@ -48,6 +50,18 @@ def check_rows(checks: Sequence[Check]) -> tuple[Row, ...]:
     return tuple(
         Row(label=check.name, text=f"{VERDICTS[check.verdict]}. {check.sentence}")
         for check in checks
+    )
+
+
+def setup_rows(setups: Sequence[Setup]) -> tuple[Row, ...]:
+    """Return a row for each setup: face up, how held, what is under it, zero, steps."""
+    return tuple(
+        Row(
+            label=f"Setup {number}, {one.face}",
+            text=f"Held: {one.held}. Under it: {one.under}. Zero: {one.zero}. "
+            f"Steps: {', '.join(one.steps)}.",
+        )
+        for number, one in enumerate(setups, 1)
     )
 
 
@@ -92,11 +106,17 @@ def show_limits(given: Given, system: str) -> str:
     """
     if given.kind == "angle":
         return _angle_limits(given)
-    text = show_both(given.value, system)
     if given.least is None and given.greatest is None:
-        return text
-    least, greatest = show_length(given.smallest, system), show_length(given.largest, system)
-    return f"{text}, limits {least} to {greatest}"
+        return show_both(given.value, system)
+    value, least, greatest = _between(given.value, given.smallest, given.largest, system)
+    return f"{value}, limits {least} to {greatest}"
+
+
+def _between(value: float, least: float, greatest: float, system: str) -> tuple[str, str, str]:
+    """Write a size [mm] and its limits, with a place more where they lie close together."""
+    places = FINER[system] if 0 < greatest - least < CLOSE else None
+    low, high = (show_length(end, system, places) for end in (least, greatest))
+    return show_both(value, system, places), low, high
 
 
 def _angle_limits(given: Given) -> str:
@@ -182,14 +202,13 @@ def _travel(stop: Stop, system: str) -> str:
     """Write the travel to aim for, its limits, and what does on every hole."""
     if stop.device == CAGE and stop.step:
         return _clicks(stop, stop.step, system)
-    text = show_both(stop.travel, system)
     if stop.least is None or stop.greatest is None:
-        return text
-    least, greatest = show_length(stop.least, system), show_length(stop.greatest, system)
-    text = f"{text}, limits {least} to {greatest}"
+        return show_both(stop.travel, system)
+    travel, least, greatest = _between(stop.travel, stop.least, stop.greatest, system)
+    text = f"{travel}, limits {least} to {greatest}"
     if stop.any_hole is None:
         return text
-    low, high = (show_length(one, system) for one in (stop.any_hole.least, stop.any_hole.greatest))
+    _, low, high = _between(stop.travel, stop.any_hole.least, stop.any_hole.greatest, system)
     return f"{text}; on every hole in its limits {low} to {high}"
 
 
@@ -216,6 +235,7 @@ def _reading(reading: Reading, system: str) -> Row:
     if reading.least == reading.greatest:
         text = show_both(reading.value, system)
     else:
-        least, greatest = show_length(reading.least, system), show_length(reading.greatest, system)
-        text = f"{show_both(reading.value, system)}, good from {least} to {greatest}"
+        ends = reading.least, reading.greatest
+        value, least, greatest = _between(reading.value, *ends, system)
+        text = f"{value}, good from {least} to {greatest}"
     return Row(label=reading.instrument, text=f"{text}: {reading.about}", source=reading.source)

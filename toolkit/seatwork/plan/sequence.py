@@ -140,6 +140,9 @@ def _with_hole(seat: SeatPlan, place: Place, order: Order) -> SeatPlan:
         seat,
         sizes=(*seat.sizes, *ream_sizes(place.size, place.drilled)),
         readings=(*seat.readings, *ream_readings(place.size)),
-        checks=(*seat.checks, *ream_checks(place.ream, place.size, place.drilled, order)),
+        checks=(
+            *seat.checks,
+            *ream_checks(place.ream, place.size, place.drilled, place.bottom, order),
+        ),
         advice=(*seat.advice, *ream_advice(place.size, order)),
     )
