@@ -8,6 +8,7 @@ from seatwork.plan.records import Check as Check
 from seatwork.plan.records import Given as Given
 from seatwork.plan.records import Operation as Operation
 from seatwork.plan.records import Reading as Reading
+from seatwork.plan.records import Setup as Setup
 from seatwork.plan.records import Stop as Stop
 from seatwork.plan.rows import LB_IN as LB_IN
 from seatwork.plan.rows import Row as Row

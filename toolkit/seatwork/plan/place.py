@@ -119,9 +119,15 @@ def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
     step = drilling(order, diameter=hole.value, name=hole.name, why=why)
     if not hole.value > LEAD_OVER + 1e-6:
         return (step,)
-    lead = hardware.next_drill(WEB * hole.value, "up", order.system)
+    lead = _lead(WEB * hole.value, order.system)
     first = drilling(order, diameter=lead.diameter, name=lead.name, why=words.LEAD_DRILL)
     return (replace(first, name="lead drill"), step)
+
+
+def _lead(web: float, system: str) -> hardware.Drill:
+    """Return the drill nearest to a web's width [mm]: in inches one of the fractions."""
+    held = (one for one in hardware.drills(system) if one.series in ("fraction", "metric"))
+    return min(held, key=lambda one: abs(one.diameter - web))
 
 
 def far_side(place: Place) -> tuple[Operation, ...]:
