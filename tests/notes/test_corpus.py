@@ -27,6 +27,12 @@ def test_note_names_its_assumptions(assuming_entry: dict[str, Any]) -> None:
     assert all(a.rule in a.sentence for a in callout.assumptions)
 
 
+def test_note_keeps_what_is_only_said(entry: dict[str, Any]) -> None:
+    """Words that do not bear on the cut are kept as typed, and no others are."""
+    callout = read(entry["note"], entry.get("system"))
+    assert list(callout.said_not_used) == entry.get("said", [])
+
+
 def test_note_warns_of_what_to_ask(entry: dict[str, Any]) -> None:
     """A note warns of exactly what the corpus says has to be asked about."""
     callout = read(entry["note"], entry.get("system"))

@@ -102,7 +102,7 @@ def test_house_rule_turns_by_size_off() -> None:
 def test_house_rule_changes_the_assumed_angle() -> None:
     """The angle assumed is the one of the house rules in force."""
     found = house_rules.apply('[countersink]\ninch_angle = "100°"', "rules")
-    callout = read("CSK .385 FOR #10 FHMS", rules=house_rules.HouseRules(found, "a test"))
+    callout = read("CSK .385 DIA", rules=house_rules.HouseRules(found, "a test"))
     assert callout.assumed(0, "angle") == 100.0
 
 

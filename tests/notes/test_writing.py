@@ -1,6 +1,7 @@
 """Writing notes: what is written reads back as the same callout, in every style that can."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
@@ -8,7 +9,6 @@ from hypothesis import strategies as st
 from seatwork import units
 from seatwork.errors import SeatworkError
 from seatwork.notes import (
-    BoltCircle,
     Callout,
     Chamfer,
     Counterbore,
@@ -25,14 +25,26 @@ from seatwork.notes import (
     write,
 )
 
-SCREWS = ("#10 FHMS", "1/4-20 FLAT HEAD", "M6 csk socket", "3/8 SHCS", "#10-32 x 1/2 FHMS")
+FLAT_HEADS = ("#10 FHMS", "1/4-20 F.H. MACH. SCR.", "M6 csk socket", "#10-32 x 1/2 FHMS")
+FLAT_HEADS += ("1/8 flush rivet", "M8 ISO 10642")
+CYLINDERS = ("3/8 SHCS", "1/4 HEX HD CAP SCR", "10-32 S.H.C.S.", "M6x20 SHCS")
+FACES = ("", "", "", "bottom", "top", "top plate", "face b")
+SAID = ("EQ SP ON 3.00 B.C.", "AS SHOWN", "ON BOSS", "⌖ ⌀.014 Ⓜ A B C", "FOR DOWEL", "120° APART")
 IN, MM = "in", "mm"
+PER_UNIT = {IN: 1000, MM: 100}
+STEP = {IN: 0.0254, MM: 0.01}  # mm
 
 
 def length(unit: str, least: int = 1, greatest: int = 2500) -> st.SearchStrategy[float]:
     """Lengths [mm] as people write them: thousandths of an inch, hundredths of a millimeter."""
-    per_unit = {IN: 1000, MM: 100}[unit]
-    return st.integers(least, greatest).map(lambda n: units.length(f"{n / per_unit:.4f} {unit}"))
+    return st.integers(least, greatest).map(
+        lambda n: units.length(f"{n / PER_UNIT[unit]:.4f} {unit}")
+    )
+
+
+def _plus(value: float, steps: int, unit: str) -> float:
+    """Return a size so many thousandths of an inch, or hundredths of a millimeter, over."""
+    return units.length(f"{(value / STEP[unit] + steps) / PER_UNIT[unit]:.4f} {unit}")
 
 
 @st.composite
@@ -42,7 +54,10 @@ def sizes(draw: st.DrawFn, unit: str, *, bare: bool = False) -> Size:
     form = "plain" if bare else draw(st.sampled_from(("plain", "limits", "both", "two", "fit")))
     bound = draw(st.sampled_from(("", "", "", "max", "min", "ref")))
     if form == "limits":
-        return Size.limits(least=value, greatest=value + draw(length(unit, 1, 50)), unit=unit)
+        steps = round(value / STEP[unit])
+        apart = draw(st.integers(1, max(1, steps // 12)))  # nearer than a tenth, as limits are
+        if steps >= 12:
+            return Size.limits(least=value, greatest=_plus(value, apart, unit), unit=unit)
     if form == "both":
         amount = draw(length(unit, 1, 20))
         return Size(value=value, unit=unit, upper=amount, lower=-amount)
@@ -58,7 +73,21 @@ ANGLES = st.builds(
 )
 SIDE_ANGLES = st.builds(Size, value=st.sampled_from((90.0, 60.0, 120.0, 41.0)), unit=st.just("deg"))
 COUNTS = st.sampled_from((1, 1, 2, 4, 12, 999))
-NAMES = st.sampled_from([Size(name="#7"), Size(name="F"), Size(name="#30")])
+TWICE = (  # a drill, and its decimal in brackets or none
+    (Size(name="#7"), None),
+    (Size(name="F"), Size(value=units.length(".257 in"))),
+    (Size(name="#30"), Size(value=units.length(".1285 in"))),
+    (Size(value=units.length("17/64 in")), Size(value=units.length(".266 in"))),
+    (Size(value=units.length(".201 in")), Size(name="#7")),
+)
+
+
+CENTER = {
+    "meaning": st.just("center drill"),
+    "form": st.sampled_from("ABR"),
+    "pilot": st.just(Size(value=4.0, unit="mm")),
+    "diameter": st.just(Size(value=8.5, unit="mm")),
+}
 
 
 def maybe(strategy: st.SearchStrategy) -> st.SearchStrategy:
@@ -66,22 +95,32 @@ def maybe(strategy: st.SearchStrategy) -> st.SearchStrategy:
     return st.none() | strategy
 
 
-def common(count: int) -> dict[str, st.SearchStrategy]:
+def common(
+    count: int, screws: tuple[str, ...] = (*FLAT_HEADS, *CYLINDERS)
+) -> dict[str, st.SearchStrategy]:
     """Return what any feature may carry."""
     return {
         "count": st.just(count),
         "side": st.sampled_from(("", "", "near", "far", "both", "other")),
         "scope": st.sampled_from(("", "", "typical", "unless otherwise specified")),
-        "screw": st.sampled_from(("", "", *SCREWS)),
+        "screw": st.sampled_from(("", "", *screws)),
+        "measured_from": st.sampled_from(FACES),
     }
 
 
 @st.composite
 def heads(draw: st.DrawFn, unit: str) -> Head:
     """Wishes for the head."""
-    state = draw(st.sampled_from(("flush", "flush to below", "below", "proud")))
+    states = ("flush", "within", "flush to below", "flush to proud", "below", "proud")
+    state = draw(st.sampled_from(states))
     amount = None if state == "flush" else draw(sizes(unit, bare=True))
-    return Head(state=state, amount=amount)
+    if state == "within":
+        upper, lower = draw(length(unit, 1, 20)), draw(length(unit, 0, 20))
+        state, amount = "flush", Size(value=0.0, unit=unit, upper=upper, lower=0.0 - lower)
+    bound = amount is not None and amount.bound
+    return Head(
+        state=f"flush to {state}" if bound == "max" and " " not in state else state, amount=amount
+    )
 
 
 @st.composite
@@ -89,11 +128,14 @@ def holes(draw: st.DrawFn, unit: str, count: int) -> Hole:
     """Holes, blind or through."""
     depth = draw(maybe(sizes(unit)))
     blind = depth is not None
+    twice = st.sampled_from(TWICE) if unit == IN else st.just((None, None))
+    diameter, also = draw(twice | st.tuples(maybe(sizes(unit)), st.none()))
     return draw(
         st.builds(
             Hole,
             **common(count),
-            diameter=maybe(sizes(unit) | NAMES if unit == IN else sizes(unit)),
+            diameter=st.just(diameter),
+            also=st.just(also),
             depth=st.just(depth),
             through=st.just(False) if blind else st.booleans(),
             process=st.sampled_from(("", "drill", "ream", "bore", "punch", "tap drill")),
@@ -107,12 +149,16 @@ def holes(draw: st.DrawFn, unit: str, count: int) -> Hole:
 def seats(draw: st.DrawFn, unit: str, count: int) -> Feature:
     """Seats of every kind."""
     size, shared = maybe(sizes(unit)), common(count)
-    head = maybe(heads(unit))
+    head, flag = maybe(heads(unit)), st.booleans()
+    flat = {"left": size, "fillet": maybe(sizes(unit, bare=True)), "wrench_room": flag}
+    flat |= common(count, CYLINDERS)
+    sink = common(count, FLAT_HEADS)
     meaning = st.sampled_from(("counterdrill", "center drill", "ask"))
     kinds = (
-        st.builds(Countersink, **shared, diameter=size, angle=maybe(ANGLES), depth=size, head=head),
-        st.builds(Counterbore, **shared, diameter=size, depth=size, head=head),
-        st.builds(Spotface, **shared, diameter=size, depth=size, left=size),
+        st.builds(Countersink, **sink, diameter=size, angle=maybe(ANGLES), depth=size, head=head),
+        st.builds(Counterbore, **flat, diameter=size, depth=size, head=head),
+        st.builds(Spotface, **flat, diameter=size, depth=size, clean_up=flag),
+        st.builds(Counterdrill, **shared, **CENTER),
         st.builds(
             Counterdrill,
             **shared,
@@ -148,18 +194,18 @@ def threads(draw: st.DrawFn, unit: str, count: int) -> Thread:
             left_hand=st.booleans(),
             depth=st.just(depth),
             through=st.booleans() if depth is None else st.just(False),
+            tap=st.sampled_from(("", "", "taper", "plug", "bottoming")),
         )
     )
 
 
 @st.composite
 def loose(draw: st.DrawFn, unit: str) -> Feature:
-    """Chamfers, edge breaks and bolt circles."""
+    """Chamfers and edge breaks."""
     kinds = (
         st.builds(Chamfer, **common(1), leg=maybe(sizes(unit)), angle=maybe(SIDE_ANGLES)),
         st.builds(Chamfer, **common(1), diameter=sizes(unit), angle=maybe(ANGLES)),
         st.builds(EdgeBreak, **common(1), size=maybe(sizes(unit)), burrs=st.booleans()),
-        st.builds(BoltCircle, diameter=sizes(unit, bare=True), equally_spaced=st.booleans()),
     )
     return draw(st.one_of(kinds))
 
@@ -174,7 +220,24 @@ def callouts(draw: st.DrawFn) -> Callout:
         features.append(draw(holes(unit, count) | threads(unit, count) | seats(unit, count)))
         features += draw(st.lists(seats(unit, count), max_size=2))
     features += draw(st.lists(loose(unit), max_size=1))
-    return Callout(features=tuple(features))
+    said = draw(st.lists(st.sampled_from(SAID), max_size=2, unique=True))
+    return Callout(features=tuple(on_floors(features)), said_not_used=tuple(said))
+
+
+def on_floors(features: list[Feature]) -> list[Feature]:
+    """Return the features, a countersink narrower than the counterbore before it on its floor."""
+    bore, found = None, []
+    for feature in features:
+        if isinstance(feature, Hole | Thread):
+            bore = None
+        elif isinstance(feature, Counterbore):
+            bore = feature
+        elif isinstance(feature, Countersink) and bore and feature.diameter and bore.diameter:
+            narrow = feature.diameter.value < bore.diameter.value
+            if narrow and feature.side in ("", bore.side) and not feature.measured_from:
+                feature = replace(feature, measured_from="counterbore floor")
+        found.append(feature)
+    return found
 
 
 @pytest.mark.slow

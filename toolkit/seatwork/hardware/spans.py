@@ -22,7 +22,7 @@ LENGTH = re.compile(
 )
 CLOSED = re.compile(r"\s*(?:$|[,;:\n)|]|\.(?!\d))")
 OF_THE_HEAD = re.compile(r"heads?\s+(?:to\s+be\s+)?(?:flush|proud|below|under)")
-SEAT = re.compile(r"csk|c'sunk|countersunk|countersink")
+SEAT = re.compile(r"flush|csk|c'sunk|countersunk|countersink")
 NAMED = {**WORDS, **SHORT, **dict.fromkeys((*OTHER_HEADS, *RIVET_WORDS), "")}
 
 
@@ -97,7 +97,7 @@ def _is_word(text: str, word: re.Match[str], whole: bool) -> bool:
         return False
     if not SEAT.fullmatch(plain):
         return True
-    if whole or CLOSED.match(text, word.end()):
+    if whole or (plain != "flush" and CLOSED.match(text, word.end())):
         return not whole
     return _named(text, word.end())
 

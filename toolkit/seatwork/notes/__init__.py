@@ -10,8 +10,7 @@ NAMES = {
     "writing": "write",
     "callout": "Assumption Callout NoteError NoteWarning",
     "features": (
-        "BoltCircle Chamfer Counterbore Counterdrill Countersink EdgeBreak Feature Head Hole "
-        "Spotface Thread"
+        "Chamfer Counterbore Counterdrill Countersink EdgeBreak Feature Head Hole Spotface Thread"
     ),
     "sizes": "Size",
 }

@@ -2,7 +2,6 @@ from seatwork.notes.callout import Assumption as Assumption
 from seatwork.notes.callout import Callout as Callout
 from seatwork.notes.callout import NoteError as NoteError
 from seatwork.notes.callout import NoteWarning as NoteWarning
-from seatwork.notes.features import BoltCircle as BoltCircle
 from seatwork.notes.features import Chamfer as Chamfer
 from seatwork.notes.features import Counterbore as Counterbore
 from seatwork.notes.features import Counterdrill as Counterdrill

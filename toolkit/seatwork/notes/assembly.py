@@ -10,15 +10,15 @@ from contextlib import suppress
 
 from seatwork.errors import SeatworkError
 from seatwork.notes.callout import NoteError
-from seatwork.notes.drafts import Draft, thread_fields
+from seatwork.notes.drafts import SEATS, Draft, copy_of, thread_fields
+from seatwork.notes.fastening import head_question
 from seatwork.notes.features import (
     LARGEST_COUNT,
-    BoltCircle,
     Counterbore,
+    Counterdrill,
     Countersink,
     EdgeBreak,
     Feature,
-    Head,
     Hole,
     Spotface,
     Thread,
@@ -26,11 +26,19 @@ from seatwork.notes.features import (
 from seatwork.notes.gathering import WORDS, Gathering
 from seatwork.notes.marking import BREAKS, SIZES
 from seatwork.notes.parsing import Number, Phrase, Quantity
-from seatwork.notes.sizes import Size
+from seatwork.notes.settling import settle
 from seatwork.notes.sizing import Sizer
+from seatwork.notes.spelled import (
+    HEADS,
+    center_fields,
+    face_of,
+    head_of,
+    side_of,
+    split_counts,
+    tap_fields,
+)
 from seatwork.notes.tally import features_of
 
-SIDE = {"N": "near", "F": "far", "O": "other", "B": "both"}
 NUMBERS = {"ONE": 1, "TWO": 2, "THREE": 3, "FOUR": 4, "FIVE": 5, "SIX": 6, "SEVEN": 7, "EIGHT": 8}
 NUMBERS |= {"NINE": 9, "TEN": 10, "ELEVEN": 11, "TWELVE": 12}
 
@@ -51,7 +59,6 @@ class Assembler(Gathering):
 
     def __init__(self, text: str, sizer: Sizer) -> None:
         super().__init__(text, sizer)
-        self.tap: Phrase | None = None
         self.trailing: list[tuple[int, int, Phrase]] = []
         self.ways: dict[str, Callable[[Phrase], None]] = {
             **dict.fromkeys(SIZES, self._size),
@@ -59,7 +66,8 @@ class Assembler(Gathering):
             **dict.fromkeys(BREAKS, self._break),
             **dict.fromkeys(("SIDE", "TYPICAL", "UNLESS"), self._modifier),
             **dict.fromkeys(("FULL_DIAMETER", "TO_POINT"), self._depth_to),
-            **dict.fromkeys(("head", "flush_to_below", "below", "proud"), self._head),
+            **dict.fromkeys(HEADS, self._head),
+            **dict.fromkeys(("left", "fillet"), self._under),
             "pitch": self._pitch,
             "depth_pair": self._depth_pair,
             "BY": self._by,
@@ -74,9 +82,11 @@ class Assembler(Gathering):
             "SCREW": self._screw,
             "BOTTOM": self._bottom,
             "CLEAN_UP": self._clean_up,
-            "flange": self._flange,
-            "bolt_circle": self._bolt_circle,
-            "EQUALLY": self._bolt_circle,
+            "WRENCH_ROOM": self._wrench_room,
+            "BACK": self._back,
+            "FROM": self._from,
+            "SPLIT_SIDES": self._split_sides,
+            "ISO_CENTER": self._iso_center,
             "edges": self._edges,
         }
 
@@ -93,6 +103,7 @@ class Assembler(Gathering):
                 self.following = phrases[index + 1 : index + 1 + AHEAD]
                 self.ways[phrase.kind](phrase)
             self._end()
+            settle(self.text, self.drafts)
             return features_of(self.drafts, self.trailing)
         except NoteError as error:
             error.understood = self._understood(error.start)
@@ -169,7 +180,7 @@ class Assembler(Gathering):
         sizes, self.lead = self.lead, []
         draft = self._new(Hole, sizes[0][0])
         for size, by in sizes:
-            if not draft.take(size, self.sizer.size(size), by=by):
+            if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
         self._check_places_or_size(Hole, sizes)
 
@@ -186,8 +197,13 @@ class Assembler(Gathering):
         draft.said["through"] = True
 
     def _tap(self, phrase: Phrase) -> None:
-        if self.current is not None and self.current.kind is Thread and not self.lead:
+        behind = self.current is not None and self.current.kind is Thread and not self.lead
+        if self.current is not None and behind and not self._followed_by(("thread",)):
+            self.current.said |= tap_fields(phrase.text)
             return
+        if len(self.lead) == 1 and self.lead[0][0].kind in ("plain", "drill_name"):
+            self.tap = phrase
+            self._ask_about_tap(self.lead[0][0])
         self._close_lead()
         self.tap = phrase
 
@@ -195,6 +211,8 @@ class Assembler(Gathering):
         self._close_lead()
         draft = self._new(Thread, phrase)
         draft.said |= thread_fields(phrase.text)
+        if self.tap is not None:
+            draft.said |= tap_fields(self.tap.text)
         self.tap = None
 
     def _last(self, kinds: tuple[type[Feature], ...]) -> Draft | None:
@@ -267,7 +285,11 @@ class Assembler(Gathering):
             "typical" if phrase.kind == "TYPICAL" else "unless otherwise specified",
         )
         if phrase.kind == "SIDE":
-            name, value = "side", SIDE[phrase.text[0]]
+            name, value = "side", side_of(phrase.text)
+        self._hang(name, value)
+
+    def _hang(self, name: str, value: str) -> None:
+        """Give a side, a scope or a face to the feature before it, else to the next one."""
         if self.lead and self.lead[0][0].kind == "diameter":
             self._close_lead()
         target = self.current or (self.drafts[-1] if self.drafts else None)
@@ -287,42 +309,101 @@ class Assembler(Gathering):
             raise self.fault(
                 phrase, "nothing stands before FOR", "write CSK, C'BORE or DRILL first"
             )
-        words = self.text[phrase.start : phrase.end].split()[1:]
-        draft.said["screw"] = " ".join(words)
+        question = head_question(phrase.text, draft.kind)
+        if question:
+            raise self.fault(phrase, *question)
+        draft.said["screw"] = phrase.text
 
     def _clean_up(self, phrase: Phrase) -> None:
         self._close_lead()
         if self.current is None or self.current.kind is not Spotface:
             raise self.fault(phrase, "only a spotface is cut to clean up", "write S.F. before it")
+        self.current.said["clean_up"] = True
 
-    def _flange(self, phrase: Phrase) -> None:
+    def _under(self, phrase: Phrase) -> None:
+        """Take what is left under a flat floor, or the radius of its corner."""
         self._close_lead()
         draft = self._last((Spotface, Counterbore))
-        if draft is None or draft.kind is not Spotface:
-            raise self.fault(phrase, "a flange is left by a spotface", "write S.F. before it")
-        size = self.sizer.size(phrase)
-        if not size.bound and "MIN" in phrase.text:
-            size = Size(value=size.value, unit=size.unit, bound="min")
-        draft.said["left"] = size
+        if draft is None or self.by is not None:
+            raise self.fault(
+                phrase,
+                "only a counterbore or a spotface leaves a thickness or a corner",
+                "write C'BORE or S.F. before it",
+            )
+        if phrase.kind in draft.said:
+            raise self.fault(phrase, "it was said before", "write it once")
+        draft.said[phrase.kind] = self.sizer.size(phrase)
+        draft.end = max(draft.end, phrase.end)
+
+    def _wrench_room(self, phrase: Phrase) -> None:
+        self._close_lead()
+        draft = self._last((Spotface, Counterbore))
+        if draft is None:
+            raise self.fault(phrase, "room for the wrench in what?", "write C'BORE before it")
+        draft.said["wrench_room"] = True
 
     def _head(self, phrase: Phrase) -> None:
         self._close_lead()
         draft = self._last((Countersink, Counterbore))
         if draft is None:
             raise self.fault(phrase, "no seat stands before it", "write CSK or C'BORE first")
-        state = {"head": "flush", "flush_to_below": "flush to below"}.get(phrase.kind, phrase.kind)
-        amount = self.sizer.size(phrase) if phrase.quantity else None
-        draft.said["head"] = Head(state=state, amount=amount)
+        if "head" in draft.said:
+            raise self.fault(phrase, "the head's place was said before", "write it once")
+        draft.said["head"] = head_of(HEADS[phrase.kind], phrase, self.sizer)
 
-    def _bolt_circle(self, phrase: Phrase) -> None:
+    # -- faces ---------------------------------------------------------------------------
+
+    def _back(self, phrase: Phrase) -> None:
+        """Take BACK SPOTFACE for a spotface on the far side."""
         self._close_lead()
-        last = self.drafts[-1] if self.drafts else None
-        name = "equally_spaced" if phrase.kind == "EQUALLY" else "diameter"
-        if last is None or last.kind is not BoltCircle or name in last.said:
-            count, self.count = self.count, None
-            last = self._new(BoltCircle, phrase)
-            self.count = count
-        last.said[name] = True if phrase.kind == "EQUALLY" else self.sizer.size(phrase)
+        self.parted = True
+        self.waiting["side"] = "far"
+
+    def _from(self, phrase: Phrase) -> None:
+        """Take the face a cut starts from; ask where it may be the height of a floor."""
+        name, value = face_of(phrase.text)
+        if self.lead and self.lead[-1][0].kind != "plain":
+            self._close_lead()
+        if self.lead or self._depth_is_bare():
+            self._depth_from(phrase, value)
+        self._hang(name, value)
+
+    def _depth_is_bare(self) -> bool:
+        draft = self.current
+        return draft is not None and draft.by_depth == "X" and not self.parted
+
+    def _depth_from(self, phrase: Phrase, value: str) -> None:
+        if value == "bottom":
+            size = self.lead[-1][0] if self.lead else phrase
+            raise self.fault(
+                size,
+                "from the bottom: is it the depth, or the height of the floor above the bottom?",
+                "write a depth with DP, a height as FLOOR THK",
+            )
+        if len(self.lead) == 1 and self.lead[0][0].kind == "plain" and self.current is not None:
+            size, by = self.lead.pop()
+            size.kind = "depth"
+            if not self._take(self.current, size, by):
+                raise self.fault(size, *self._refusal(size))
+
+    def _split_sides(self, phrase: Phrase) -> None:
+        """Take ``2 NS & 2 FS``: some of the seats on one face, the rest on the other."""
+        self._close_lead()
+        draft = self.current
+        if draft is None or draft.kind not in SEATS or "side" in draft.said:
+            raise self.fault(phrase, "no seat stands before it", "write the seat first")
+        first, second = (self._checked_count(int(n), phrase) for n in split_counts(phrase.text))
+        sides = ("near", "far") if "N" in phrase.text.split("F")[0] else ("far", "near")
+        other = copy_of(draft)
+        draft.count, other.count = first, second
+        draft.said["side"], other.said["side"] = sides
+        self.drafts.append(other)
+        self.current = other
+
+    def _iso_center(self, phrase: Phrase) -> None:
+        """Take a center of ISO 6411: form, pilot, diameter at the mouth [mm]."""
+        self._close_lead()
+        self._new(Counterdrill, phrase).said |= center_fields(phrase.text)
 
     def _edges(self, phrase: Phrase) -> None:
         sizes, self.lead = self.lead, []
@@ -335,7 +416,7 @@ class Assembler(Gathering):
         draft = self._new(EdgeBreak, phrase)
         draft.said |= {"edges": breaks, "burrs": not breaks}
         for size, by in sizes:
-            if not draft.take(size, self.sizer.size(size), by=by):
+            if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
 
 

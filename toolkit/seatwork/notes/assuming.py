@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from seatwork.notes.callout import Assumption, Callout
+from seatwork.notes.fastening import has_cone, is_metric
 from seatwork.notes.features import (
     Chamfer,
     Counterbore,
@@ -36,6 +37,10 @@ class Group:
             f.depth is not None or f.through for f in self.features if isinstance(f, Hole | Thread)
         )
 
+    def is_reamed(self) -> bool:
+        """Tell whether the hole is reamed after it is drilled."""
+        return any(isinstance(f, Hole) and f.process == "ream" for f in self.features)
+
     def has_hole(self) -> bool:
         """Tell whether the note gives the hole itself."""
         return any(isinstance(feature, Hole) for feature in self.features)
@@ -67,7 +72,7 @@ def _system(screw: str, system: str) -> str:
     """Return the system of the screw where one is named, else that of the note."""
     if not screw:
         return system
-    return "metric" if screw.upper().lstrip().startswith("M") else "inch"
+    return "metric" if is_metric(screw) else "inch"
 
 
 def _of(feature: Feature, place: int, group: Group, rules: HouseRules) -> Iterator[Assumption]:
@@ -100,6 +105,8 @@ def _open_points(feature: Feature, group: Group) -> Iterator[tuple[str, str, str
 
 
 def _hole_points(hole: Hole, group: Group) -> Iterator[tuple[str, str, str]]:
+    if hole.process == "drill" and group.is_reamed():
+        return
     if hole.diameter is None and group.thread():
         yield "diameter", "tapped_hole.drill", "the tap drill is not in the note"
     elif hole.diameter is None and group.screw:
@@ -118,7 +125,7 @@ def _thread_points(thread: Thread, group: Group) -> Iterator[tuple[str, str, str
 
 
 def _countersink_points(seat: Countersink, group: Group) -> Iterator[tuple[str, str, str]]:
-    if seat.angle is None:
+    if seat.angle is None and has_cone(group.screw) is None:
         if group.thread():
             yield "angle", "tapped_hole.chamfer_angle", "the chamfer of the thread has no angle"
         else:

@@ -19,6 +19,7 @@ ALIASES = {
     **dict.fromkeys("º˚", "°"),
     **dict.fromkeys("\t\r\u00a0\u2009\u202f\u3000", " "),
     **dict.fromkeys("\u2028\u2029\x0b\x0c", "\n"),
+    **dict.fromkeys("\ue000\ue001", "\ufffd"),  # signs of our own, see apart.py
     "¦": "|",
     "⁄": "/",
 }

@@ -6,7 +6,7 @@ from fractions import Fraction
 from seatwork import units
 from seatwork.errors import SeatworkError
 from seatwork.notes.features import (
-    BoltCircle,
+    FLOOR,
     Chamfer,
     Counterbore,
     Counterdrill,
@@ -56,11 +56,9 @@ class Composer:
             Chamfer: self._chamfer,
             EdgeBreak: self._edge_break,
             Thread: self._thread,
-            BoltCircle: self._bolt_circle,
         }
         parts = (*ways[type(feature)](feature), *self._tail(feature))  # type: ignore[operator]
-        text = " ".join(part for part in parts if part)
-        return text.replace("MIN FLANGE", "MIN & FLANGE")
+        return " ".join(part for part in parts if part)
 
     # -- sizes ---------------------------------------------------------------------------
 
@@ -144,6 +142,7 @@ class Composer:
         return (
             word,
             self._diameter(hole.diameter),
+            f"({self.size(hole.also)})" if hole.also else "",
             self._depth(hole.depth, joined=hole.diameter is not None),
             {"full diameter": "FULL DIA", "point": "TO POINT"}.get(hole.depth_to, ""),
             hole.bottom,
@@ -152,31 +151,45 @@ class Composer:
 
     def _seat(self, seat: Countersink | Counterbore | Spotface) -> tuple[str, ...]:
         angle = seat.angle if isinstance(seat, Countersink) else None
-        left = seat.left if isinstance(seat, Spotface) else None
+        left, fillet = getattr(seat, "left", None), getattr(seat, "fillet", None)
         head = seat.head if isinstance(seat, Countersink | Counterbore) else None
         return (
             MARK[self.style][type(seat)],
+            "TO CLEAN UP" if getattr(seat, "clean_up", False) else "",
             self._joined(self._diameter(seat.diameter), self._angle(angle)),
             self._depth(seat.depth, joined=bool(seat.diameter or angle)),
             seat.bottom if isinstance(seat, Counterbore) else "",
-            f"FLANGE {self.size(left)}" if left else "",
+            f"LEAVE {self.size(left)}" if left else "",
+            f"R {self.size(fillet)}" if fillet else "",
+            "W/ SOCKET CLR" if getattr(seat, "wrench_room", False) else "",
             self._head(head) if head else "",
         )
 
     def _head(self, head: Head) -> str:
-        amount = self.size(head.amount) if head.amount else ""
-        if head.state == "flush to below":
-            return f"FLUSH TO {amount} BELOW"
         if head.state == "flush":
-            return "FLUSH"
+            return f"FLUSH{self._deviations(head.amount)}" if head.amount else "FLUSH"
+        amount = self.size(head.amount) if head.amount else ""
+        if head.state.startswith("flush to"):
+            return f"FLUSH TO {amount} {head.state.split()[-1].upper()}"
         return f"{amount} {head.state.upper()}".strip()
 
     def _counterdrill(self, feature: Counterdrill) -> tuple[str, ...]:
         return (
-            MEANING[feature.meaning],
-            self._joined(self._diameter(feature.diameter), self._angle(feature.angle)),
+            self._iso_center(feature) or MEANING[feature.meaning],
+            self._joined(
+                "" if feature.form else self._diameter(feature.diameter), self._angle(feature.angle)
+            ),
             self._depth(feature.depth, joined=bool(feature.diameter or feature.angle)),
         )
+
+    def _iso_center(self, center: Counterdrill) -> str:
+        """Return a center with form and pilot as ISO 6411 names it; its mouth is in it."""
+        if not (center.form and center.pilot and center.diameter):
+            return ""
+        sizes = (
+            exact_length(size.value or 0.0, "metric") for size in (center.pilot, center.diameter)
+        )
+        return f"ISO 6411-{center.form}{'/'.join(sizes)}"
 
     def _chamfer(self, chamfer: Chamfer) -> tuple[str, ...]:
         leg = "" if chamfer.leg is None else self.size(chamfer.leg)
@@ -194,17 +207,20 @@ class Composer:
 
     def _thread(self, thread: Thread) -> tuple[str, ...]:
         return (
+            f"{thread.tap.upper()} TAP" if thread.tap else "",
             designation(thread),
             self._depth(thread.depth, joined=True),
             "THRU" if thread.through else "",
         )
 
-    def _bolt_circle(self, circle: BoltCircle) -> tuple[str, ...]:
-        diameter = "" if circle.diameter is None else f"⌀{self.size(circle.diameter)} BC"
-        return ("EQ SP" if circle.equally_spaced else "", diameter)
+    def _face(self, face: str) -> str:
+        if face == FLOOR:
+            return "AT C'BORE FLOOR"
+        return face.upper() if face.endswith("plate") or not face else f"FROM {face.upper()}"
 
     def _tail(self, feature: Feature) -> tuple[str, ...]:
         return (
+            self._face(feature.measured_from),
             f"FOR {feature.screw}" if feature.screw else "",
             f"{feature.side.upper()} SIDE{'S' if feature.side == 'both' else ''}"
             if feature.side

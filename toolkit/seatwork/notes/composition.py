@@ -17,7 +17,13 @@ from seatwork.notes.features import (
 from seatwork.notes.tally import INHERIT
 
 
-def compose(groups: Sequence[Sequence[Feature]], style: str, *, show_units: bool = False) -> str:
+def compose(
+    groups: Sequence[Sequence[Feature]],
+    style: str,
+    *,
+    show_units: bool = False,
+    said: Sequence[str] = (),
+) -> str:
     """Return note text, one line or more for each group of features.
 
     Parameters
@@ -28,6 +34,8 @@ def compose(groups: Sequence[Sequence[Feature]], style: str, *, show_units: bool
         How it is written.
     show_units : bool
         Whether each length carries its unit.
+    said : sequence of str
+        What else was said and is not cut, each on a line of its own.
 
     Raises
     ------
@@ -37,7 +45,7 @@ def compose(groups: Sequence[Sequence[Feature]], style: str, *, show_units: bool
     composer = Composer(style, show_units=show_units)
     line = {"symbols": _symbols, "words": _words, "iso": _iso}[style]
     many = len(groups) > 1 and any(f.count > 1 for group in groups for f in group)
-    return "\n".join(line(group, composer, many) for group in groups)
+    return "\n".join([*(line(group, composer, many) for group in groups), *said])
 
 
 def _symbols(group: Sequence[Feature], composer: Composer, many: bool) -> str:

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from seatwork.notes.callout import Callout, NoteWarning
 from seatwork.notes.evidence import Decision
+from seatwork.notes.fastening import doubt_about
 from seatwork.notes.features import (
     Chamfer,
     Counterbore,
@@ -104,8 +105,8 @@ def _of_features(callout: Callout, rules: HouseRules) -> Iterator[NoteWarning]:
                 yield from _of_countersink(place, feature, group)
             elif isinstance(feature, Counterbore):
                 yield from _of_counterbore(place, feature, group, rules)
-            elif isinstance(feature, Hole):
-                yield from _of_hole(place, feature, callout)
+            elif isinstance(feature, Thread):
+                yield from _of_thread(place, feature, group)
             elif isinstance(feature, Counterdrill):
                 yield from _of_counterdrill(place, feature)
             elif isinstance(feature, Chamfer):
@@ -114,7 +115,7 @@ def _of_features(callout: Callout, rules: HouseRules) -> Iterator[NoteWarning]:
 
 
 def _of_any(place: int, feature: Feature) -> Iterator[NoteWarning]:
-    if feature.scope == "typical":
+    if feature.scope == "typical" and feature.count == 1:
         yield NoteWarning(
             code="typical",
             feature=place,
@@ -127,6 +128,11 @@ def _of_any(place: int, feature: Feature) -> Iterator[NoteWarning]:
             feature=place,
             sentence="OTHER SIDE: other than which? Mark it on the part before cutting.",
         )
+    is_seat = isinstance(feature, Countersink | Counterbore)
+    if feature.screw and (question := doubt_about(feature.screw, is_seat=is_seat)):
+        yield NoteWarning(
+            code="screw-unknown", feature=place, sentence=f"{feature.screw}: {question}."
+        )
     width = width_of(getattr(feature, "diameter", None))
     if width is not None and width > VERY_WIDE:
         yield NoteWarning(
@@ -137,33 +143,34 @@ def _of_any(place: int, feature: Feature) -> Iterator[NoteWarning]:
 
 
 def _of_countersink(place: int, seat: Countersink, group: list[Feature]) -> Iterator[NoteWarning]:
-    if seat.angle is None:
+    threaded = any(isinstance(feature, Thread) for feature in group)
+    screw = any(feature.screw for feature in group)
+    if seat.angle is None and not screw and not threaded:
         yield NoteWarning(
             code="angle-missing",
             feature=place,
-            sentence="The countersink has no angle: it must be the screw's if a screw sits there, "
-            "and may be any tidy one if it only takes the burr off. Ask which.",
+            sentence="Which angle? The countersink has none, and no screw is named: it must be "
+            "the screw's if one sits there, and may be any tidy one if it only takes the burr off.",
         )
+    elif seat.angle is None:
+        pass
     elif seat.angle.least is None and seat.angle.value not in USUAL_ANGLES:
         yield NoteWarning(
             code="angle-unusual",
             feature=place,
             sentence=f"{seat.angle.value:g}° is no usual angle of a countersink: check the print.",
         )
-    threaded = any(isinstance(feature, Thread) for feature in group)
-    screw = any(feature.screw for feature in group)
     if seat.diameter is None and seat.depth is None and not threaded and not screw:
         yield NoteWarning(
             code="size-missing",
             feature=place,
             sentence="The countersink has neither diameter nor depth, and no screw is named: ask.",
         )
-    if seat.head is not None and seat.head.state == "proud":
+    if seat.head is not None and seat.head.state == "proud" and seat.head.amount is None:
         yield NoteWarning(
             code="proud",
             feature=place,
-            sentence="The print asks for a head above the face: unusual outside aircraft skins, "
-            "where it is shaved. Ask before cutting.",
+            sentence="The print asks for a head above the face and does not say how far: ask.",
         )
 
 
@@ -174,7 +181,7 @@ def _of_counterbore(
     shallow = seat.depth is not None and _value(seat.depth) <= rules.number(
         "spotface.disguise_depth"
     )
-    if shallow or (seat.depth is None and not screw):
+    if shallow or (seat.depth is None and seat.left is None and not screw):
         yield NoteWarning(
             code="spotface-disguise",
             feature=place,
@@ -189,18 +196,15 @@ def _of_counterbore(
         )
 
 
-def _of_hole(place: int, hole: Hole, callout: Callout) -> Iterator[NoteWarning]:
-    """Ask about a wide shallow hole on the line above a narrower one, with × for the depth."""
-    after = callout.features[place + 1 : place + 2]
-    below = after[0] if after and isinstance(after[0], Hole) else None
-    width, narrow = width_of(hole.diameter), width_of(below.diameter) if below else None
-    by = re.search(r"\d\s*[×xX]\s*\d[\d.,]*\s*[UVW]?\s*\n", callout.text)
-    if by and hole.depth and width is not None and narrow is not None and narrow < width:
+def _of_thread(place: int, thread: Thread, group: list[Feature]) -> Iterator[NoteWarning]:
+    hole = next((one for one in group if isinstance(one, Hole)), None)
+    if hole is None or thread.depth is None or hole.depth is None:
+        return
+    if not _value(thread.depth) < _value(hole.depth):
         yield NoteWarning(
-            code="iso-above",
+            code="thread-depth",
             feature=place,
-            sentence="If these lines stand over one hole, ISO 15786 makes the upper one its "
-            "counterbore: ask.",
+            sentence="The thread is as deep as its drilled hole or deeper than it: which yields?",
         )
 
 

@@ -1,8 +1,9 @@
 """A feature while its sizes are still coming in."""
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from dataclasses import fields as fields_of
+from fractions import Fraction
 from typing import Any
 
 from seatwork.notes.features import (
@@ -19,6 +20,7 @@ from seatwork.notes.features import (
 from seatwork.notes.parsing import Phrase
 from seatwork.notes.sizes import Size
 
+HALF_THOU = 0.0005  # in; a size of three places is rounded by as much
 SEATS = (Countersink, Counterbore, Spotface, Counterdrill)
 DEPTH_BY_X = (Hole, Counterbore, Spotface, Counterdrill)
 
@@ -44,16 +46,23 @@ class Draft:
     said: dict[str, Any] = field(default_factory=dict)
     count: int | None = None
     above: bool = False  # written bare above its hole, as ISO 15786 does
+    bare: bool = False  # a hole without a word of its own
+    joined: str = ""  # the separator before it
+    by_depth: str = ""  # how the depth was given: "X", or "marked"
+    phrases: dict[str, Phrase] = field(default_factory=dict)  # what each size was read from
 
     def has(self, name: str) -> bool:
         """Tell whether the feature has a field of this name."""
         return any(f.name == name for f in fields_of(self.kind))
 
     def build(self, count: int) -> Feature:
-        """Return the finished feature."""
-        return self.kind(count=count, **self.said)
+        """Return the finished feature, its angle included."""
+        said = dict(self.said)
+        if self.is_side_angle():
+            said["angle"] = doubled(said["angle"])
+        return self.kind(count=count, **said)
 
-    def take(self, phrase: Phrase, size: Size, *, by: bool) -> bool:
+    def take(self, phrase: Phrase, size: Size, *, by: bool, also: Size | None = None) -> bool:
         """Take a size if it has a place for it.
 
         Parameters
@@ -64,6 +73,8 @@ class Draft:
             The size [mm or deg].
         by : bool
             Whether an X or BY stands before it.
+        also : Size, optional
+            The same size said again; a hole keeps it.
 
         Returns
         -------
@@ -73,9 +84,26 @@ class Draft:
         slot = self._slot(phrase, size, by)
         if slot is None or slot in self.said:
             return False
-        self.said[slot] = _doubled(size) if self._is_side_angle(phrase, slot) else size
+        self.said[slot] = size
+        self.phrases[slot] = phrase
+        if phrase.kind == "c_chamfer":
+            self.said["angle"] = Size(value=90.0, unit="deg")
+        if slot == "depth":
+            self.by_depth = "marked" if phrase.kind == "depth" else "X"
+        if also is not None and slot == "diameter" and self.kind is Hole:
+            self.said["also"] = also
+        if slot == "angle":
+            self._give_bound_to_leg()
         self.end = max(self.end, phrase.end)
         return True
+
+    def _give_bound_to_leg(self) -> None:
+        """Let MAX behind ``.015 X 45°`` bound the leg: the angle of an edge has none."""
+        name = {Chamfer: "leg", EdgeBreak: "size"}.get(self.kind, "")
+        leg, angle = self.said.get(name), self.said["angle"]
+        if leg is not None and angle.bound and not leg.bound:
+            self.said[name] = replace(leg, bound=angle.bound)
+            self.said["angle"] = replace(angle, bound="")
 
     def _slot(self, phrase: Phrase, size: Size, by: bool) -> str | None:
         if phrase.kind == "c_chamfer":
@@ -94,13 +122,22 @@ class Draft:
             return first
         return "depth" if by and self.kind in DEPTH_BY_X else None
 
-    def _is_side_angle(self, phrase: Phrase, slot: str) -> bool:
-        if slot != "angle" or "included" in phrase.marks:
+    def is_side_angle(self) -> bool:
+        """Tell whether the angle as written is that of one side, as in ``.03 X 45°``."""
+        phrase = self.phrases.get("angle")
+        if phrase is None or "included" in phrase.marks:
             return False
-        return self.kind is EdgeBreak or (self.kind is Chamfer and "diameter" not in self.said)
+        if "per_side" in phrase.marks or self.kind is EdgeBreak:
+            return True
+        return self.kind is Chamfer and "diameter" not in self.said
 
 
-def _doubled(size: Size) -> Size:
+def copy_of(draft: Draft) -> Draft:
+    """Return the same feature once more, for the other face of the part."""
+    return replace(draft, said=dict(draft.said), phrases=dict(draft.phrases))
+
+
+def doubled(size: Size) -> Size:
     """Return the included angle of a 45° per side angle, tolerance and all."""
 
     def twice(value: float | None) -> float | None:
@@ -146,5 +183,23 @@ def thread_fields(text: str) -> dict[str, Any]:
 def _named_size(size: str, threads_per_inch: float) -> str:
     """Return ``#10`` for 10-32, but ``1`` for 1-8: number sizes are fine-pitched."""
     size = size.replace("# ", "#").replace(" ", "-")
+    if "." in size:
+        return _name_of_decimal(size)
     numbered = re.fullmatch(r"0|[1-6]|8|10|12", size) and threads_per_inch >= 24
     return f"#{size}" if numbered else size
+
+
+def _name_of_decimal(size: str) -> str:
+    """Return ``1/4`` for .250 and ``#10`` for .190, as newer prints write sizes."""
+    inches = float(size)
+    for number in (*range(7), 8, 10, 12):
+        if abs(inches - (0.060 + 0.013 * number)) < HALF_THOU:
+            return f"#{number}"
+    sixteenths = Fraction(round(inches * 16), 16)
+    if abs(inches - float(sixteenths)) > HALF_THOU + 1e-9:
+        return size
+    whole, rest = divmod(sixteenths.numerator, sixteenths.denominator)
+    if not rest:
+        return str(whole)
+    part = f"{rest}/{sixteenths.denominator}"
+    return f"{whole}-{part}" if whole else part

@@ -5,11 +5,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from seatwork.notes.callout import NoteError
+from seatwork.notes.fastening import is_metric
 from seatwork.notes.parsing import Number, Phrase
 from seatwork.shop import HouseRules
 
 INCH_UNITS = ("IN", '"', "''", "THOU")
 WIDE = 3.0  # a bare size from here up is hardly in inches
+BORES = ("PROCESS", "COUNTERBORE", "COUNTERSINK", "SPOTFACE", "diameter", "HOLE")
 LEG = 1.0  # likewise for the leg of a chamfer
 
 
@@ -47,6 +49,8 @@ def decide(text: str, phrases: list[Phrase], system: str | None, rules: HouseRul
         return _against_print(text, phrases, system, inch, metric)
     if inch and metric:
         raise ask(text, metric[0], "some numbers are written the inch way and some the metric way")
+    if metric and not inch and _may_be_inches(phrases, metric):
+        raise ask(text, metric[0], "one number is written the metric way, and no size is wide")
     if inch or metric:
         return Decision("inch" if inch else "metric")
     shown = signs(phrases)
@@ -65,7 +69,8 @@ def lengths(phrases: list[Phrase]) -> list[Number]:
     for phrase in phrases:
         quantity = phrase.quantity
         if quantity and not quantity.is_angle and phrase.kind not in ("pitch", "depth_pair"):
-            found += (quantity.number, *quantity.others)
+            own = () if phrase.kind == "flush_within" else (quantity.number,)
+            found += (*own, *quantity.others)
     return found
 
 
@@ -75,6 +80,10 @@ def signs(phrases: Iterable[Phrase]) -> set[str]:
     found = {"inch" for n in lengths(phrases) if n.unit.startswith(INCH_UNITS) or _fraction(n)}
     found |= {"metric" for n in lengths(phrases) if n.unit.startswith("MM")}
     for phrase in phrases:
+        if phrase.kind == "ISO_CENTER":
+            found.add("metric")
+        if phrase.kind == "SCREW":
+            found.add("metric" if is_metric(phrase.text) else "inch")
         if phrase.kind == "drill_name" or (phrase.kind == "thread" and phrase.text[0] != "M"):
             found.add("inch")
         fit = phrase.quantity.fit if phrase.quantity else ""
@@ -134,6 +143,17 @@ def _small_angle_follows(following: list[Phrase]) -> bool:
         return False
     quantity = following[1].quantity
     return bool(quantity and quantity.is_angle and _amount(quantity.number) <= 45)
+
+
+def _may_be_inches(phrases: list[Phrase], metric: list[Number]) -> bool:
+    """Tell whether a zero before the point is all that speaks for mm, and every size is small.
+
+    ``SF 1.25 DIA, DRILL 0.5 THRU`` is likely in inches.
+    """
+    if any("," in number.text for number in metric) or "metric" in signs(phrases):
+        return False
+    bores = any(phrase.kind in BORES for phrase in phrases)
+    return bores and not _too_wide_for_inches(phrases)
 
 
 def _amount(number: Number) -> float:

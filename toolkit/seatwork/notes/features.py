@@ -228,6 +228,8 @@ class Spotface(Feature):
         Corner radius at the floor [mm], its bound as said.
     clean_up : bool
         Whether the note says that it only cleans up.
+    wrench_room : bool
+        Whether the wrench socket must go in, not the head alone.
     """
 
     diameter: Size | None = None
@@ -235,6 +237,7 @@ class Spotface(Feature):
     left: Size | None = None
     fillet: Size | None = None
     clean_up: bool = False
+    wrench_room: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -341,19 +344,3 @@ class Thread(Feature):
     depth: Size | None = None
     through: bool = False
     tap: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
-class BoltCircle(Feature):
-    """How the places are spread.
-
-    Parameters
-    ----------
-    diameter : Size or None
-        Diameter of the bolt circle [mm].
-    equally_spaced : bool
-        Whether the note says so.
-    """
-
-    diameter: Size | None = None
-    equally_spaced: bool = False

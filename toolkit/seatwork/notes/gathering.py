@@ -20,7 +20,11 @@ from seatwork.notes.features import (
 )
 from seatwork.notes.marking import SIZES
 from seatwork.notes.parsing import Phrase
+from seatwork.notes.repeats import agree, shown, threads_of, true_size
+from seatwork.notes.sizes import Size
 from seatwork.notes.sizing import Sizer
+
+SPREAD = 1.1  # limits of a diameter further apart than this are two sizes
 
 WORDS: dict[str, type[Feature]] = {
     "COUNTERBORE": Counterbore,
@@ -28,6 +32,7 @@ WORDS: dict[str, type[Feature]] = {
     "SPOTFACE": Spotface,
     "COUNTERDRILL": Counterdrill,
     "CENTER_DRILL": Counterdrill,
+    "CENTER": Counterdrill,
     "CHAMFER": Chamfer,
     "PROCESS": Hole,
 }
@@ -54,9 +59,11 @@ class Gathering:
         self.following: list[Phrase] = []
         self.line = 0
         self.by: Phrase | None = None
+        self.tap: Phrase | None = None
         self.count: tuple[int, Phrase] | None = None
         self.waiting: dict[str, str] = {}
         self.parted = False
+        self.separator = ""
 
     def fault(self, phrase: Phrase, fault: str, remedy: str) -> NoteError:
         """Return the error for a phrase."""
@@ -82,7 +89,39 @@ class Gathering:
         assert draft is not None
         if self.parted and not by and not self._reaches_back(draft, phrase):
             return False
-        return draft.take(phrase, self.sizer.size(phrase), by=by)
+        return self._take(draft, phrase, by)
+
+    def _take(self, draft: Draft, phrase: Phrase, by: bool) -> bool:
+        """Give a size to a feature, and hold what is said twice against each other."""
+        size, also = self.sizer.size(phrase), None
+        if phrase.also is not None:
+            self._check_said_twice(draft, phrase, phrase.also)
+            also = self.sizer.size(phrase.also)
+        if not draft.take(phrase, size, by=by, also=also):
+            return False
+        if draft.said.get("diameter") is size and far_apart(size):
+            raise self.fault(
+                phrase,
+                "two limits of a diameter so far apart, or a size and a depth?",
+                "write a depth as ↧ or DP, and limits as .380-.390",
+            )
+        return True
+
+    def _check_said_twice(self, draft: Draft, phrase: Phrase, again: Phrase) -> None:
+        if draft.kind is Counterdrill:
+            raise self.fault(again, "the bracket repeats no size I know", "write the number alone")
+        if agree(phrase, again):
+            return
+        name, decimal = (phrase, again) if again.quantity else (again, phrase)
+        name, decimal = (decimal, name) if _is_plain_decimal(name) else (name, decimal)
+        raise NoteError(
+            self.text,
+            start=again.start,
+            end=again.end,
+            fault=f"{shown(name)} is {true_size(name)}, not {shown(decimal)}: which holds?",
+            remedy="write the one that does",
+            options=(shown(name), shown(decimal)),
+        )
 
     def _reaches_back(self, draft: Draft, phrase: Phrase) -> bool:
         """Tell whether a size behind a comma or on a new line belongs to the word before."""
@@ -119,7 +158,7 @@ class Gathering:
         draft = self._new(kind, phrase)
         draft.said |= _word_fields(phrase)
         for size, by in sizes:
-            if not draft.take(size, self.sizer.size(size), by=by):
+            if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
         if sizes:
             draft.start = sizes[0][0].start
@@ -190,6 +229,7 @@ class Gathering:
             draft.count, self.count = self.count[0], None
         draft.said |= {name: value for name, value in self.waiting.items() if draft.has(name)}
         self.waiting = {}
+        draft.joined, self.separator = self.separator, ""
         self.drafts.append(draft)
         self.current, self.parted = draft, False
         return draft
@@ -202,9 +242,9 @@ class Gathering:
         sizes, self.lead = self.lead, []
         kind, above = self._kind_of_bare(sizes)
         draft = self._new(kind, sizes[0][0])
-        draft.above = above
+        draft.above, draft.bare = above, True
         for size, by in sizes:
-            if not draft.take(size, self.sizer.size(size), by=by):
+            if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
 
     def _kind_of_bare(self, sizes: list[tuple[Phrase, bool]]) -> tuple[type[Feature], bool]:
@@ -224,10 +264,32 @@ class Gathering:
                 return Counterbore, True
         if angle is None and len(sizes) == 1 and self._stands_below() and first.kind == "plain":
             return Hole, False
+        self._ask_about_tap(first)
+        if self.count is not None and re.search(r"\d\s+X", self.count[1].text):
+            number = self.count[0]
+            raise self.fault(
+                self.count[1],
+                f"{number} places, or {number} by {shown(first)}? and what is cut there?",
+                f"write {number}X ⌀{shown(first)} and its depth for holes",
+            )
         raise self.fault(
             first,
             "nothing says what this size is",
             "write ⌀ for a hole, or a word such as DRILL, CSK or C'BORE",
+        )
+
+    def _ask_about_tap(self, size: Phrase) -> None:
+        """Ask for the threads per inch of ``TAP 1/4``."""
+        if self.tap is None:
+            return
+        threads = threads_of(shown(size))
+        raise NoteError(
+            self.text,
+            start=size.start,
+            end=size.end,
+            fault=f"{' or '.join(threads)}?" if threads else "which pitch?",
+            remedy="write the thread whole, such as 1/4-20 UNC or M6",
+            options=threads,
         )
 
     def _kind_by_angle(self, angle: Phrase) -> type[Feature]:
@@ -258,7 +320,7 @@ class Gathering:
             self.line += 1
             return
         self._close_lead_before(phrase)
-        self.parted = True
+        self.parted, self.separator = True, phrase.text.strip() or "new line"
         if phrase.kind == "NEWLINE":
             self.line += 1
 
@@ -273,8 +335,22 @@ def _word_fields(phrase: Phrase) -> dict[str, str]:
     """Return what the word itself says: how a hole is made, what C'DRILL may mean."""
     if phrase.kind == "PROCESS":
         return {"process": PROCESS[phrase.text[:2]]}
-    if phrase.kind == "CENTER_DRILL":
+    if phrase.kind in ("CENTER_DRILL", "CENTER"):
         return {"meaning": "center drill"}
     if phrase.kind == "COUNTERDRILL":
         return {"meaning": "counterdrill" if phrase.text.startswith("COUNTER") else "ask"}
     return {}
+
+
+def far_apart(size: Size) -> bool:
+    """Tell whether limits are too far from each other to be those of one diameter."""
+    return (
+        size.least is not None
+        and size.greatest is not None
+        and (size.greatest > SPREAD * size.least)
+    )
+
+
+def _is_plain_decimal(phrase: Phrase) -> bool:
+    quantity = phrase.quantity
+    return quantity is not None and re.fullmatch(r"\d*\.\d+", quantity.number.text) is not None

@@ -74,9 +74,13 @@ def _starts(part: Part, group: list[Part]) -> bool:
     return not _can_be_one(part, partner)
 
 
+def _differ(first: int | None, second: int | None) -> bool:
+    return None not in (first, second) and first != second
+
+
 def _can_be_one(part: Part, partner: Part) -> bool:
     """Tell whether a hole and a thread can be one tapped hole."""
-    if None not in (part.count, partner.count) and part.count != partner.count:
+    if _differ(part.count, partner.count):
         return False
     hole, thread = (part, partner) if part.kind is Hole else (partner, part)
     return hole.width is None or thread.width is None or hole.width < thread.width
@@ -84,7 +88,7 @@ def _can_be_one(part: Part, partner: Part) -> bool:
 
 def _drilled_and_reamed(part: Part, other: Part) -> bool:
     """Tell whether two holes are one, drilled and then reamed."""
-    if None not in (part.count, other.count) and part.count != other.count:
+    if _differ(part.count, other.count):
         return False
     reamed, drilled = (part, other) if part.process == "ream" else (other, part)
     if reamed.process != "ream" or drilled.process not in ("", "drill"):

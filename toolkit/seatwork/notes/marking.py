@@ -1,35 +1,19 @@
 """First pass over the phrases: marks that stand before or behind a size join that size."""
 
-import re
-
 from seatwork.notes.callout import NoteError
 from seatwork.notes.parsing import Phrase
+from seatwork.notes.repeats import repeated_in_brackets, repeats
 
 SIZES = ("plain", "diameter", "depth", "drill_name", "c_chamfer")
 BREAKS = ("SEPARATOR", "NEWLINE")
-PITCHES: tuple[float, ...] = (
-    0.2,
-    0.25,
-    0.3,
-    0.35,
-    0.4,
-    0.45,
-    0.5,
-    0.6,
-    0.7,
-    0.75,
-    0.8,
-    1.0,
-    1.25,
-    1.5,
-    1.75,
-)
-PITCHES += (2.0, 2.5, 3.0, 3.5, 4.0, 4.5, 5.0, 5.5, 6.0)  # mm, ISO 261
-STEEPEST = 0.25  # pitch to diameter: M1 × 0.25 is the coarsest there is
+IDLE = ("FILLER", "TO_LIMIT", "ASIDE", "LEFT", "RIGHT")
+KIND = {"DIA": "diameter", "DEEP": "depth", "THICKNESS": "left", "LEAVE": "left"}
+KIND |= {"FILLET": "fillet"}
+NAMES = {"left": "thickness", "fillet": "corner radius"}
 
 
 def marked(text: str, phrases: list[Phrase]) -> list[Phrase]:
-    """Return the phrases with DIA, DEEP, INCL and parentheses joined to their sizes.
+    """Return the phrases with DIA, DEEP, THK, R, MAX, INCL and brackets joined to their sizes.
 
     Parameters
     ----------
@@ -43,117 +27,123 @@ def marked(text: str, phrases: list[Phrase]) -> list[Phrase]:
     NoteError
         At a mark with no size on either side.
     """
-    kept: list[Phrase] = []
-    for index, phrase in enumerate(phrases):
-        if phrase.kind in ("DIA", "DEEP"):
-            _join(text, phrase, kept, phrases[index + 1 : index + 4])
-        elif phrase.kind == "INCLUDED":
-            _mark_angle(text, phrase, kept)
-        elif phrase.kind == "RIGHT":
-            _close(kept)
-        elif phrase.kind != "FILLER" and phrase.kind != "TO_LIMIT":
-            kept.append(phrase)
-    return [phrase for phrase in kept if phrase.kind != "LEFT"]
+    return Marking(text, repeated_in_brackets(phrases)).run()
 
 
-def with_thread_numbers(text: str, phrases: list[Phrase]) -> list[Phrase]:
-    """Return the phrases with what stands behind ``M10 ×`` named: pitch or pair of depths.
+class Marking:
+    """Joins the marks of one note to their sizes.
 
     Parameters
     ----------
     text : str
         The note, for errors.
     phrases : list of Phrase
-        As parsed; a number behind a metric thread is changed.
-
-    Raises
-    ------
-    NoteError
-        Where it can be either a pitch or a depth.
+        Its phrases, brackets read.
     """
-    for thread, by, number in zip(phrases, phrases[1:], phrases[2:], strict=False):
-        is_metric = thread.kind == "thread" and re.fullmatch(r"M[^-]+", thread.text)
-        if is_metric and by.kind == "BY" and number.kind == "plain" and number.quantity:
-            deep = phrases[phrases.index(number) + 1 :][:1]
-            if not (deep and deep[0].kind == "DEEP"):
-                number.kind = _thread_number(text, thread, number)
-    return phrases
 
+    def __init__(self, text: str, phrases: list[Phrase]) -> None:
+        self.text = text
+        self.rest = [phrase for phrase in phrases if phrase.kind not in IDLE]
+        self.kept: list[Phrase] = []
+        self.bound: Phrase | None = None
 
-def _thread_number(text: str, thread: Phrase, number: Phrase) -> str:
-    """Return "pitch", "depth_pair" or "plain" for a number behind a metric thread."""
-    quantity = number.quantity
-    assert quantity is not None
-    diameter = float(thread.text[1:].replace(",", "."))
-    digits = quantity.number.text.replace(",", ".")
-    pair = re.fullmatch(r"(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)", digits)
-    if pair:
-        return "depth_pair" if float(pair[1]) >= diameter / 2 else "plain"
-    if quantity.number.unit or not re.fullmatch(r"\d*\.?\d+", digits):
-        return "plain"
-    value = float(digits)
-    if value > STEEPEST * diameter:
-        return "plain"
-    if value in PITCHES and not (digits.startswith(".") and diameter >= 5):
-        return "pitch"
-    raise NoteError(
-        text,
-        start=number.start,
-        end=number.end,
-        fault="a pitch or a depth?",
-        remedy="write the depth as ↧ or DP, the pitch as in M8 X 1.25",
-    )
+    def run(self) -> list[Phrase]:
+        """Return the phrases that are left."""
+        while self.rest:
+            self._place(self.rest.pop(0))
+        if self.bound is not None:
+            raise self._fault(self.bound, "it bounds no size", "write it behind its size")
+        return self.kept
 
+    def _place(self, phrase: Phrase) -> None:
+        if phrase.kind in KIND:
+            self._join(phrase, KIND[phrase.kind])
+        elif phrase.kind in ("INCLUDED", "PER_SIDE"):
+            self._mark_angle(phrase)
+        elif phrase.kind == "BOUND":
+            self._take_bound(phrase)
+        elif phrase.kind == "FULL_THREAD":
+            if self.kept and _open(self.kept[-1], "depth"):
+                self.kept[-1].kind = "depth"
+        elif self.kept and repeats(self.kept[-1], phrase):
+            self.kept[-1].also = phrase
+        else:
+            self._keep(phrase)
 
-def _join(text: str, mark: Phrase, before: list[Phrase], after: list[Phrase]) -> None:
-    kind = "diameter" if mark.kind == "DIA" else "depth"
-    follows = [phrase for phrase in after[:2] if phrase.kind != "FILLER"]
-    last = before[-1] if before else None
-    if last and _open(last, kind) and not _belongs_ahead(mark, before, after):
-        last.kind = kind
-        last.end = mark.end
-    elif follows and _open(follows[0], kind):
-        follows[0].kind = kind
-        follows[0].start = mark.start
-    else:
-        raise NoteError(
-            text,
-            start=mark.start,
-            end=mark.end,
-            fault=f"no size stands by this {kind}",
-            remedy=f"write the {kind}, such as .25 {mark.text}",
-        )
+    def _keep(self, phrase: Phrase) -> None:
+        if self.bound is not None and phrase.quantity is not None:
+            phrase.bound = self.bound.text[:3].lower()
+            self.bound = None
+        self.kept.append(phrase)
+
+    def _take_bound(self, bound: Phrase) -> None:
+        """Give MAX or MIN to the size it stands behind, else to the next one."""
+        last = self.kept[-1] if self.kept else None
+        ahead = self.rest[0] if self.rest else None
+        leads = ahead is not None and ahead.kind == "LEAVE"
+        if last is not None and last.quantity is not None and not leads:
+            last.bound = last.bound or bound.text[:3].lower()
+        elif self.bound is not None:
+            raise self._fault(bound, "two bounds for one size", "write one of them")
+        else:
+            self.bound = bound
+
+    def _join(self, mark: Phrase, kind: str) -> None:
+        last = self.kept[-1] if self.kept else None
+        follows = self._size_ahead()
+        if last is not None and last.kind == kind == "left":
+            return
+        if last and _open(last, kind) and not self._belongs_ahead(mark, follows):
+            last.kind = kind
+            last.end = mark.end
+        elif follows and _open(follows, kind):
+            follows.kind = kind
+            follows.start = mark.start
+            if mark.kind == "THICKNESS" and last is not None:
+                self._hand_bound_on(last, follows)
+        else:
+            name = NAMES.get(kind, kind)
+            raise self._fault(
+                mark, f"no size stands by this {name}", f"write the {name}, such as .25 {mark.text}"
+            )
+
+    def _size_ahead(self) -> Phrase | None:
+        """Return the size right behind a mark; MAX and MIN may stand between."""
+        return next((one for one in self.rest[:2] if one.kind != "BOUND"), None)
+
+    def _belongs_ahead(self, mark: Phrase, follows: Phrase | None) -> bool:
+        """Tell whether a mark with sizes on either side speaks for the one behind it."""
+        if follows is None or not _open(follows, KIND[mark.kind]) or mark.kind == "DIA":
+            return False
+        if mark.kind != "DEEP":
+            return True
+        place = self.rest.index(follows) + 1
+        closed = len(self.rest) <= place or self.rest[place].kind not in ("DEEP", "DIA")
+        behind_x = len(self.kept) > 1 and self.kept[-2].kind == "BY"
+        return closed and not behind_x
+
+    def _hand_bound_on(self, last: Phrase, follows: Phrase) -> None:
+        """Give MIN in ``⌀1-1/4 MIN FLANGE .500`` to the flange."""
+        if last.quantity is None or not last.quantity.bounds:
+            return
+        follows.bound = last.quantity.bounds[-1]
+        last.quantity = last.quantity.without_bounds()
+
+    def _mark_angle(self, mark: Phrase) -> None:
+        last = self.kept[-1] if self.kept else None
+        if last is None or not last.is_angle:
+            raise self._fault(
+                mark,
+                f"no angle stands before {mark.text}",
+                f"write the angle, such as 82° {mark.text}",
+            )
+        last.marks.add("included" if mark.kind == "INCLUDED" else "per_side")
+
+    def _fault(self, phrase: Phrase, fault: str, remedy: str) -> NoteError:
+        return NoteError(self.text, start=phrase.start, end=phrase.end, fault=fault, remedy=remedy)
 
 
 def _open(phrase: Phrase, kind: str) -> bool:
     """Tell whether a phrase is a length that this mark can still say something about."""
     is_length = phrase.quantity is not None and not phrase.quantity.is_angle
     return (phrase.kind == "plain" and is_length) or phrase.kind == kind == "diameter"
-
-
-def _belongs_ahead(mark: Phrase, before: list[Phrase], after: list[Phrase]) -> bool:
-    """Tell whether DEPTH in ``C'BORE .438 DEPTH .25`` speaks for the size behind it."""
-    if mark.kind != "DEEP" or not after or not _open(after[0], "depth"):
-        return False
-    closed = len(after) < 2 or after[1].kind not in ("DEEP", "DIA")
-    behind_x = len(before) > 1 and before[-2].kind == "BY"
-    return closed and not behind_x
-
-
-def _mark_angle(text: str, mark: Phrase, before: list[Phrase]) -> None:
-    last = before[-1] if before else None
-    if last is None or last.quantity is None or not last.quantity.is_angle:
-        raise NoteError(
-            text,
-            start=mark.start,
-            end=mark.end,
-            fault="no angle stands before INCL",
-            remedy="write the angle, such as 82° INCL",
-        )
-    last.marks.add("included")
-
-
-def _close(before: list[Phrase]) -> None:
-    """Make ``(.250)`` a reference size; other parentheses only hold their words together."""
-    if len(before) > 1 and before[-2].kind == "LEFT" and before[-1].quantity:
-        before[-1].marks.add("reference")

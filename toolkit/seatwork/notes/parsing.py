@@ -1,6 +1,6 @@
 """The grammar at work: a note's text turned into a row of phrases with their places."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from importlib import resources
 from typing import TYPE_CHECKING, Any
@@ -36,6 +36,10 @@ class Quantity:
         """Whether any of its numbers is in degrees."""
         return any(n.unit.startswith(("°", "DEG")) for n in (self.number, *self.others))
 
+    def without_bounds(self) -> "Quantity":
+        """Return the same without MAX and MIN."""
+        return replace(self, bounds=())
+
 
 @dataclass(slots=True)
 class Phrase:
@@ -47,6 +51,13 @@ class Phrase:
     text: str = ""
     quantity: Quantity | None = None
     marks: set[str] = field(default_factory=set)
+    bound: str = ""
+    also: "Phrase | None" = None  # the same drill said again, in brackets
+
+    @property
+    def is_angle(self) -> bool:
+        """Whether it is a size in degrees."""
+        return self.quantity is not None and self.quantity.is_angle
 
 
 @lru_cache(maxsize=1)
@@ -87,6 +98,10 @@ def _phrase(tree: Any) -> Phrase:
     found = next((c for c in tree.children if getattr(c, "data", "") == "quantity"), None)
     marks = {"reference"} if any(token.type == "LEFT" for token in tokens) else set()
     quantity = _quantity(found) if found is not None else None
+    if kind == "flush_within":
+        within = tree.children[-1]
+        others = tuple(_others(within))
+        quantity = Quantity(Number("0", others[0].unit, start, start), str(within.data), others)
     return Phrase(kind, start, end, " ".join(tokens), quantity, marks)
 
 
@@ -116,6 +131,8 @@ def _others(tree: Any) -> list[Number]:
             found.append(_number(child.children[1], str(child.children[0])))
         elif name == "number":
             found.append(_number(child))
+        elif getattr(child, "type", "") in ("NO_MORE", "NO_LESS"):
+            found.append(Number("0", "", child.start_pos, child.end_pos, "+"))
     return found
 
 

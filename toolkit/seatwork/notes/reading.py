@@ -5,6 +5,7 @@ from difflib import get_close_matches
 from typing import TYPE_CHECKING
 
 from seatwork.errors import SeatworkError
+from seatwork.notes.apart import Apart, set_apart
 from seatwork.notes.assembly import Assembler
 from seatwork.notes.assuming import assumptions
 from seatwork.notes.callout import Assumption, Callout, NoteError
@@ -12,9 +13,12 @@ from seatwork.notes.characters import plain
 from seatwork.notes.composition import compose
 from seatwork.notes.doubting import warnings
 from seatwork.notes.evidence import Decision, decide
+from seatwork.notes.fastening import with_screws
 from seatwork.notes.features import Feature
-from seatwork.notes.marking import marked, with_thread_numbers
+from seatwork.notes.marking import marked
+from seatwork.notes.misleading import check
 from seatwork.notes.parsing import Phrase, phrases
+from seatwork.notes.pitches import with_thread_numbers
 from seatwork.notes.sizing import Sizer
 from seatwork.shop import HouseRules
 from seatwork.shop import rules as rules_in_force
@@ -25,6 +29,8 @@ if TYPE_CHECKING:
 LONGEST = 2000  # characters
 MOST_FEATURES = 40  # holes, seats and edges of one note
 CUTS = 3  # how often a note that cannot be read is shortened to find what was understood
+CLOSE = 0.74  # how much of a word must be right for another to be offered in its place
+WANTED = "name it as #10-32 flat head, 3/8 SHCS, M6 ISO 10642 or 1/8 flush rivet"
 VOCABULARY = """
 DRILL REAM BORE PUNCH TAP THREAD HOLE HOLES PLACES THRU THROUGH DEEP DEPTH DIA CSK COUNTERSINK
 C'SINK CBORE C'BORE COUNTERBORE SF SPOTFACE SFACE CDRILL COUNTERDRILL CENTER CHAM CHAMFER CHFR
@@ -76,7 +82,8 @@ def read(text: str, system: str | None = None, rules: HouseRules | None = None) 
 
 
 def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
-    as_parsed = _parsed(text)
+    apart = set_apart(plain(text))
+    as_parsed = _parsed(text, apart)
     decision = decide(text, as_parsed, system, rules)
     sizer = Sizer(text, decision.system)
     features = Assembler(text, sizer).run(marked(text, as_parsed))
@@ -89,6 +96,7 @@ def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
     said = Callout(features=features, system=decision.system, text=text)
     return Callout(
         features=features,
+        said_not_used=apart.said(text),
         assumptions=(*_about_system(decision, rules), *assumptions(said, rules)),
         warnings=warnings(said, as_parsed, decision, sizer.differing, rules),
         system=decision.system,
@@ -109,11 +117,12 @@ def _check(text: object, system: str | None) -> None:
         raise SeatworkError(system, "that is no unit system", 'write "inch" or "metric"')
 
 
-def _parsed(text: str) -> list[Phrase]:
+def _parsed(text: str, apart: Apart) -> list[Phrase]:
     from lark.exceptions import UnexpectedInput
 
+    check(text, apart.text)
     try:
-        return with_thread_numbers(text, phrases(plain(text)))
+        return with_thread_numbers(text, with_screws(text, phrases(apart.text)))
     except UnexpectedInput as error:
         raise _cannot_read(text, error) from error
 
@@ -141,11 +150,13 @@ def _place(text: str, error: "UnexpectedInput") -> tuple[int, int]:
 def _why(word: str, at_the_end: bool) -> tuple[str, str]:
     if at_the_end:
         return "the note stops in the middle", "write the size or word that is missing"
-    near = get_close_matches(word, VOCABULARY.split(), n=1, cutoff=0.6)
+    if word == "FOR":
+        return "no screw that I know is named behind FOR", WANTED
+    near = get_close_matches(word, VOCABULARY.split(), n=1, cutoff=CLOSE)
     if word[:1].isalpha():
         if near and near[0] == word:
             return "that word cannot stand here", "write the size or sign that belongs before it"
-        meant = f"{near[0]} may be meant" if near else "leave it out"
+        meant = f"{near[0]} may be meant" if near else "ask what it means before it is cut"
         return (
             "that is no word of a note here",
             f"{meant}; known are CSK, C'BORE, S.F., DRILL, THRU",
@@ -159,7 +170,9 @@ def _before(text: str) -> tuple[Feature, ...]:
 
     for _ in range(CUTS):
         try:
-            found = with_thread_numbers(text, phrases(plain(text)))
+            found = with_thread_numbers(
+                text, with_screws(text, phrases(set_apart(plain(text)).text))
+            )
             system = decide(text, found, None, rules_in_force()).system
             return Assembler(text, Sizer(text, system)).run(marked(text, found))
         except UnexpectedInput as error:

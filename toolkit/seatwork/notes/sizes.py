@@ -1,5 +1,6 @@
 """Sizes as a print note gives them: a value with its tolerance, limits, fit or bound."""
 
+import re
 from dataclasses import dataclass
 from math import isfinite
 
@@ -107,3 +108,15 @@ class Size:
         if self.greatest is not None or self.value is None:
             return self.greatest
         return self.value + (self.upper or 0.0)
+
+
+def drill_name(text: str) -> str:
+    """Return a drill's name as the lists have it, for ``NO. 7`` or ``LTR F``.
+
+    Examples
+    --------
+    >>> drill_name("NO. 7"), drill_name("LETTER F")
+    ('#7', 'F')
+    """
+    found = re.search(r"\d+", text)
+    return f"#{int(found[0])}" if found else text.replace("⌀", "").split()[-1]

@@ -6,7 +6,7 @@ from seatwork import units
 from seatwork.errors import SeatworkError
 from seatwork.notes.callout import NoteError
 from seatwork.notes.parsing import Number, Phrase, Quantity
-from seatwork.notes.sizes import Size
+from seatwork.notes.sizes import Size, drill_name
 
 DUAL_MAY_DIFFER = 0.06  # mm; both sides of a dual size are rounded, one of them to .001 in
 INCH_MARKS = {"''": '"', "IN.": "in", "MM.": "mm"}
@@ -37,7 +37,7 @@ class Sizer:
             At the number that cannot stand.
         """
         if phrase.quantity is None:
-            return Size(name=_drill_name(phrase.text))
+            return Size(name=drill_name(phrase.text))
         quantity = phrase.quantity
         bound = _bound(quantity, phrase)
         unit = "deg" if quantity.is_angle else self._unit(quantity.number)
@@ -45,23 +45,24 @@ class Sizer:
         self._compare_dual(quantity, value, unit)
         if quantity.tolerance == "limits":
             return self._limits(quantity, value, unit, bound)
-        if not value > 0:
+        if not value > 0 and phrase.kind != "flush_within":
             raise self._fault(quantity.number, "a size of nothing", "write the size")
         upper, lower = self._deviations(quantity, unit)
         size = Size(value=value, unit=unit, upper=upper, lower=lower, fit=quantity.fit, bound=bound)
         self._check_angle(size, quantity.number)
         return size
 
-    def _limits(self, quantity: Quantity, least: float, unit: str, bound: str) -> Size:
+    def _limits(self, quantity: Quantity, first: float, unit: str, bound: str) -> Size:
+        """Return limits, in whichever order they stand."""
         other = quantity.others[0]
         if unit != "deg" and not other.unit:
             other = Number(other.text, quantity.number.unit, other.start, other.end)
-        greatest = self._value(other, unit)
+        least, greatest = sorted((first, self._value(other, unit)))
         if not least < greatest:
             raise self._fault(
                 other,
-                "limits run from the least size to the greatest",
-                "turn them round, or mark a depth with DP and a tolerance with ±",
+                "two limits are two sizes",
+                "write both, or mark a depth with DP and a tolerance with ±",
             )
         size = Size.limits(least=least, greatest=greatest, unit=unit, bound=bound)
         self._check_angle(size, other)
@@ -113,9 +114,4 @@ class Sizer:
 def _bound(quantity: Quantity, phrase: Phrase) -> str:
     if "reference" in phrase.marks:
         return "ref"
-    return quantity.bounds[-1] if quantity.bounds else ""
-
-
-def _drill_name(text: str) -> str:
-    found = re.search(r"\d+", text)
-    return f"#{int(found[0])}" if found else text.replace("⌀", "").split()[-1]
+    return quantity.bounds[-1] if quantity.bounds else phrase.bound

@@ -1,7 +1,7 @@
 """Counts and order: drafts of one note put hole by hole, each with its number of places."""
 
 from seatwork.notes.drafts import SEATS, Draft
-from seatwork.notes.features import Feature, Hole, Thread
+from seatwork.notes.features import FLOOR, Counterbore, Countersink, Feature, Hole, Thread
 from seatwork.notes.grouping import Part, grouped, major_diameter, width_of
 from seatwork.notes.parsing import Phrase
 
@@ -26,7 +26,25 @@ def features_of(
         for draft in group:
             if draft.count is None:
                 draft.count = number
+    for group in groups:
+        _lay_on_floors(group)
     return tuple(draft.build(_count(draft, group)) for group in groups for draft in group)
+
+
+def _lay_on_floors(group: list[Draft]) -> None:
+    """Lay a countersink that is narrower than the counterbore before it on its floor."""
+    bore: Draft | None = None
+    for draft in group:
+        if draft.kind is Counterbore:
+            bore = draft
+        elif draft.kind is Countersink and bore is not None and _narrower(draft, bore):
+            draft.said.setdefault("measured_from", FLOOR)
+
+
+def _narrower(sink: Draft, bore: Draft) -> bool:
+    widths = [width_of(draft.said.get("diameter")) for draft in (sink, bore)]
+    one_face = sink.said.get("side", "") in ("", bore.said.get("side", ""))
+    return one_face and None not in widths and widths[0] < widths[1]  # type: ignore[operator]
 
 
 def _holes_first(drafts: list[Draft]) -> list[Draft]:

@@ -145,7 +145,7 @@ def _group(group: tuple[notes.Feature, ...], screw: Screw | None, order: Order) 
     drilled = next((one for one in group if isinstance(one, notes.Counterdrill)), None)
     if drilled is not None:
         return _counterdrills(drilled, group, order)
-    if all(isinstance(one, notes.EdgeBreak | notes.BoltCircle) for one in group):
+    if all(isinstance(one, notes.EdgeBreak) for one in group):
         return [_edge_plan(one, order) for one in group if isinstance(one, notes.EdgeBreak)]
     return hole_and_seats(group, place_of(group, screw=screw, order=order), order)
 

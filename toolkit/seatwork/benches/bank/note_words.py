@@ -2,7 +2,6 @@
 
 from seatwork.notes import (
     Assumption,
-    BoltCircle,
     Chamfer,
     Counterbore,
     Counterdrill,
@@ -115,8 +114,6 @@ def _name(feature: Feature) -> str:
             )
         case Thread():
             return _thread(feature)
-        case BoltCircle():
-            return "bolt circle, equally spaced" if feature.equally_spaced else "bolt circle"
     return "feature"
 
 
