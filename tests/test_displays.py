@@ -106,7 +106,7 @@ def more() -> list[Any]:
     callout = sw.read("⌀.201 THRU, 1/4-20 UNC ↧ .50, C'BORE .40 ↧ .25, .03 X 45° CHAMFER")
     edge = sw.read("BREAK EDGES .015")
     round_it = sw.read("4X ⌀.201 THRU EQ SP ON 3.00 B.C., SF ⌀1.00, CENTER DRILL")
-    flush = sw.read("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD, FLUSH TO .010 BELOW")
+    flush = sw.read("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD, FLUSH TO .010 BELOW, OTHER SIDE")
     found = [
         *(callout, edge, round_it, flush, sw.shop.Shop.at()),
         *(list(sw.cutting.SHORTCUTS.values()), list(sw.cutting.SPREAD)),

@@ -9,6 +9,7 @@ import re
 from seatwork.notes.callout import NoteError
 from seatwork.notes.drafts import SEATS, Draft
 from seatwork.notes.features import (
+    LARGEST_COUNT,
     Chamfer,
     Counterbore,
     Counterdrill,
@@ -233,6 +234,14 @@ class Gathering:
         self.drafts.append(draft)
         self.current, self.parted = draft, False
         return draft
+
+    def _last(self, kinds: tuple[type[Feature], ...]) -> Draft | None:
+        return next((d for d in reversed(self.drafts) if d.kind in kinds), None)
+
+    def _checked_count(self, number: int, phrase: Phrase) -> int:
+        if not 1 <= number <= LARGEST_COUNT:
+            raise self.fault(phrase, "that is no number of places", f"write 1 to {LARGEST_COUNT}")
+        return number
 
     def _close_lead(self) -> None:
         """Make a hole, or a bare chamfer or countersink, of sizes that have no word."""

@@ -9,7 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.notes.parsing import Phrase
 from seatwork.notes.sizes import drill_name
 
-MM_PER_INCH = Decimal("25.4")
+FINE = 9  # decimal places of an inch that sizes are held against each other in
 BESIDE = ("PROCESS", "HOLE", "DIA")
 """Words that may stand between a size and the bracket that says it again."""
 
@@ -120,12 +120,12 @@ def _inches(phrase: Phrase) -> Decimal | None:
         mm = units.length(f"{phrase.quantity.number.text} in")
     except SeatworkError:
         return None
-    return round(Decimal(repr(mm)) / MM_PER_INCH, 9)
+    return units.rounded_length(mm, "inch", FINE)
 
 
 @cache
 def _drill_inches(name: str) -> Decimal:
-    return round(Decimal(repr(hardware.drill(name).diameter)) / MM_PER_INCH, 9)
+    return units.rounded_length(hardware.drill(name).diameter, "inch", FINE)
 
 
 def true_size(name: Phrase) -> str:
