@@ -142,7 +142,10 @@ def test_any_question_of_the_bank_that_asks_for_a_number(tmp_path, monkeypatch):
     own = text.replace('"spindle-speed"', '"our-spindle"')
     (folder / "our_spindle.py").write_text(own, encoding="utf-8")
     (folder / "broken.py").write_text("def\n", encoding="utf-8")
+    (folder / "loud.py").write_text("open('run', 'w')\n", encoding="utf-8")
     monkeypatch.chdir(tmp_path)
     assert topics()[-1] == "our-spindle"
+    benches.slips()
+    assert not (tmp_path / "run").exists(), "files are run only for a type that is picked"
     bench = benches.slips(pick="our-spindle")
     assert eval(bench.code(), {"benches": benches}).text == bench.text

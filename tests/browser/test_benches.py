@@ -228,3 +228,27 @@ def test_axe_finds_nothing(name, lab, page):
         (v["id"], [n["html"][:200] for n in v["nodes"]]) for v in found.response["violations"]
     ]
     assert not faults, faults
+
+
+def test_a_screw_is_typed_by_its_name(lab, page):
+    """The last entry of the menu opens a line; a name that could be two asks, then one is taken."""
+    run(lab, page, "typed_screw.ipynb", "benches.flush()")
+    bring(page)
+    before = label(page)
+    menu = page.locator(".widget-dropdown select:visible").first
+    menu.select_option(label="another screw ...")
+    line = page.locator(".seatwork-text input:visible")
+    line.fill("M6 flat head")
+    line.press("Enter")
+    page.locator(".seatwork-trouble:visible").filter(
+        has_text="slotted, recessed or socket?"
+    ).wait_for()
+    keep(page, "flush-asks")
+    assert label(page) == before
+    assert "M6 socket flat" in menu.inner_text().replace("\xa0", " ")
+    line.fill("5/16 flat head machine screw")
+    line.press("Enter")
+    assert "flat head machine screw" in changed(page, before)
+    line.wait_for(state="hidden")
+    assert menu.input_value() == "5/16 flat head machine screw"
+    keep(page, "flush-typed")

@@ -8,7 +8,7 @@ import pytest
 
 PICTURE = ".seatwork-picture svg"
 STILL = ".jp-OutputArea-output img"
-BOX = ".seatwork-text :is(input, textarea)"
+BOX = ".seatwork-text :is(input, textarea):visible"
 SHOWN = 640
 """Height of the notebook's page under JupyterLab's bars in a window of 1280 x 720 [px]."""
 
@@ -38,7 +38,7 @@ class Walk:
 
 BENCHES = {
     "cutters": Walk(
-        opens_with="Which would you take for the hole edges",
+        opens_with="Which would you take for the edges of the holes",
         press="Show the answer",
         tells="Take D, XH90",
     ),

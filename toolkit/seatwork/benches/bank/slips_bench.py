@@ -77,7 +77,7 @@ class Slips(Bench[Looked]):
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="opened", label="What gives it?", back="Hide what gives it", redraws=True),
         Pick(name="pick", label="Question", listed=topics, known=kind_of, start=START,
-             redraws=True),
+             others="another question type", redraws=True),
         TextLine(name="answer", label="The learner wrote", longest=LONGEST, redraws=True),
         Number(name="learner", label="Learner's numbers", kind="count", low=1, high=LEARNERS,
                start=FIRST, why="the class has twelve", folded=True, redraws=True),

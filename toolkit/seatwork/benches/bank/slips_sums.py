@@ -5,6 +5,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
+from seatwork.questions.left_out import described
 from seatwork.questions.registry import all_types, named, own_types
 from seatwork.questions.type.draws import generator
 from seatwork.questions.type.parts import NumberPart
@@ -27,12 +28,13 @@ TOPICS = {
 
 
 def topics() -> tuple[str, ...]:
-    """Name the topics, and the workbook's own question types that ask for a number."""
-    return (*TOPICS, *(name for name, kind in _own().items() if _asks_number(kind)))
+    """Name the topics, and the workbook's own question types, whose files are only read here."""
+    own = described(folder) if (folder := _folder()) else {}
+    return (*TOPICS, *(name for name in own if name not in all_types()))
 
 
 def kind_of(name: str) -> type[Question]:
-    """Find the question type of a topic, or the type of that name.
+    """Find the question type of a topic, or the type of that name; an own one is run for it.
 
     Raises
     ------
@@ -41,7 +43,7 @@ def kind_of(name: str) -> type[Question]:
     """
     if name in TOPICS:
         return all_types()[TOPICS[name][0]]
-    kind = named(name, _own())
+    kind = all_types().get(name) or named(name, _own())
     if not _asks_number(kind):
         raise SeatworkError(name, "this question asks for no number", "take one that does")
     return kind
@@ -69,12 +71,19 @@ def _asks_number(kind: type[Question]) -> bool:
     return isinstance(kind.draw(generator(b"looked at")).main, NumberPart)
 
 
+def _folder() -> Path | None:
+    """Return the folder of the workbook's own question types, if it has one."""
+    found = find()
+    return found / "questions" if found and (found / "questions").is_dir() else None
+
+
 def _own() -> dict[str, type[Question]]:
     """Return the workbook's own types; one with a fault is left out, as it is on sheets."""
-    folder = find()
-    files = sorted((folder / "questions").glob("*.py")) if folder else []
-    saved = tuple((path, path.stat().st_mtime_ns) for path in files)
-    return _read(folder / "questions", saved) if folder and files else {}
+    folder = _folder()
+    if folder is None:
+        return {}
+    files = sorted(folder.glob("*.py"))
+    return _read(folder, tuple((path, path.stat().st_mtime_ns) for path in files))
 
 
 @lru_cache(maxsize=2)

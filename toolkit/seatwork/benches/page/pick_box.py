@@ -1,7 +1,6 @@
 """The box of a name: a menu of the shop's list and, where others may be named, a line to type."""
 
 from collections.abc import Callable
-from typing import Any
 
 import ipywidgets
 
@@ -22,7 +21,7 @@ class PickBox(ipywidgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
 
     def __init__(self, control: Pick, asked: Callable[[str], str]) -> None:
         self._control, self._asked = control, asked
-        self._laying = True
+        self._held, self._laying = "", True
         self.menu = ipywidgets.Dropdown(description=control.label)
         self.line = ipywidgets.Text(
             placeholder=f"{control.others}, then Enter", continuous_update=False
@@ -30,23 +29,27 @@ class PickBox(ipywidgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
         for part in (self.menu, self.line):
             part.style.description_width = "initial"
         self.line.add_class("seatwork-text")
-        super().__init__(children=[self.menu, self.line])
+        super().__init__(children=[self.menu, *([self.line] if control.others else [])])
         self.menu.observe(lambda change: self._picked(change["new"]), "value")
         self.line.observe(lambda change: self._typed(change["new"]), "value")
 
-    def lay(self, value: str, offered: tuple[str, ...] = ()) -> None:
-        """Show the name that holds; names `offered` to choose from stand below the list's."""
+    def lay(self, value: str) -> None:
+        """Show the name that holds."""
+        self._held = value
+        self._show((value,), value)
+        self._open(False)
+
+    def _show(self, own: tuple[str, ...], value: str) -> None:
+        """Fill the menu: the list's names, `own` ones, and the entry that opens the line."""
         self._laying = True
-        own = [name for name in (value, *offered) if name not in self._control.listed()]
-        names = [*self._control.listed(), *dict.fromkeys(own)]
+        names = dict.fromkeys((*self._control.listed(), *own))
         more = [(f"{self._control.others} ...", "")] if self._control.others else []
         self.menu.options = [*((name, name) for name in names), *more]
         self.menu.value = value
-        self._open(False)
-        self._held = value
         self._laying = False
 
     def _open(self, wanted: bool) -> None:
+        """Show the line or hide it, without a name."""
         self.line.layout.display = None if wanted else "none"
         self.line.value = ""
 
@@ -63,9 +66,7 @@ class PickBox(ipywidgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
         if self._laying or not text.strip():
             return
         if self._asked(text):
-            offered = _meant(self._control, text)
-            if offered:
-                self.lay(self._held, offered)
+            self._show((self._held, *_meant(self._control, text)), "")
 
 
 def _meant(control: Pick, text: str) -> tuple[str, ...]:
@@ -73,6 +74,5 @@ def _meant(control: Pick, text: str) -> tuple[str, ...]:
     try:
         control.known(text)
     except SeatworkError as error:
-        choices: Any = getattr(error, "options", ())
-        return tuple(choices)
+        return error.options
     return ()
