@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
-from seatwork.hardware import drill, drills, next_drill
+from seatwork.hardware import beside, drill, drills, drills_of, next_drill
 
 
 @pytest.mark.parametrize(
@@ -25,8 +25,8 @@ from seatwork.hardware import drill, drills, next_drill
         ("6,6 mm", "6.6 mm"),
         (".201", "#7"),
         ("0.257 in", "F"),
-        (".266", "H"),
-        (".250", "E"),
+        (".266", "17/64"),
+        (".250", "1/4"),
         ("33 mm", "33 mm"),
         ("0.5 mm", "0.5 mm"),
         (".5", "1/2"),
@@ -62,8 +62,8 @@ def test_what_is_no_drill_is_refused(text, says) -> None:
     [
         (0.2656, "up", "17/64"),
         (0.2657, "up", "H"),
-        (0.250, "up", "E"),
-        (0.250, "down", "E"),
+        (0.250, "up", "1/4"),
+        (0.250, "down", "1/4"),
         (0.250, "under", "D"),
         (0.250, "over", "F"),
         (0.2010, "up", "#7"),
@@ -75,10 +75,38 @@ def test_next_drill_has_a_direction(inches, direction, name) -> None:
     assert next_drill(inches * 25.4, direction, "inch").name == name
 
 
-def test_two_names_of_one_size_give_the_letter() -> None:
-    """E and 1/4 are one size; the list's order of series decides, both up and down."""
+def test_two_names_of_one_size_give_the_fraction() -> None:
+    """E and 1/4 are one size; the fraction is said first (common practice), up and down."""
     for direction in ("up", "down"):
-        assert next_drill(6.35, direction, "inch").name == "E"
+        assert next_drill(6.35, direction, "inch").name == "1/4"
+
+
+@pytest.mark.parametrize(
+    ("inches", "first", "told"),
+    [
+        # ASME B94.11M sizes, rounded to three places: pairs within .0005 in
+        (0.281, "9/32", "K is 0.0003 in under"),  # .28125 and .2810
+        (0.266, "17/64", "H is 0.0004 in over"),  # .265625 and .2660
+        (0.250, "1/4", "E"),
+        (0.201, "#7", ""),
+        (0.257, "F", ""),
+        (0.332, "Q", ""),
+        (0.1495, "#25", ""),  # four places: #25 alone
+    ],
+)
+def test_a_size_of_a_print_names_every_drill_it_can_mean(inches, first, told) -> None:
+    """The fraction first, then how the number or letter beside it lies to it."""
+    named = drills_of(inches * 25.4, "inch")
+    assert (named[0].name, beside(named)) == (first, told)
+
+
+def test_each_fraction_with_a_near_namesake_is_said_first() -> None:
+    """Ten fractions have a number or letter within .0005 in. Source: ASME B94.11M sizes."""
+    pairs = {"1/64": "#78", "1/32": "#68", "3/64": "#56", "5/64": "#47", "3/32": "#42"}
+    pairs |= {"9/64": "#28", "15/64": "A", "1/4": "E", "17/64": "H", "9/32": "K"}
+    for fraction, other in pairs.items():
+        apart = abs(drill(fraction).diameter - drill(other).diameter) / 25.4
+        assert apart < 0.0006, (fraction, other)
 
 
 @pytest.mark.parametrize("diameter", [0.0, -1.0, float("nan"), float("inf")])

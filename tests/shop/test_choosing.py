@@ -91,7 +91,8 @@ def test_sheet_by_hand_asks_for_the_stop_cage(shop: Shop) -> None:
     assert names(found)[0] == "CS82-3P + CAGE"
     assert "in clicks of 0.001 in" in about(found, "CS82-3P + CAGE")
     assert "of a leg up to 0.030 in" in why_not(found, "XH82")
-    assert "it can raise a burr in sheet" in about(found, "CS82-3")
+    assert "it can raise a burr in sheet" in about(found, "CS82-3P + CAGE")
+    assert "3 bare lips grab in a hand drill" in why_not(found, "CS82-3")
     assert "positive rake grabs" in about(found, "CS82-1")
 
 
@@ -104,6 +105,13 @@ def test_a_cross_hole_cutter_is_for_burrs_and_light_chamfers(shop: Shop) -> None
     full = Countersink(diameter=6.8, hole_diameter=5.1, included_angle=82)
     refused = choose(seat=full, job=job, shop=shop)
     assert "house rule crosshole.greatest_leg" in why_not(refused, "XH82")
+
+
+def test_a_cage_is_for_the_machine_without_a_stop(shop: Shop) -> None:
+    """One stop decides: on a drill press the quill's, so the cage stays in the drawer."""
+    seat = Countersink(diameter=9.8, hole_diameter=5.1, included_angle=82)
+    job = Job(material="1018 steel", machine="bench drill press")
+    assert "one decides" in why_not(choose(seat=seat, job=job, shop=shop), "CS82-3P")
 
 
 def test_rake_grabs_in_brass(shop: Shop) -> None:

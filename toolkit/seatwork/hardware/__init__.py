@@ -8,6 +8,7 @@ NAMES = {
     "sizes": "size",
     "clearance": "ClearanceHole clearance_hole",
     "drill_list": "Drill drill drills next_drill",
+    "drill_names": "beside drills_of",
     "taps": "TapDrill TappedHoleChamfer pitched share_of_thread tap_drill tapped_hole_chamfer",
     "tap_leads": "TapRoom tap_room",
     "reaming": "drill_under",

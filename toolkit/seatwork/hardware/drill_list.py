@@ -21,6 +21,7 @@ SERIES = {
 }
 SAME = 1e-6  # mm; two sizes nearer than this are the same drill
 PRINTED = 0.0127 + 1e-9  # mm; half a thousandth of an inch, what a three-place decimal hides
+FINER = 0.00127 + 1e-9  # mm; what a four-place one hides
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -121,7 +122,7 @@ def next_drill(
     Returns
     -------
     Drill
-        Of two names for one size, the first of number, letter, fraction, metric.
+        Of two names for one size, the first of fraction, number, letter, metric.
 
     Raises
     ------
@@ -164,7 +165,7 @@ def _of_size(plain: str) -> Drill:
         raise SeatworkError(plain, "in or mm?", f"write {both[0]} or {both[1]}", options=both)
     is_inch = is_inch and not plain.endswith("mm")
     size = length(plain, "inch" if is_inch else "metric")
-    near = PRINTED if is_inch else 0.0005
+    near = (FINER if re.search(r"\.\d{4}", plain) else PRINTED) if is_inch else 0.0005
     found = [each for each in _sorted(None) if abs(each.diameter - size) <= near]
     if not found:
         below, above = _neighbors(size)
@@ -174,7 +175,12 @@ def _of_size(plain: str) -> Drill:
             f"the drills beside it are {below.name} and {above.name}",
         )
     wanted = "inch" if is_inch else "metric"
-    return min(found, key=lambda each: (each.system != wanted, abs(each.diameter - size)))
+    return min(found, key=lambda each: _said_first(each, wanted, size))
+
+
+def _said_first(each: Drill, wanted: str, size: float) -> tuple[bool, bool, float]:
+    """Sort own drills before the other system's, fractions before numbers and letters."""
+    return each.system != wanted, each.series != "fraction", abs(each.diameter - size)
 
 
 def _neighbors(size: float) -> tuple[Drill, Drill]:
@@ -210,6 +216,6 @@ def _drill(table: str, row: dict[str, Cell], series: str) -> Drill:
 def _sorted(system: str | None) -> tuple[Drill, ...]:
     if system not in (None, "inch", "metric"):
         raise SeatworkError(system, "that is no drill set", 'write "inch" or "metric"')
-    order = ("number", "letter", "fraction", "metric")
+    order = ("fraction", "number", "letter", "metric")
     held = [each for each in _by_name().values() if system in (None, each.system)]
     return tuple(sorted(held, key=lambda each: (each.diameter, order.index(each.series))))

@@ -109,6 +109,13 @@ def place_of(group: tuple[notes.Feature, ...], *, screw: Screw | None, order: Or
     )
 
 
+def drill_size(hole: Given) -> float:
+    """Return the size of the drill for a hole [mm]: its own where the hole has limits."""
+    if hole.name and hole.smallest != hole.largest:
+        return hardware.drill(hole.name).diameter
+    return hole.value
+
+
 def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
     """Return the drilling of the place's hole, a lead drill first where the drill is large."""
     hole = place.drilled
@@ -116,10 +123,11 @@ def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
         return ()
     why = words.TAP_DRILL if place.thread else words.DRILL
     why = words.UNDER_REAMER if place.ream else why
-    step = drilling(order, diameter=hole.value, name=hole.name, why=why)
-    if not hole.value > LEAD_OVER + 1e-6:
+    size = drill_size(hole)
+    step = drilling(order, diameter=size, name=hole.name, why=why)
+    if not size > LEAD_OVER + 1e-6:
         return (step,)
-    lead = _lead(WEB * hole.value, order.system)
+    lead = _lead(WEB * size, order.system)
     first = drilling(order, diameter=lead.diameter, name=lead.name, why=words.LEAD_DRILL)
     return (replace(first, name="lead drill"), step)
 

@@ -7,9 +7,10 @@ from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
 from seatwork.plan import words
 from seatwork.plan.blind import ROOM, Bottom
+from seatwork.plan.drilled import drilled
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.records import Check, Given, Operation, Reading
-from seatwork.plan.resolving import said, with_drill
+from seatwork.plan.resolving import said
 from seatwork.quantities import INCH
 from seatwork.units import show_number
 
@@ -44,7 +45,7 @@ def reamed_hole(note: notes.Hole) -> Given:
 def drilled_under(note: notes.Hole | None, reamed: Given, order: Order) -> Given:
     """Return the drill under a reamer: the note's, else by the house rule."""
     if note is not None and note.diameter is not None:
-        return with_drill(said(note.diameter, UNDER), note.diameter)
+        return drilled(said(note.diameter, UNDER), note.diameter.unit)
     drill = hardware.drill_under(reamed.value, system=order.system, rules=order.shop.rules)
     return Given(
         about=UNDER,

@@ -34,6 +34,9 @@ class Given:
         two-source, one-source or memory for published values; empty for the others.
     name : str
         Name of a drill, where it is one.
+    beside : str
+        What else there is to say of that drill: others of the same size, or its own size
+        where the hole to reckon with is another.
     """
 
     about: str
@@ -44,6 +47,7 @@ class Given:
     source: str = "print note"
     confirmed: str = ""
     name: str = ""
+    beside: str = ""
 
     def __repr__(self) -> str:
         size = show_angle(self.value) if self.kind == "angle" else show_both(self.value)

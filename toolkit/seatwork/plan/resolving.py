@@ -1,17 +1,14 @@
 """From words to things: the screw a note names, its hole, and sizes with their source."""
 
-from dataclasses import replace
-
 from seatwork import hardware
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
 from seatwork.notes import Feature, Hole, Size, Thread
+from seatwork.plan.drilled import drilled, listed
 from seatwork.plan.records import Given
 from seatwork.shop import HouseRules
-from seatwork.units import show_length
 
 NOTE = "print note"
-EVEN = 1e-6  # mm; two sizes nearer than this are the same
 
 
 def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
@@ -108,7 +105,7 @@ def hole_for(
         The hole with its source; None where neither note nor screw tells.
     """
     if feature and feature.diameter:
-        return with_drill(said(feature.diameter, "hole"), feature.diameter)
+        return drilled(said(feature.diameter, "hole"), feature.diameter.unit)
     if thread:
         tap = hardware.tap_drill(thread_name(thread))
         return Given(
@@ -131,7 +128,7 @@ def hole_for(
         confirmed=hole.confirmed,
         name=hole.drill or "",
     )
-    return given if given.name else _listed(given)
+    return given if given.name else listed(given)
 
 
 def thread_name(thread: Thread) -> str:
@@ -139,41 +136,6 @@ def thread_name(thread: Thread) -> str:
     if thread.threads_per_inch is not None:
         return f"{thread.size}-{thread.threads_per_inch:g}"
     return f"{thread.size}x{thread.pitch:g}" if thread.pitch else thread.size
-
-
-def with_drill(hole: Given, size: Size) -> Given:
-    """Return a hole given by its size with the name of the drill that has it, if one has."""
-    if hole.name:
-        return hole
-    text = show_length(hole.value, "inch" if size.unit == "in" else "metric")
-    try:
-        return replace(hole, name=hardware.drill(text).name)
-    except SeatworkError:
-        return _between_limits(hole)
-
-
-def _listed(hole: Given) -> Given:
-    """Name the drill of a listed hole's own size; the list means that one, not the middle."""
-    found = hardware.next_drill(hole.value, "down")
-    if hole.value - found.diameter < EVEN:
-        return replace(hole, name=found.name)
-    return _between_limits(hole)
-
-
-def _between_limits(hole: Given) -> Given:
-    """Name the largest drill not over the middle of a hole's limits, where one lies in them.
-
-    A drill cuts .002 to .005 in over its size (common practice, no source), so the hole to
-    reckon with is the middle, not the drill.
-    """
-    if hole.least is None or hole.greatest is None:
-        return hole
-    middle = (hole.least + hole.greatest) / 2
-    found = hardware.next_drill(middle, "down")
-    if not found.diameter >= hole.least - EVEN:
-        return hole
-    source = f"{hole.source}; largest drill not over the middle, it cuts full: {found.source}"
-    return replace(hole, value=middle, name=found.name, source=source)
 
 
 def _fitted(size: Size) -> tuple[float, float]:

@@ -127,7 +127,8 @@ def _angle_limits(given: Given) -> str:
 
 
 def _size_row(given: Given, system: str) -> Row:
-    name = f"{given.name} drill, " if given.name else ""
+    beside = f" ({given.beside})" if given.beside else ""
+    name = f"{given.name} drill{beside}, " if given.name else ""
     return Row(label=given.about, text=name + show_limits(given, system), source=given.source)
 
 

@@ -94,7 +94,12 @@ def _holders(shop: Shop, cutter: SeatCutter) -> list[SeatCutter | None]:
 def misfit(tool: Assembly, seat: Round, machine: ShopMachine) -> str | None:
     """Say the first thing that keeps a tool from cutting a seat; None if it fits."""
     shape = _cone_misfit if isinstance(seat, Countersink) else _flat_misfit
-    return shape(tool, seat) or _pilot_misfit(tool, seat) or _shank_misfit(tool, machine)
+    return (
+        shape(tool, seat)
+        or _pilot_misfit(tool, seat)
+        or _shank_misfit(tool, machine)
+        or _stop_misfit(tool, seat, machine)
+    )
 
 
 def out_of_place(
@@ -181,6 +186,17 @@ def _shank_misfit(tool: Assembly, machine: ShopMachine) -> str | None:
     size = held.shank_diameter
     if size is not None and not (machine.chuck is not None and size <= machine.chuck):
         return f"its shank, {show_both(size)}, is too thick for the {machine.name}"
+    return None
+
+
+def _stop_misfit(tool: Assembly, seat: Round, machine: ShopMachine) -> str | None:
+    """Keep to one stop: the machine's own, or a cage; several bare lips in a hand drill grab."""
+    caged = tool.holder is not None and tool.holder.kind == "stop cage"
+    if caged and machine.depth_stop is not None:
+        return f"its cage would be a second stop: the {machine.name} has its own, and one decides"
+    many = (tool.cutter.flutes or 0) > 1
+    if machine.kind == "hand drill" and many and not caged and isinstance(seat, Countersink):
+        return f"{tool.cutter.flutes} bare lips grab in a hand drill: it wants a stop cage"
     return None
 
 
