@@ -18,6 +18,7 @@ SIZED = [
 ]  # fmt: skip
 
 EQUAL_NEIGHBORS = {
+    ("metric_csk_iso_10642_flushness", "flushness_F_mm"): "M3 and M4 share .25, M8 and M10 .40",
     ("counterbore_din_974_1", "counterbore_dia_d1_H13_series_1_mm"): "M3 and M3.5 share 6.5",
     ("counterbore_din_974_1", "counterbore_dia_d1_H13_series_3_mm"): "M3 and M3.5 share 6.5",
     ("counterbore_din_974_1", "counterbore_dia_d1_H13_series_5_mm"): "M3 and M3.5 share 9",

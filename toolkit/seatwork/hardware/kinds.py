@@ -148,7 +148,8 @@ KINDS: Mapping[str, Kind] = {
                 "rounded_edge_diameter": "head_dia_dk_actual_min_mm",
                 "height": "head_height_k_max_mm",
                 "hex_socket": "hex_socket_s_nominal_mm",
-            }
+            },
+            "metric_csk_iso_10642_flushness": {"flushness": "flushness_F_mm"},
         },
     ),
     "flat machine metric": Kind(

@@ -63,7 +63,7 @@ class Screw(Shown):
         ``sharp_diameter, edge_diameter, rounded_edge_diameter, height, seat_angle,
         least_angle, greatest_angle, head_diameter, knurled_diameter, across_flats,
         across_flats_old, across_corners, hex_socket, gage_diameter, gage_least,
-        gage_greatest``; what no document gives is left out.
+        gage_greatest, flushness``; what no document gives is left out.
     main : str
         Name of the fact that the seat is cut to.
     withdrawn : bool, optional
@@ -193,6 +193,16 @@ class Screw(Shown):
         return Gage(diameter=diameter, least=least, greatest=greatest)
 
     @property
+    def flushness(self) -> float | None:
+        """How far the least head may lie below a face cut for the greatest [mm]."""
+        return self.value("flushness")
+
+    @property
+    def knows_least(self) -> bool:
+        """Whether a document here gives the least cone of the head, by gage or flushness."""
+        return self.gage is not None or self.flushness is not None
+
+    @property
     def head(self) -> Head:
         """The greatest flat head, for `seatwork.seats.fit`.
 
@@ -233,13 +243,16 @@ class Screw(Shown):
         Notes
         -----
         Where a gage is published, the least protrusion gives the least cone: the diameter at
-        the head's top is G + 2 F tan(A/2). Elsewhere the cone is that of the greatest head
-        and only its edge is least.
+        the head's top is G + 2 F tan(A/2). Where the document lets the head lie a flushness F
+        below a gage of the theoretical sharp diameter, it is that less 2 F tan(A/2). Elsewhere
+        the cone is that of the greatest head and only its edge is least: see `knows_least`.
         """
         sharp, angle = self._sharp_or_refuse(), self.facts["seat_angle"].value
         gage = self.gage
         if gage:
             sharp = gage.diameter + 2 * gage.least * half_tangent(angle)
+        elif self.flushness is not None:
+            sharp -= 2 * self.flushness * half_tangent(angle)
         return Head(
             sharp_diameter=sharp, included_angle=angle, edge_diameter=self.rounded_edge_diameter
         )

@@ -1,15 +1,17 @@
 """How the screw's heads sit in the planned seat: angle, edge, contact, every head of the size."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from seatwork.errors import Angle, Length
 from seatwork.hardware import Screw
+from seatwork.plan.boxes import check_box
 from seatwork.plan.countersinks import SizedCountersink
-from seatwork.plan.records import Check
+from seatwork.plan.records import Check, Given
 from seatwork.plan.standing import BELOW, PROUD
 from seatwork.plan.wording import Show
 from seatwork.seats import fit
-from seatwork.seats.box_of_screws import SeatRange
+from seatwork.seats.heads import state_of
 from seatwork.shop import HouseRules
 
 ALIKE = 0.08  # mm; a seat this near the head's edge was taken from the wrong column
@@ -42,9 +44,10 @@ def check_head(
         _check_angle(sized, screw, show),
         *_check_edge(sized, screw, show),
         _check_greatest(sized, screw, rules, show),
+        *_check_ends(sized, screw, show),
         *_check_steepest(sized, screw, rules, show),
         alone,
-        *_check_box(sized.box, show),
+        *check_box(sized, screw, show),
     )
 
 
@@ -87,7 +90,8 @@ def _check_greatest(sized: SizedCountersink, screw: Screw, rules: HouseRules, sh
     stands = _stands(sits.amount, sits.state, show)
     rule = "house rule " + (PROUD if sits.amount > 0 else BELOW)
     against = "the flushness in the note" if stand.said else rule
-    question = f"In this seat the greatest head is {stands}, against {against}. Is it meant?"
+    other = ": which governs?" if stand.said else ". Is it meant?"
+    question = f"In this seat the greatest head is {stands}, against {against}{other}"
     return Check(
         name="greatest head",
         verdict="holds" if inside else "stop",
@@ -96,29 +100,47 @@ def _check_greatest(sized: SizedCountersink, screw: Screw, rules: HouseRules, sh
     )
 
 
+def _check_ends(sized: SizedCountersink, screw: Screw, show: Show) -> Iterator[Check]:
+    """Look at the head in the seat's own limits, where the note gives both it and flushness."""
+    across, stand = sized.sizes[1], sized.stand
+    if stand is None or not stand.said or across.smallest == across.largest:
+        return
+    ends = [fit(screw.head, replace(sized.seat, diameter=one)).amount for one in _ends(across)]
+    if stand.lowest - SLIGHT <= ends[1] and ends[0] <= stand.highest + SLIGHT:
+        return
+    least, most = (_stands(one, state_of(one), show) for one in ends)
+    yield Check(
+        name="seat against flushness",
+        verdict="look",
+        sentence=f"In the limits of the seat the greatest head is {least} to {most}; the note "
+        f"allows {_stands(stand.highest, state_of(stand.highest), show)} to "
+        f"{_stands(stand.lowest, state_of(stand.lowest), show)}: keep to the narrower.",
+    )
+
+
+def _ends(across: Given) -> tuple[float, float]:
+    return across.smallest, across.largest
+
+
 def _check_steepest(
     sized: SizedCountersink, screw: Screw, rules: HouseRules, show: Show
 ) -> Iterator[Check]:
     head = screw.steepest_head
     if head.included_angle == screw.head.included_angle:
         return
-    sits = fit(head, sized.seat)
-    if sits.amount <= rules.number("flush.greatest_proud") or sits.state != "proud":
+    sits, stand = fit(head, sized.seat), sized.stand
+    said = stand is not None and stand.said
+    highest = stand.highest if stand is not None and said else rules.number(PROUD)
+    if sits.amount <= highest + SLIGHT or (sits.state == "flush" and not said):
         return
     yield Check(
         name="steepest head",
         verdict="look",
         sentence=f"A head of {show(Angle(head.included_angle))}, the least of its range, would be "
-        f"{_stands(sits.amount, sits.state, show)}, carried on the {sits.contact}: try the job's "
-        "own screw before the part.",
+        f"{_stands(sits.amount, sits.state, show)}, carried on the {sits.contact}"
+        f"{', outside what the note allows' if said else ''}: try the job's own screw before the "
+        "part.",
     )
-
-
-def _check_box(box: SeatRange | None, show: Show) -> Iterator[Check]:
-    if box is not None:
-        verdict = "holds" if box.exists else "look"
-        name = "every head of this size"
-        yield Check(name=name, verdict=verdict, sentence=box.explain(show))
 
 
 def _stands(amount: float, state: str, show: Show) -> str:
