@@ -1,24 +1,32 @@
 """Plans of center holes: the cone, its mouth, and the body that must not rub."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from seatwork import hardware, notes
 from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.hardware import CenterDrill
 from seatwork.plan import words
+from seatwork.plan.bounds import bounds_of
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.plans import SeatPlan
-from seatwork.plan.records import Check, Given
+from seatwork.plan.records import Check, Given, Stop
 from seatwork.plan.resolving import by_rule, said
-from seatwork.plan.stops import cone_stops
+from seatwork.plan.stops import STOP_ERROR, stop_device
 from seatwork.seats import Countersink
+from seatwork.seats.center_depths import center_travel, point_reach
 from seatwork.seats.centers import CenterSeat
+from seatwork.seats.touching_off import diameter_error
 
 NAMES = {
     "inch": ("#00", "#0", "#1", "#2", "#3", "#4", "#5", "#6", "#7", "#8"),
     "metric": ("A1", "A1.25", "A1.6", "A2", "A2.5", "A3.15", "A4", "A5", "A6.3", "A8", "A10"),
 }
 MOUTH = "mouth of the center hole"
+PILOT = "the pilot touches the end of the part"
+OF_BODY, OF_SHAFT = "center.mouth_of_body", "center.mouth_of_shaft"
+SPEED_AT, PILOT_LENGTH = "center.speed_diameter", "center.pilot_length"
+EVEN = 1e-6  # mm; the least mouth a sum is made for
 CENTER = 60.0  # deg; the lathe's own center (common practice, no source)
 
 
@@ -51,8 +59,11 @@ def center_plan(
     sized = _sized(note, group, order)
     cone = _cone(sized)
     mouth = cone.diameter if cone else _widest(sized)
+    pilot = sized.drill.drill_diameter if sized.drill else None
+    if pilot and order.shop.rules.word(SPEED_AT) == "pilot":
+        mouth = pilot
     tool = f"center drill {sized.drill.name}" if sized.drill else "center drill, see the sizes"
-    cut = Cutting(operation="center drill", diameter=mouth, hole_diameter=0.0)
+    cut = Cutting(operation="center drill", diameter=mouth, hole_diameter=0.0, feed_diameter=pilot)
     step = operation(order, cut, name="center drill", why=words.CENTER, tool=tool)
     return SeatPlan(
         title="center hole",
@@ -61,9 +72,13 @@ def center_plan(
         sizes=_sizes(sized, cone),
         shape=cone,
         operations=(step,),
-        stops=cone_stops(cone, _sizes(sized, cone), order=order, best=None) if cone else (),
-        checks=(*_check_mouth(sized, order), *_check_contact(sized, cone, order)),
-        advice=(words.CENTER_BODY,),
+        stops=_stops(sized, cone, order),
+        checks=(
+            *_check_mouth(sized, order),
+            *_check_contact(sized, cone, order),
+            *_check_bottom(sized, cone, order),
+        ),
+        advice=(words.CENTER_BODY, words.CENTER_PILOT),
     )
 
 
@@ -71,7 +86,7 @@ def _sized(note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Or
     drill = None
     if note.diameter and note.diameter.name:
         drill = hardware.center_drill(note.diameter.name)
-    mouth = _mouth(note, group)
+    mouth = _mouth(note, group) or _proposed(drill, order)
     if drill is None and mouth is not None:
         drill = _drill_for(mouth.value, order.system)
     return _Sized(drill=drill, mouth=mouth, angle=_angle(note, group, order))
@@ -87,6 +102,72 @@ def _mouth(note: notes.Counterdrill, group: tuple[notes.Feature, ...]) -> Given 
     )
     size = next(written, None)
     return said(size, MOUTH) if size and size.value is not None else None
+
+
+def _proposed(drill: CenterDrill | None, order: Order) -> Given | None:
+    """Propose the mouth: from the body of the drill named, else from the shaft if it is known."""
+    rule, of = OF_BODY, drill.body_diameter if drill else None
+    if of is None and order.edge is not None:
+        rule, of = OF_SHAFT, 2 * order.edge
+    if of is None:
+        return None
+    return Given(
+        about=MOUTH,
+        value=order.shop.rules.number(rule) * of,
+        source=f"proposed by house rule {rule}: ask",
+        confirmed=order.shop.rules[rule].confirmed,
+    )
+
+
+def _stops(sized: _Sized, cone: Countersink | None, order: Order) -> tuple[Stop, ...]:
+    """Return the travel from the touch of the pilot, and its limits from those of the mouth."""
+    device = stop_device(order, None)
+    if cone is None or sized.drill is None or sized.mouth is None or device is None:
+        return ()
+    ends = bounds_of(sized.mouth, system=order.system, rules=order.shop.rules)
+    least, travel, greatest = (
+        _travel(sized.drill, size, cone, order)
+        for size in (max(ends.least, cone.hole_diameter + EVEN), cone.diameter, ends.greatest)
+    )
+    error = STOP_ERROR[order.system]
+    effect = diameter_error(depth_error=error, included_angle=cone.included_angle)
+    return (
+        Stop(
+            touch=PILOT,
+            travel=travel,
+            error=error,
+            effect=effect,
+            least=least,
+            greatest=greatest,
+            device=device[0],
+            step=device[1],
+        ),
+    )
+
+
+def _travel(drill: CenterDrill, mouth: float, cone: Countersink, order: Order) -> float:
+    return center_travel(
+        mouth=mouth,
+        pilot=drill.drill_diameter,
+        pilot_length=order.shop.rules.number(PILOT_LENGTH) * drill.drill_diameter,
+        included_angle=cone.included_angle,
+    )
+
+
+def _check_bottom(sized: _Sized, cone: Countersink | None, order: Order) -> Iterator[Check]:
+    """See that the pilot hole goes deeper than the sharp point of the center reaches."""
+    if cone is None or sized.drill is None:
+        return
+    reach = point_reach(mouth=cone.diameter, included_angle=CENTER)
+    deep = _travel(sized.drill, cone.diameter, cone, order)
+    holds = reach < deep
+    yield Check(
+        name="point of the center",
+        verdict="holds" if holds else "look",
+        sentence=f"The point of a 60° center reaches {order.show_length(reach)}; the hole goes "
+        f"{order.show_length(deep)} deep (house rule {PILOT_LENGTH}). "
+        + ("It rides on the cone." if holds else "It would bottom: drill the pilot deeper."),
+    )
 
 
 def _angle(note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Order) -> Given:
@@ -157,13 +238,15 @@ def _check_mouth(sized: _Sized, order: Order) -> tuple[Check, ...]:
         sentence = "No listed center drill cuts this mouth: get one, or bore it."
         return (Check(name="mouth", verdict="look", sentence=sentence),)
     body = order.show_length(sized.drill.body_diameter)
-    if sized.mouth is None:
+    if sized.mouth is None or sized.mouth.source.startswith("proposed"):
         least = order.show_length(sized.drill.drill_diameter)
+        wanted = f", {order.show_length(sized.mouth.value)} is proposed" if sized.mouth else ""
         return (
             Check(
                 name="mouth",
                 verdict="look",
-                sentence=f"The note gives no mouth: over {least}, and under the body, {body}.",
+                sentence=f"The note gives no mouth: over {least}, and under the body, {body}"
+                f"{wanted}: ask.",
             ),
         )
     sentence = f"The mouth stays under the body of the {sized.drill.name}, {body}."

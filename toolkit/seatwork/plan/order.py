@@ -83,6 +83,8 @@ class Cutting:
         Number of lips.
     tool_material : str
         What the lips are made of.
+    feed_diameter : float or None
+        Diameter the feed goes by, where a slender pilot bears less than the widest cut [mm].
     """
 
     operation: str
@@ -91,6 +93,7 @@ class Cutting:
     included_angle: float = 118.0
     flutes: int = 2
     tool_material: str = "hss"
+    feed_diameter: float | None = None
 
 
 def drilling(order: Order, *, diameter: float, name: str, why: str) -> Operation:
@@ -146,7 +149,9 @@ def operation(
 ) -> Operation:
     """Return an operation with its spindle speed, feed, oil and load."""
     spindle = _spindle(order, cut)
-    feed = feed_for(cut.operation, diameter=cut.diameter, rules=order.shop.rules)
+    feed = feed_for(
+        cut.operation, diameter=cut.feed_diameter or cut.diameter, rules=order.shop.rules
+    )
     speed = spindle.step.spindle_speed if spindle else None
     load = None
     if speed is not None:

@@ -68,4 +68,8 @@ OTHER_LENGTH = "Screw length: measured under the head."
 NO_EDGE_MARK = "A dimensioned chamfer, or the word SHARP, stands over this note."
 
 NOT_LISTED = "no value in the shop's list"
+CENTER_PILOT = (
+    "The pilot is what snaps: feed gently, withdraw once to clear the chips. The lathe's center "
+    "rides on the cone and never bottoms; both mouths alike, or the centers sit unequally."
+)
 CENTER_BODY = "Stop before the body of the center drill rubs: the mouth must stay a cone."
