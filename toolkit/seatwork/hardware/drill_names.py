@@ -2,9 +2,9 @@
 
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.drill_list import Drill, drills
+from seatwork.quantities import INCH
 from seatwork.units import show_number
 
-INCH = 25.4
 SAME = 1e-6  # mm; two sizes nearer than this are the same
 LAST_PLACE = 1e-4  # in; a size that is no whole thousandth is written to four places
 METRIC_NEAR = 0.0005  # mm
