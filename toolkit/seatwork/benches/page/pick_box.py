@@ -30,6 +30,7 @@ class PickBox(ipywidgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
             part.style.description_width = "initial"
         self.line.add_class("seatwork-text")
         super().__init__(children=[self.menu, *([self.line] if control.others else [])])
+        self.add_class("seatwork-pick")
         self.menu.observe(lambda change: self._picked(change["new"]), "value")
         self.line.observe(lambda change: self._typed(change["new"]), "value")
 
