@@ -23,6 +23,9 @@ def plan(
     engagement: Annotated[
         str | None, typer.Option(help="Thread the screw engages beyond the part.")
     ] = None,
+    slope: Annotated[
+        float | None, typer.Option(help="Slope of a raw pad in degrees; thickness at its low side.")
+    ] = None,
 ) -> None:
     """Turn a print note into everything to do.
 
@@ -41,6 +44,7 @@ def plan(
         thickness=_length(thickness),
         edge=_length(edge),
         engagement=_length(engagement),
+        slope=slope,
     )
     show(made)
 

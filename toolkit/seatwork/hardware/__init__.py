@@ -23,6 +23,7 @@ NAMES = {
     "edges": "angle_tolerance edge_tolerance",
     "limits": "Limits hole_limits",
     "hexagons": "across_corners",
+    "fillets": "fillet_clearance",
     "screws": "Gage Screw",
     "facts": "Fact Sourced caution",
     "job_list": "Job job jobs",

@@ -17,6 +17,7 @@ from seatwork.hardware.edges import edge_tolerance as edge_tolerance
 from seatwork.hardware.facts import Fact as Fact
 from seatwork.hardware.facts import Sourced as Sourced
 from seatwork.hardware.facts import caution as caution
+from seatwork.hardware.fillets import fillet_clearance as fillet_clearance
 from seatwork.hardware.hexagons import across_corners as across_corners
 from seatwork.hardware.job_list import Job as Job
 from seatwork.hardware.job_list import job as job

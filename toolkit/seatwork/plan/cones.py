@@ -14,6 +14,7 @@ from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
+from seatwork.plan.play import check_play
 from seatwork.plan.readings import cone_readings
 from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import by_rule, said
@@ -101,7 +102,10 @@ def cone_plan(
             best=best,
         ),
         readings=cone_readings(sized, screw, system=order.system, rules=order.shop.rules),
-        checks=_looked_at(sized.seat, place, base, order),
+        checks=(
+            *_looked_at(sized.seat, place, base, order),
+            *check_play(best, touched.value, order),
+        ),
         outlook=outlook(sized.seat, best, order),
     )
     return on_floor(plan, base.floor)

@@ -10,6 +10,7 @@ from seatwork.notes import Spotface as FaceNote
 from seatwork.plan.countersinks import wider_than_hole
 from seatwork.plan.records import Given
 from seatwork.plan.resolving import said
+from seatwork.plan.standing import stand_of
 from seatwork.seats import Counterbore, Spotface
 from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.pilots import pilot_diameter
@@ -36,7 +37,7 @@ class SizedBore:
 
 
 def size_counterbore(
-    note: BoreNote, *, hole: Given, screw: Screw | None, rules: HouseRules
+    note: BoreNote, *, hole: Given, screw: Screw | None, system: str, rules: HouseRules
 ) -> SizedBore:
     """Settle diameter, depth and pilot of a counterbore.
 
@@ -48,6 +49,8 @@ def size_counterbore(
         The hole [mm].
     screw : Screw or None
         The screw that goes in.
+    system : {"inch", "metric"}
+        System of the print, for its usual title block.
     rules : HouseRules
         The rules in force.
 
@@ -59,7 +62,7 @@ def size_counterbore(
     listed = None if note.diameter and note.depth else _listed(screw, hole, rules)
     across = said(note.diameter, DIAMETER) if note.diameter else _part(listed, DIAMETER)
     across = wider_than_hole(across, hole)
-    deep = said(note.depth, DEPTH) if note.depth else _part(listed, DEPTH)
+    deep = said(note.depth, DEPTH) if note.depth else _deep(note, screw, listed, system, rules)
     seat = Counterbore(diameter=across.value, depth=deep.value, hole_diameter=hole.value)
     return SizedBore(seat=seat, sizes=(across, deep, pilot(hole, rules)))
 
@@ -101,6 +104,29 @@ def pilot(hole: Given, rules: HouseRules) -> Given:
         value=pilot_diameter(hole_diameter=hole.smallest, clearance=clearance),
         source="house rule pilot.clearance, under the hole",
         confirmed=rules["pilot.clearance"].confirmed,
+    )
+
+
+def _deep(
+    note: BoreNote,
+    screw: Screw | None,
+    listed: dict[str, Given] | None,
+    system: str,
+    rules: HouseRules,
+) -> Given:
+    """Return the depth: what the note wants of the head and its height, else the list's."""
+    window = note.head.window if note.head else None
+    height = screw.head_height if screw else None
+    if window is None or height is None or screw is None:
+        return _part(listed, DEPTH)
+    stand = stand_of(note.head, system=system, rules=rules)
+    return Given(
+        about=DEPTH,
+        value=height - stand.aim,
+        least=height - stand.highest,
+        greatest=height - stand.lowest,
+        source=f"greatest head height and where the head stands, {stand.source}",
+        confirmed=screw.confirmed,
     )
 
 

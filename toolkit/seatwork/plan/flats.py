@@ -7,6 +7,7 @@ from seatwork.hardware import Screw
 from seatwork.plan import words
 from seatwork.plan.checking import check_flat
 from seatwork.plan.counterbores import pilot, size_counterbore, size_spotface
+from seatwork.plan.faces import check_flange, clean_up_sizes, clean_up_stops
 from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
@@ -17,14 +18,18 @@ from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import said
 from seatwork.plan.room import check_pilot, check_room
 from seatwork.plan.stops import depth_stop, flat_stops
+from seatwork.plan.under_head import check_corner, check_fillet, fillet_sizes
 from seatwork.seats import Counterbore, Spotface
+from seatwork.seats.under_head import floor_leg
 from seatwork.shop.choosing.choosing import Choice
 
 
 def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> SeatPlan:
     """Plan a counterbore with its pilot."""
     hole, screw = place.at_cut(note.side, "the counterbore"), place.screw
-    sized = size_counterbore(note, hole=hole, screw=screw, rules=order.shop.rules)
+    sized = size_counterbore(
+        note, hole=hole, screw=screw, system=order.system, rules=order.shop.rules
+    )
     cutting, best = seat_cutting(
         order,
         sized.seat,
@@ -37,18 +42,31 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
         kind="counterbore",
         count=place.count,
         screw=screw,
-        sizes=(place.hole("the counterbore"), *sized.sizes),
+        sizes=(place.hole("the counterbore"), *sized.sizes, *fillet_sizes(screw)),
         shape=sized.seat,
-        operations=(cutting, by_hand("break the edge", words.BREAK_EDGE)),
+        operations=(cutting, by_hand("break the edge", _edge_words(screw, hole, place, order))),
         stops=flat_stops(sized.seat, sized.sizes[1], order=order, best=best),
         readings=bore_readings(sized, system=order.system, rules=order.shop.rules),
         checks=(
             *_for_screw(sized.seat, screw, order),
+            *(check_fillet(screw, hole, order, broken=place.floor_break) if screw else ()),
+            *check_corner(note, sized.sizes[0], hole, screw, order),
             check_pilot(sized.seat, screw, order),
             *check_flat(sized.seat.diameter, sized.seat.depth, hole.value, order),
         ),
         outlook=outlook(sized.seat, best, order),
         advice=screw_length(screw, sized.seat, order) if screw else (),
+    )
+
+
+def _edge_words(screw: Screw | None, hole: Given, place: Place, order: Order) -> str:
+    """Say which edges are broken: the floor's too, where the fillet under the head needs it."""
+    wanted = next(iter(fillet_sizes(screw)), None)
+    if wanted is None or place.floor_break is not None or wanted.value <= hole.value:
+        return words.BREAK_EDGE
+    leg = floor_leg(hole_diameter=hole.value, clear_diameter=wanted.value)
+    return words.FLOOR_EDGE.format(
+        edge=words.BREAK_EDGE, across=order.show_length(wanted.value), leg=order.show_length(leg)
     )
 
 
@@ -77,12 +95,16 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
             across,
             pilot(hole, order.shop.rules),
             *_said_depths(note),
+            *clean_up_sizes(note, seat, order),
         ),
         shape=seat,
         operations=(cutting,),
-        stops=depth_stop(note, order=order, best=best),
+        stops=depth_stop(note, order=order, best=best) or clean_up_stops(note, seat, order, best),
         readings=face_readings(across, system=order.system, rules=order.shop.rules),
-        checks=check_flat(seat.diameter, None, hole.value, order),
+        checks=(
+            *check_flat(seat.diameter, None, hole.value, order),
+            *check_flange(note, order),
+        ),
         outlook=outlook(seat, best, order),
         advice=_face_advice(note, seat, place, order),
     )

@@ -29,7 +29,12 @@ def screw_length(screw: Screw, shape: Shape | None, order: Order) -> tuple[str, 
     thread, why = engagement(screw, order)
     least = order.show_length(clamped + thread)
     parts = f"{order.show_length(clamped)} in the part and {order.show_length(thread)} of thread"
-    return (measured, f"Screw length: {parts} ({why}) make {least} at least; next length up.")
+    return (
+        measured,
+        f"Screw length: {parts} ({why}) make {least} at least; next length up. "
+        "Into a blind thread the longest is the part and the thread's depth less one pitch: next "
+        "length down from there, for one that bottoms clamps nothing.",
+    )
 
 
 def check_length(screw: Screw, shape: Shape | None, order: Order) -> tuple[Check, ...]:

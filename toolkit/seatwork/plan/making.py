@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from seatwork import notes
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.hardware import Screw
 from seatwork.plan import words
 from seatwork.plan.aims import aimed
@@ -20,7 +20,9 @@ from seatwork.plan.resolving import said, screw_for
 from seatwork.plan.setups import setups_of
 from seatwork.plan.sides import by_side
 from seatwork.plan.threads import label
+from seatwork.plan.wear import wear_of
 from seatwork.plan.wording import shower
+from seatwork.seats.spotfaces import STEEPEST
 from seatwork.shop.shop import Shop
 
 AT_MACHINE = {
@@ -43,6 +45,7 @@ def make_plan(
     thickness: float | None = None,
     edge: float | None = None,
     engagement: float | None = None,
+    slope: float | None = None,
 ) -> Plan:
     """Plan the cutting of everything a note asks for.
 
@@ -62,6 +65,9 @@ def make_plan(
         Distance from the hole's center to the nearest edge [mm].
     engagement : float, optional
         Thread the screw is to engage beyond the part [mm]; by house rule if not given.
+    slope : float, optional
+        Slope of a raw pad, from square to the hole [deg], for a spotface; `thickness` is then
+        that of the flange at the low side of the ring.
 
     Returns
     -------
@@ -93,10 +99,11 @@ def make_plan(
         machine=shop.machine(machine),
         system=system,
         show=shower(system),
+        slope=_sloped(slope),
         **{name: _known(name, size) for name, size in sizes.items()},
     )
     seats = tuple(
-        replace(seat, checks=(*seat.checks, *check_machine(seat, order), *check_band(seat, order)))
+        _looked_over(seat, order)
         for group, wanted in zip(groups, screws, strict=True)
         for seat in _group(group, wanted, order)
     )
@@ -128,6 +135,21 @@ def _system(callout: notes.Callout, screws: list[Screw | None]) -> str:
     )
     named = next((screw.thread.system for screw in screws if screw), callout.system)
     return callout.system if sized else named
+
+
+def _looked_over(seat: SeatPlan, order: Order) -> SeatPlan:
+    """Return a seat with what the machine, its stop and wear have to do with it."""
+    checks = (*seat.checks, *check_machine(seat, order), *check_band(seat, order))
+    return replace(seat, checks=checks, advice=(*seat.advice, *wear_of(seat)))
+
+
+def _sloped(slope: float | None) -> float | None:
+    """Refuse a slope of a pad that is none."""
+    if slope is not None and not 0 <= slope < STEEPEST:
+        raise SeatworkError(
+            Angle(slope), "that is no slope of a pad", "measure it from square to the hole"
+        )
+    return slope
 
 
 def _known(name: str, size: float | None) -> float | None:

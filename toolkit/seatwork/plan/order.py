@@ -39,6 +39,8 @@ class Order:
         Thread the screw is to engage beyond the part [mm].
     show : callable
         Writes a ``Length`` or an ``Angle`` for people.
+    slope : float or None
+        Slope of the raw pad, from square to the hole [deg].
     """
 
     shop: Shop
@@ -49,6 +51,7 @@ class Order:
     edge: float | None
     engagement: float | None
     show: Show
+    slope: float | None = None
 
     def show_length(self, length: float) -> str:
         """Write a length [mm] for people."""

@@ -5,12 +5,13 @@ from dataclasses import dataclass, replace
 from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
+from seatwork.notes.features import FLOOR
 from seatwork.plan import words
 from seatwork.plan.blind import Bottom, bottom_of
 from seatwork.plan.order import Order, by_hand, drilling
 from seatwork.plan.reaming import drilled_under, reamed_hole
 from seatwork.plan.records import Given, Operation
-from seatwork.plan.resolving import hole_for
+from seatwork.plan.resolving import hole_for, said
 
 LEAD_OVER = 12.7  # mm; over 1/2 in a lead drill goes first (common practice, no source)
 WEB = 0.2  # of a twist drill's diameter is its web, about (common practice, no source)
@@ -41,6 +42,8 @@ class Place:
         Where a blind hole ends.
     seat_first : bool
         Whether seats of a reamed hole are cut before the reamer.
+    floor_break : Given or None
+        Countersink that the note asks for on the floor of a counterbore.
     """
 
     count: int
@@ -52,6 +55,7 @@ class Place:
     drilled: Given | None
     bottom: Bottom | None = None
     seat_first: bool = True
+    floor_break: Given | None = None
 
     @property
     def through(self) -> bool:
@@ -106,7 +110,25 @@ def place_of(group: tuple[notes.Feature, ...], *, screw: Screw | None, order: Or
         drilled=drilled,
         bottom=bottom_of(drill, ream, thread, drilled, order),
         seat_first=rules.word("order.ream_and_seat") == SEAT_FIRST,
+        floor_break=_floor_break(group),
     )
+
+
+def _floor_break(group: tuple[notes.Feature, ...]) -> Given | None:
+    """Return the countersink that lies on a counterbore's floor: said so, or narrower than it."""
+    bores = [
+        one.diameter.value
+        for one in group
+        if isinstance(one, notes.Counterbore) and one.diameter and one.diameter.value
+    ]
+    for one in group:
+        if not isinstance(one, notes.Countersink) or one.diameter is None:
+            continue
+        across = one.diameter.value
+        on_floor = one.measured_from == FLOOR or any(across and across < bore for bore in bores)
+        if across and on_floor:
+            return said(one.diameter, "break at the floor")
+    return None
 
 
 def drill_size(hole: Given) -> float:

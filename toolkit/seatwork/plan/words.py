@@ -58,6 +58,10 @@ BACK_DEPTH = (
     "with a micrometer, spindle stopped."
 )
 CENTER = "A 60° hole for the lathe center, in line with the shaft."
+FLOOR_EDGE = (
+    "{edge} Break the edge of the hole at the floor too, to {across}, 90°, {leg} deep from the "
+    "floor: the fillet under the head must not ride on it."
+)
 EDGE_CHAMFER = "To the note, or to the shop's rule where the note gives no size."
 
 SCRAP = "Set the stop on scrap, with the job's own screw; then cut the part."
