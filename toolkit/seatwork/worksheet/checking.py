@@ -20,7 +20,8 @@ from xml.etree import ElementTree
 from seatwork.errors import SeatworkError
 from seatwork.files import refusal
 from seatwork.worksheet.findings import Findings
-from seatwork.worksheet.witness import PASSED, begins
+from seatwork.worksheet.watching import begins
+from seatwork.worksheet.witness import PASSED
 
 MOST_BYTES = 50_000_000
 LONGEST_CELL = 60  # seconds

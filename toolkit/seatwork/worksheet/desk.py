@@ -5,16 +5,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from seatwork.errors import SeatworkError
-from seatwork.marking import Answer, AnswerFile, Sheet, given, handed, sheets
-from seatwork.marking.answers import LONGEST
-from seatwork.marking.given import Given
-from seatwork.marking.sheets import draw_item
-from seatwork.questions import Question, Verdict, judge_all
+from seatwork.marking import given, handed, sheets
 from seatwork.shop import find
-from seatwork.worksheet import witness
+from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.entry import Entry, typed_parts
 from seatwork.worksheet.finishing import Finished, NotYet, open_points
-from seatwork.worksheet.kept import Kept
 from seatwork.worksheet.routing import Route
 
 if TYPE_CHECKING:
@@ -95,7 +90,7 @@ def from_paper(sheet: str, course: str | Path = "course") -> "PaperForm":
     return PaperForm(plan, record, folder / TYPED)
 
 
-class Desk:
+class Desk(Answered):
     """One worksheet being answered.
 
     Parameters
@@ -107,35 +102,6 @@ class Desk:
     folder : Path or None
         Where answers are saved; None to keep them in memory only.
     """
-
-    def __init__(self, plan: Sheet, mine: Given, folder: Path | None) -> None:
-        self.plan = plan
-        self.mine = mine
-        self.asked: set[str] = set()
-        self.finished = False
-        empty = AnswerFile(learner=mine.learner, sheet=plan.name, form=mine.form)
-        if witness.sitting:
-            folder = witness.sitting.sees(self, folder, empty.name)
-        self.kept = Kept(empty, folder)
-        self._shown: dict[str, Any] = {}
-
-    def __repr__(self) -> str:
-        count = len(self.plan.items)
-        return f"{self.plan.title}: {count} questions, numbers of learner {self.mine.learner}"
-
-    @property
-    def answers(self) -> AnswerFile:
-        """The answers as last seen."""
-        return self.kept.answers
-
-    @property
-    def is_practice(self) -> bool:
-        """Whether feedback is given at once."""
-        return self.mine.mode == "practice"
-
-    def question(self, name: str) -> Question:
-        """Return a question with this learner's numbers."""
-        return draw_item(self.plan.item(name), self.mine.seed, self.answers.of(name).attempt)
 
     def ask(self, name: str, answer: str | Sequence[str] | None = None) -> Entry:
         """Show a question with its form, or answer it in one line.
@@ -161,43 +127,11 @@ class Desk:
         self.plan.item(name)
         self.kept.show(name)
         self.asked.add(name)
-        entry = Entry(self, name)
+        entry = Entry(self, name, _form)
         if answer is not None and typed_parts(answer) != self.answers.of(name).parts:
             self.keep(name, typed_parts(answer))
             self.count(name, "tries")
         return entry
-
-    def show(self, name: str, view: Any) -> Any:
-        """Keep the form shown for a question; the one shown before is closed."""
-        if name in self._shown:
-            self._shown.pop(name).close()
-        self._shown[name] = view
-        return view
-
-    def keep(self, name: str, parts: Sequence[str]) -> None:
-        """Save what was typed for a question, at once."""
-        typed = tuple(part[:LONGEST] for part in parts)
-        self.kept.change(name, lambda answer: answer._replace(parts=typed))
-
-    def count(self, name: str, what: str) -> None:
-        """Count one more of "tries" or "hints" for a question."""
-
-        def more(answer: Answer) -> Answer:
-            return answer._replace(**{what: getattr(answer, what) + 1})
-
-        self.kept.change(name, more)
-
-    def renew(self, name: str) -> None:
-        """Draw new numbers for a practice question; its answer starts empty."""
-        self.kept.change(name, lambda answer: Answer(attempt=answer.attempt + 1))
-
-    def mark_sure(self, name: str, sure: bool) -> None:
-        """Keep the learner's "I think this is right" for the instructor."""
-        self.kept.change(name, lambda answer: answer._replace(sure=sure))
-
-    def verdicts(self, name: str) -> tuple[Verdict, ...]:
-        """Return what is to be said of each part of an answer."""
-        return judge_all(self.question(name), self.answers.of(name).parts)
 
     def finish(self) -> Finished | Route:
         """End the sheet: in practice all must be right; graded, say what is saved.
@@ -231,3 +165,10 @@ class Desk:
         blank = f"; without an answer: {', '.join(empty)}" if empty else ""
         done = len(names) - len(empty)
         return f"{self.plan.title}: {done} of {len(names)} answered, {where}{blank}."
+
+
+def _form(entry: Entry) -> Any:
+    """Make the form under a question; its widgets are loaded when one is shown."""
+    from seatwork.worksheet.form import Form
+
+    return Form(entry).view

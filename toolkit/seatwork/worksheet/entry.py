@@ -1,17 +1,14 @@
 """One question on the desk: its text, its form, and what is said of the answer."""
 
-from collections.abc import Sequence
-from typing import TYPE_CHECKING, Any
+from collections.abc import Callable, Sequence
+from typing import Any
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.telling import tell
 from seatwork.questions import Question, Verdict
 from seatwork.shop import wording
-from seatwork.worksheet import witness
-
-if TYPE_CHECKING:
-    from seatwork.worksheet.desk import Desk
-
+from seatwork.worksheet import watching
+from seatwork.worksheet.answered import Answered
 
 PICTURE_SCALE = 0.5  # half of a bench's picture, a question and its form on one screen
 
@@ -21,15 +18,18 @@ class Entry:
 
     Parameters
     ----------
-    desk : Desk
+    desk : Answered
         The worksheet.
     name : str
         The question's place on it.
+    form : callable
+        Makes the form that is shown under the question.
     """
 
-    def __init__(self, desk: "Desk", name: str) -> None:
+    def __init__(self, desk: Answered, name: str, form: Callable[["Entry"], Any]) -> None:
         self.desk = desk
         self.name = name
+        self._form = form
         self.question: Question = desk.question(name)
         self.attempt = desk.answers.of(name).attempt
 
@@ -77,13 +77,11 @@ class Entry:
         from IPython import display as shown
 
         display: Any = shown.display
-        if witness.sitting:  # the referee wants no drawing and no form
+        if watching.sitting:  # the referee wants no drawing and no form
             display({"text/plain": repr(self)}, raw=True)
             return
-        from seatwork.worksheet.form import Form
-
         display(self.picture(), raw=True)
-        display(self.desk.show(self.name, Form(self).view))
+        display(self.desk.show(self.name, self._form(self)))
 
     def picture(self) -> dict[str, Any]:
         """Return the question as text and, with its drawing, as markdown."""

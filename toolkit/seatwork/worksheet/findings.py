@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import Sheet, given, sheets
@@ -11,10 +10,7 @@ from seatwork.marking.telling import tell
 from seatwork.questions import Verdict
 from seatwork.shop import find, wording
 from seatwork.worksheet.finishing import NotYet
-from seatwork.worksheet.witness import Witness, begins, plain
-
-if TYPE_CHECKING:
-    from seatwork.worksheet.desk import Desk
+from seatwork.worksheet.watching import Watched, Witness, begins, plain
 
 LETTERS = "abcdefgh"
 RIGHT = "right."
@@ -65,7 +61,7 @@ def findings(seen: Witness) -> Findings:
     return found
 
 
-def _look_at(plan: Sheet, desks: list["Desk"], seen: Witness, found: Findings) -> None:
+def _look_at(plan: Sheet, desks: list[Watched], seen: Witness, found: Findings) -> None:
     """Look at one sheet: its first cell, each question, its last cell, its numbers."""
     if not desks and not seen.tried("sheet("):
         found.lack(f'sheet = worksheet.sheet("{plan.name}")')
@@ -130,7 +126,7 @@ def _plans(seen: Witness, found: Findings) -> list[Sheet]:
         return []
 
 
-def _other_numbers(plan: Sheet, desks: list["Desk"], folder: Path) -> Iterator[str]:
+def _other_numbers(plan: Sheet, desks: list[Watched], folder: Path) -> Iterator[str]:
     if not desks:
         return
     mine = given.look_for(plan.name, folder, find())
@@ -141,7 +137,7 @@ def _other_numbers(plan: Sheet, desks: list["Desk"], folder: Path) -> Iterator[s
         )
 
 
-def _line(desk: "Desk", name: str) -> str:
+def _line(desk: Watched, name: str) -> str:
     try:
         return _answer(desk, name)
     except Exception as error:  # a question type of the workbook's own may fail in any way
@@ -149,7 +145,7 @@ def _line(desk: "Desk", name: str) -> str:
         return f"could not be judged: {plain(f'{kind}{error}')}"
 
 
-def _answer(desk: "Desk", name: str) -> str:
+def _answer(desk: Watched, name: str) -> str:
     verdicts = desk.verdicts(name)
     blank = [verdict.kind == "blank" for verdict in verdicts]
     if all(blank):
@@ -163,7 +159,7 @@ def _answer(desk: "Desk", name: str) -> str:
     return f"{lead} {_told(desk, name, verdicts)}".strip()
 
 
-def _told(desk: "Desk", name: str, verdicts: tuple[Verdict, ...]) -> str:
+def _told(desk: Watched, name: str, verdicts: tuple[Verdict, ...]) -> str:
     """Tell of each part that is not right what is known of it."""
     parts, words = desk.question(name).parts, wording()
     return " ".join(

@@ -1,36 +1,19 @@
 """The form under a question: a box for each part, a check button, hints, and the verdict."""
 
-from collections.abc import Callable, Iterable
-from html import escape
+from collections.abc import Callable
 from time import monotonic
 from typing import Any
 
 import ipywidgets as widgets
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.type.parts import UNIT_WORDS, ChoicePart, NumberPart, Part
 from seatwork.shop import wording
 from seatwork.units import explain
+from seatwork.worksheet.boxes import FormView, answer_box, button, label, status, text_of
 from seatwork.worksheet.entry import Entry
 
-LETTERS = "abcdefgh"
-WIDE = widgets.Layout(width="auto", min_width="14em", max_width="28em")
 LATE_KEYS = 2.0
 """How long after the click on Check a busy kernel may get the key presses before it [s]."""
-
-
-class FormView(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
-    """The form's widgets; as text, one line that never changes."""
-
-    def __init__(self, children: list[Any], name: str) -> None:
-        super().__init__(children)
-        self._name = name
-        self.add_class("seatwork-form")
-
-    def __repr__(self, **_kwargs: Any) -> str:
-        return f"Form for {self._name}: run this cell to answer here."
-
-    _repr_keys = None
 
 
 class Form:
@@ -47,7 +30,7 @@ class Form:
         desk, parts = entry.desk, entry.question.parts
         typed = (*desk.answers.of(entry.name).parts, *[""] * len(parts))
         self.boxes = [
-            _box(part, _label(number, len(parts)), text)
+            answer_box(part, label(number, len(parts)), text)
             for number, (part, text) in enumerate(zip(parts, typed, strict=False))
         ]
         self.verdict = widgets.HTML()
@@ -66,7 +49,7 @@ class Form:
         """Make the buttons; a graded sheet has no verdict, so fewer of them."""
         practice = self.entry.desk.is_practice
         check = button("Check" if practice else "Save", self._check)
-        self.hint_button = button(self._hint_label(), self._hint)
+        self.hint_button = button(self._hintlabel(), self._hint)
         self.worked_button = button("Worked answer", self._worked)
         self.worked_button.disabled = not self.entry.worked()
         self.new_button = button("New numbers", self._renew)
@@ -83,7 +66,7 @@ class Form:
         box.observe(self._mark_sure, names="value")
         return box
 
-    def _hint_label(self) -> str:
+    def _hintlabel(self) -> str:
         cost = self.entry.desk.plan.hint_cost
         return f"Hint (costs {cost:.0%} of the points)" if cost else "Hint"
 
@@ -97,7 +80,7 @@ class Form:
             self.verdict.value = ""
 
     def _keep(self) -> None:
-        self.entry.keep([_text(box) for box in self.boxes])
+        self.entry.keep([text_of(box) for box in self.boxes])
 
     def _saved(self, save: Callable[[], None]) -> bool:
         """Save something, or say why it is not saved."""
@@ -130,7 +113,7 @@ class Form:
         shown = slip and self.entry.desk.is_practice
         self.other_button.layout.display = "" if shown else "none"
         feedback = self.entry.feedback
-        labels = [_label(number, len(feedback)) for number in range(len(feedback))]
+        labels = [label(number, len(feedback)) for number in range(len(feedback))]
         single = len(feedback) == 1
         lines = feedback if single else [f"{a}: {b}" for a, b in zip(labels, feedback, strict=True)]
         self.verdict.value = status(lines)
@@ -158,36 +141,3 @@ class Form:
 
     def _worked(self, _button: Any) -> None:
         self.help.value = status([self.entry.worked()])
-
-
-def button(words: str, answer: Callable[[Any], None]) -> Any:
-    """Make a button as wide as its words."""
-    made = widgets.Button(description=words, layout=widgets.Layout(width="auto"))
-    made.on_click(answer)
-    return made
-
-
-def _label(number: int, count: int) -> str:
-    return "Answer" if count == 1 else f"Answer ({LETTERS[number]})"
-
-
-def _box(part: Part, label: str, text: str) -> Any:
-    if isinstance(part, ChoicePart):
-        words = {said: word for word, said in part.options}
-        chosen = part.chosen(text) if text else None
-        return widgets.RadioButtons(
-            options=words, value=chosen, description=label, layout=widgets.Layout(width="auto")
-        )
-    asked = part.unit if isinstance(part, NumberPart) else ""
-    hint = f"in {UNIT_WORDS.get(asked, asked)}" if asked else ""
-    return widgets.Text(value=text, description=label, placeholder=hint, layout=WIDE)
-
-
-def _text(box: Any) -> str:
-    return box.value or ""
-
-
-def status(lines: Iterable[str]) -> str:
-    """Write lines, escaped, as a region that a screen reader tells when it changes."""
-    inside = "<br>".join(escape(line) for line in lines)
-    return f'<div role="status" style="font-size: 1.05em; line-height: 1.5">{inside}</div>'

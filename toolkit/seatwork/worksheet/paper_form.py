@@ -14,7 +14,7 @@ from seatwork.marking.telling import tell
 from seatwork.questions import Question, judge_all
 from seatwork.shop import wording
 from seatwork.units import explain
-from seatwork.worksheet.form import LETTERS, FormView, button, status
+from seatwork.worksheet.boxes import LETTERS, FormView, button, status
 from seatwork.worksheet.kept import Kept
 
 

@@ -1,0 +1,88 @@
+"""One form of a worksheet with its answers: what they are now, and how they change."""
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+from seatwork.marking import Answer, AnswerFile, Sheet
+from seatwork.marking.answers import LONGEST
+from seatwork.marking.given import Given
+from seatwork.marking.sheets import draw_item
+from seatwork.questions import Question, Verdict, judge_all
+from seatwork.worksheet import watching
+from seatwork.worksheet.kept import Kept
+
+
+class Answered:
+    """A worksheet with a learner's numbers and answers.
+
+    Parameters
+    ----------
+    plan : Sheet
+        The worksheet.
+    mine : Given
+        Whose numbers these are.
+    folder : Path or None
+        Where answers are saved; None to keep them in memory only.
+    """
+
+    def __init__(self, plan: Sheet, mine: Given, folder: Path | None) -> None:
+        self.plan = plan
+        self.mine = mine
+        self.asked: set[str] = set()
+        self.finished = False
+        empty = AnswerFile(learner=mine.learner, sheet=plan.name, form=mine.form)
+        if watching.sitting:
+            folder = watching.sitting.sees(self, folder, empty.name)
+        self.kept = Kept(empty, folder)
+        self._shown: dict[str, Any] = {}
+
+    def __repr__(self) -> str:
+        count = len(self.plan.items)
+        return f"{self.plan.title}: {count} questions, numbers of learner {self.mine.learner}"
+
+    @property
+    def answers(self) -> AnswerFile:
+        """The answers as last seen."""
+        return self.kept.answers
+
+    @property
+    def is_practice(self) -> bool:
+        """Whether feedback is given at once."""
+        return self.mine.mode == "practice"
+
+    def question(self, name: str) -> Question:
+        """Return a question with this learner's numbers."""
+        return draw_item(self.plan.item(name), self.mine.seed, self.answers.of(name).attempt)
+
+    def show(self, name: str, view: Any) -> Any:
+        """Keep the form shown for a question; the one shown before is closed."""
+        if name in self._shown:
+            self._shown.pop(name).close()
+        self._shown[name] = view
+        return view
+
+    def keep(self, name: str, parts: Sequence[str]) -> None:
+        """Save what was typed for a question, at once."""
+        typed = tuple(part[:LONGEST] for part in parts)
+        self.kept.change(name, lambda answer: answer._replace(parts=typed))
+
+    def count(self, name: str, what: str) -> None:
+        """Count one more of "tries" or "hints" for a question."""
+
+        def more(answer: Answer) -> Answer:
+            return answer._replace(**{what: getattr(answer, what) + 1})
+
+        self.kept.change(name, more)
+
+    def renew(self, name: str) -> None:
+        """Draw new numbers for a practice question; its answer starts empty."""
+        self.kept.change(name, lambda answer: Answer(attempt=answer.attempt + 1))
+
+    def mark_sure(self, name: str, sure: bool) -> None:
+        """Keep the learner's "I think this is right" for the instructor."""
+        self.kept.change(name, lambda answer: answer._replace(sure=sure))
+
+    def verdicts(self, name: str) -> tuple[Verdict, ...]:
+        """Return what is to be said of each part of an answer."""
+        return judge_all(self.question(name), self.answers.of(name).parts)
