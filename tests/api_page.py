@@ -40,13 +40,27 @@ def stub(package: Any, inner: tuple[str, ...] = ()) -> str:
     """Return the stub of a package: what editors and type checkers know of its names."""
     homes, name = names_of(package), package.__name__
     lines = [f"from {name} import {room} as {room}" for room in inner]
-    lines += [
-        f"from {name}.{homes[one]} import {one} as {one}"
-        for one in sorted(homes, key=lambda one: (homes[one], not one.isupper(), one))
-    ]
+    order = sorted(homes, key=lambda one: (homes[one], not one.isupper(), one))
+    told = {one: getattr(package, one).__name__ for one in order if is_told(package, one)}
+    shown = {one: told.get(one, one) for one in order}
+    lines += [f"from {name}.{homes[one]} import {kind} as {kind}" for one, kind in shown.items()]
+    lines += [""] if told else []
+    lines += [line for one in told for line in called(one, getattr(package, one))]
     facts = ["", "NAMES: dict[str, str]", "__all__: list[str]"]
     facts += ["__version__: str", "ROOMS: str"] if inner else []
     return "\n".join([*lines, *facts]) + "\n"
+
+
+def is_told(package: Any, name: str) -> bool:
+    """Tell whether a name is a class that says itself how it is called, as a bench does."""
+    return "__signature__" in getattr(getattr(package, name), "__dict__", {})
+
+
+def called(name: str, kind: Any) -> list[str]:
+    """Return the lines of a stub for such a class, written as a function."""
+    taken = inspect.signature(kind).parameters.values()
+    each = [f"    {str(one).partition(' = ')[0]} = ...," for one in taken]
+    return [f"def {name}(", "    *,", *each, f") -> {kind.__name__}: ..."]
 
 
 def entry(name: str, thing: Any) -> Iterator[str]:

@@ -69,6 +69,8 @@ def test_every_control_can_be_given_at_its_start(name: str) -> None:
     bench = getattr(benches, name)()
     assert bench.code() == f"benches.{name}()"
     assert getattr(benches, name)(**bench.values).values == bench.values
+    starts = {control.name: control.start for control in bench.controls}
+    assert getattr(benches, name)(**starts).values == bench.values
 
 
 @pytest.mark.parametrize("name", NAMES)

@@ -56,7 +56,7 @@ class Number:
     needs: Needs | None = None
     redraws: bool = False
 
-    kinds = "float or str"
+    kinds, takes = "float or str", float | str
 
     @property
     def allowed(self) -> str:
@@ -144,7 +144,7 @@ class Choice:
     needs: Needs | None = None
     redraws: bool = False
 
-    kinds = "str"
+    kinds, takes = "str", str
 
     @property
     def allowed(self) -> str:
@@ -194,7 +194,7 @@ class Switch:
     needs: Needs | None = None
     redraws: bool = False
 
-    kinds, allowed = "bool", ""
+    kinds, takes, allowed = "bool", bool, ""
 
     def read(self, given: object, system: str) -> bool:
         """Return whether it is on.
@@ -240,7 +240,7 @@ class TextLine:
     needs: Needs | None = None
     redraws: bool = False
 
-    kinds, allowed = "str", ""
+    kinds, takes, allowed = "str", str, ""
 
     def read(self, given: object, system: str) -> str:
         """Return the text given, its ends trimmed.
@@ -301,7 +301,7 @@ class Pick:
     needs: Needs | None = None
     redraws: bool = False
 
-    kinds = "str"
+    kinds, takes = "str", str
 
     @property
     def allowed(self) -> str:

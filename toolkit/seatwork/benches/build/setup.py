@@ -266,7 +266,11 @@ class Setup(ABC, Generic[ResultT]):
         for name in given:
             if name not in controls:
                 raise _no_control(name, list(controls))
-        read = {name: controls[name].read(value, self._system) for name, value in given.items()}
+        read = {
+            name: controls[name].read(value, self._system)
+            for name, value in given.items()
+            if value is not None or controls[name].start is not None
+        }
         brought = self.brings(read, {**(now or {}), **read})
         return {n: controls[n].read(v, self._system) for n, v in brought.items()} | read
 

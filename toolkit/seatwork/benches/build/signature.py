@@ -7,23 +7,36 @@ from typing import Any
 
 from seatwork.benches.build.controls import Control, Pick
 
-COMMON = {
+COMMON: dict[str, tuple[Any, Any, str, str]] = {
     "system": (
         None,
+        str | None,
         '{"inch", "metric"}',
         "Unit system named first; the house rule's if not given.",
     ),
-    "palette": (None, '{"light", "dark", "print"}', "Colors; those of the page if not given."),
-    "projector": (False, "bool", "Large type and heavy lines."),
+    "palette": (
+        None,
+        str | None,
+        '{"light", "dark", "print"}',
+        "Colors; those of the page if not given.",
+    ),
+    "projector": (False, bool, "bool", "Large type and heavy lines."),
 }
-"""What every bench takes besides its controls."""
+"""What every bench takes besides its controls: start, type, and the words of the help."""
 
 
 def signature(controls: Sequence[Control]) -> Signature:
     """Return the call of a bench: its controls at their start, then what all benches take."""
-    begin = {one.name: one.start for one in controls} | {n: c[0] for n, c in COMMON.items()}
-    keyword = Parameter.KEYWORD_ONLY
-    return Signature([Parameter(n, keyword, default=start) for n, start in begin.items()])
+    taken = [(one.name, one.start, one.takes) for one in controls]
+    taken += [(name, start, kind) for name, (start, kind, _, _) in COMMON.items()]
+    return Signature([
+        Parameter(name, Parameter.KEYWORD_ONLY, default=start, annotation=_annotation(start, kind))
+        for name, start, kind in taken
+    ])  # fmt: skip
+
+
+def _annotation(start: Any, kind: Any) -> Any:
+    return kind if start is not None else kind | None
 
 
 def starts(controls: Sequence[Control]) -> dict[str, Any]:
@@ -35,7 +48,7 @@ def starts(controls: Sequence[Control]) -> dict[str, Any]:
 def documented(said: str, controls: Sequence[Control]) -> str:
     """Return a bench's docstring with a line for every parameter, put before its examples."""
     rows = [(one.name, one.kinds, f"{one.label}{one.allowed}.") for one in controls]
-    rows += [(name, kind, about) for name, (_, kind, about) in COMMON.items()]
+    rows += [(name, kind, about) for name, (_, _, kind, about) in COMMON.items()]
     lines = [f"{name} : {kind}\n{fill(about, 96, initial_indent='    ', subsequent_indent='    ')}"
              for name, kind, about in rows]  # fmt: skip
     head, mark, rest = said.partition("Examples\n--------")
