@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from seatwork.cards import paper
 from seatwork.marking import Sheet, hand_out, sheets
+from seatwork.questions.type.parts import ChoicePart
 
 pytestmark = pytest.mark.slow
 
@@ -37,3 +38,13 @@ def test_learners_get_different_sheets(tmp_path: Path, sheet: Sheet) -> None:
     assert (tmp_path / "L01.pdf").read_bytes() != (tmp_path / "L02.pdf").read_bytes()
     paper.answer_key(tmp_path / "key.pdf", sheet, given)
     assert (tmp_path / "key.pdf").stat().st_size > 1000
+
+
+def test_the_key_says_the_letter_of_an_option(tmp_path: Path, sheet: Sheet) -> None:
+    """A choice stands in the key with the letter that a learner writes in the box."""
+    one = hand_out(tmp_path / "course", sheet, ["L01"])[0]
+    chosen = one.questions["c3"].parts[0]
+    assert isinstance(chosen, ChoicePart)
+    letter = "abc"[[word for word, _ in chosen.options].index(chosen.right)]
+    said = " ".join(str(paper.key_on_paper(sheet, [one])).split())
+    assert f"c3a {letter}) {dict(chosen.options)[chosen.right]}" in said

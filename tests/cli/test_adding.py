@@ -127,7 +127,7 @@ def test_results_changed_by_hand_are_never_written_over(course, tmp_path, run, m
 @pytest.mark.parametrize(
     ("typed", "why"),
     [
-        ("about 0.876", "“about 0.876” cannot be read: that cannot be read as one number"),
+        ("about 0.876", "“about 0.876” cannot be read as one number"),
         ("O.101", "“O.101” cannot be read: a letter O, I or l may stand for a digit"),
         ("5-Aug", "“5-Aug” cannot be read: a spreadsheet may have made a date"),
         ("8/5/2026", "a spreadsheet may have made a date"),
@@ -173,7 +173,7 @@ def test_a_browsers_copy_is_read(course, tmp_path, run, name: str) -> None:
     """A second download, or one named after the sheet alone, is marked."""
     (tmp_path / "in").mkdir()
     (tmp_path / "in" / name).write_bytes(paper(course, "L01").content())
-    assert "1 files, 1 marked" in run("mark", "cones", "in").out
+    assert "1 file, 1 marked" in run("mark", "cones", "in").out
 
 
 def test_the_same_paper_twice_is_told_and_counts_once(course, tmp_path, run) -> None:

@@ -75,7 +75,7 @@ def test_a_folder_that_is_named_is_run(tmp_path: Path, canary: Path, run, named)
     assert run("hand-out", "friday", *named, here=own).code == 0
     assert canary.exists()
     paper(own, "L01").save(own / "in")
-    assert "1 files, 1 marked" in run("mark", "friday", "in", *named, here=own).out
+    assert "1 file, 1 marked" in run("mark", "friday", "in", *named, here=own).out
     assert "keeps the contract" in run(
         "question", "check", "questions/mine.py", "--mine", here=own
     ).out  # fmt: skip

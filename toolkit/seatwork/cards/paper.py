@@ -6,7 +6,7 @@ from pathlib import Path
 from seatwork.cards.pages import Pages
 from seatwork.marking import Handout, Sheet
 from seatwork.marking.telling import band, right_answer
-from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 
 LETTERS = "abcdefgh"
 PICTURE = 0.8
@@ -67,7 +67,22 @@ def _steepness(png: bytes) -> float:
 def answer_key(
     path: Path, sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter"
 ) -> None:
-    """Write the instructor's key: every learner's answers with what is accepted."""
+    """Write the instructor's key as a PDF for its owner alone, see `key_on_paper`."""
+    key_on_paper(sheet, handouts, paper).save(path, private=True)
+
+
+def key_on_paper(sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter") -> Pages:
+    """Set the instructor's key: every learner's answers with what is accepted.
+
+    Parameters
+    ----------
+    sheet : Sheet
+        The worksheet.
+    handouts : sequence of Handout
+        The learners' forms.
+    paper : {"letter", "a4"}
+        Size of the sheets.
+    """
     pages = Pages(paper, foot=f"{sheet.name}  KEY, instructor only")
     pages.text(f"{sheet.title}: key", size=18, bold=True)
     for handout in handouts:
@@ -80,6 +95,14 @@ def answer_key(
                 single = len(handout.questions[item.id].parts) == 1
                 label = item.id if single else f"{item.id}{LETTERS[number]}"
                 accepted = band(part)
-                shown = f"{right_answer(part)}   (accepted {accepted})" if accepted else ""
-                pages.text(f"{label}   {shown or right_answer(part)}", indent=0.3)
-    pages.save(path, private=True)
+                shown = f"{_in_key(part)}   (accepted {accepted})" if accepted else _in_key(part)
+                pages.text(f"{label}   {shown}", indent=0.3)
+    return pages
+
+
+def _in_key(part: Part) -> str:
+    """Return the right answer, an option with the letter that stands on the learner's paper."""
+    if not isinstance(part, ChoicePart) or part.is_on_drawing:
+        return right_answer(part)
+    words = [word for word, _ in part.options]
+    return f"{LETTERS[words.index(part.right)]}) {right_answer(part)}"

@@ -1,15 +1,15 @@
 """``seatwork why``, ``slips``, ``override``: what comes after marking."""
 
 import re
-from datetime import date
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from seatwork import files
-from seatwork.cli.course_folder import Course, Questions, folder_of, sheet_of
+from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.cli.marking import write_feedback
+from seatwork.errors import SeatworkError
 from seatwork.marking import course, handed, results
 from seatwork.marking.giving import give
 from seatwork.marking.merging import Kept
@@ -23,6 +23,9 @@ def why(
     learner: Annotated[str, typer.Argument(help="Learner code.")],
     question: Annotated[str, typer.Argument(help="Question, such as c1 or c3b.")],
     number: Annotated[str, typer.Argument(help="The number they wrote.")],
+    form: Annotated[
+        int | None, typer.Option(min=1, max=99, help="Form of the sheet, if there are several.")
+    ] = None,
     named: Course = None,
     questions: Questions = None,
 ) -> None:
@@ -33,7 +36,7 @@ def why(
     from seatwork.marking.why import reasons
 
     plan, record = sheet_of(sheet, named, questions), handed.read(folder_of(named))
-    found = reasons(record, plan, learner, question, number)
+    found = reasons(record, plan, learner, question, number, form)
     for reason in found:
         typer.echo(f"  {reason.value:.5f}  {reason.how}")
     if not found:
@@ -66,7 +69,7 @@ def override(
     sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
     learner: Annotated[str, typer.Argument(help="Learner code.")],
     question: Annotated[str, typer.Argument(help="Question, such as c1.")],
-    points: Annotated[float, typer.Argument(help="Points you give.")],
+    points: Annotated[str, typer.Argument(help="Points you give, such as 1.5.")],
     reason: Annotated[str, typer.Argument(help="Why, in a few words.")],
     form: Annotated[int, typer.Option(min=1, max=99, help="Form of the sheet.")] = 1,
     named: Course = None,
@@ -77,12 +80,12 @@ def override(
     Example: seatwork override cones L4711 c1 2 "working right, misread the print"
     """
     given = Override(
-        date=day or date.today().isoformat(),
+        date=day_of(day),
         learner=learner,
         sheet=sheet,
         form=form,
         question=question,
-        points=points,
+        points=_number(points),
         reason=reason,
     )
     course_folder = folder_of(named)
@@ -96,6 +99,15 @@ def override(
         else (f"{paper['points']:g} of {paper['of']:g} points")
     )
     typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {now}.{again}")
+
+
+def _number(text: str) -> float:
+    """Read points as they are typed, with a point or a comma."""
+    try:
+        return float(text.replace(",", "."))
+    except ValueError as error:
+        fault, remedy = "that is no number of points", "write one such as 1.5"
+        raise SeatworkError(text, fault, remedy) from error
 
 
 def _feedback_again(paper: Kept, sheet: str, named: Path | None) -> str:

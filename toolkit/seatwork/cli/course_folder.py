@@ -1,5 +1,6 @@
 """The instructor's folder as commands take it, and the sheet that goes with it."""
 
+from datetime import date
 from pathlib import Path
 from typing import Annotated
 
@@ -27,6 +28,14 @@ Questions = Annotated[
 def folder_of(course: Path | None) -> Path:
     """Return the instructor's folder: the one named, else ``course`` in the working folder."""
     return HERE if course is None else course
+
+
+def day_of(text: str) -> str:
+    """Return the day that is named as year-month-day, or today."""
+    try:
+        return (date.fromisoformat(text) if text else date.today()).isoformat()
+    except ValueError as error:
+        raise SeatworkError(text, "that is no day", "write one such as 2026-03-02") from error
 
 
 def sheet_of(name: str, course: Path | None, questions: Path | None = None) -> sheets.Sheet:

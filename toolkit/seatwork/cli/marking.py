@@ -2,7 +2,6 @@
 
 import os
 from collections.abc import Iterable
-from datetime import date
 from pathlib import Path
 from random import SystemRandom
 from typing import Annotated, Any
@@ -10,7 +9,7 @@ from typing import Annotated, Any
 import typer
 
 from seatwork import files
-from seatwork.cli.course_folder import Course, Questions, folder_of, sheet_of
+from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.errors import SeatworkError
 from seatwork.marking import (
     course,
@@ -27,6 +26,8 @@ from seatwork.marking.marker import Marked
 from seatwork.marking.merging import Tally
 from seatwork.marking.submissions import Submission
 
+MOST_NAMED = 30
+"""Learners named in one line."""
 roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
 
 
@@ -48,32 +49,40 @@ def hand_out(
     """
     plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
     learners = [learner.code for learner in roster.read(course_folder)]
+    if paper:
+        _check_size(size)
     place = target or course_folder / "given"
     with files.lock(course_folder):
         given = handing_out.hand_out(
             course_folder, plan, learners, sitting=sitting, mode=mode, target=place
         )
         if paper:
-            _print(plan, given, place, course_folder, size)
+            key = f"{plan.name}-key{f'-{sitting}' if sitting > 1 else ''}.pdf"
+            _print(plan, given, place, course_folder / key, size)
     typer.echo(f"{plan.title}: {len(given)} forms in {place}. Keep {course_folder} to yourself.")
+
+
+def _check_size(size: str) -> None:
+    """Refuse a paper that is not known before anything is handed out."""
+    from seatwork.cards.pages import PAPERS
+
+    if size not in PAPERS:
+        raise SeatworkError(size, "that paper is not known", f"write {' or '.join(PAPERS)}")
 
 
 def _print(
     plan: sheets.Sheet,
     given: tuple[handing_out.Handout, ...],
     place: Path,
-    folder: Path,
+    key: Path,
     size: str,
 ) -> None:
     from seatwork.cards import paper
-    from seatwork.cards.pages import PAPERS
 
-    if size not in PAPERS:
-        raise SeatworkError(size, "that paper is not known", f"write {' or '.join(PAPERS)}")
     for one in given:
         name = f"{plan.name}-{one.given.form}.pdf"
         paper.learner_sheet(place / one.given.learner / name, plan, one, size)
-    paper.answer_key(folder / f"{plan.name}-key.pdf", plan, given, size)
+    paper.answer_key(key, plan, given, size)
 
 
 def mark(
@@ -92,12 +101,12 @@ def mark(
     Example: seatwork mark cones handed_in typed.csv --course course --feedback
     """
     course_folder = folder_of(named)
+    when = day_of(day)
     key, plan = course.read_key(course_folder), sheet_of(sheet, named, questions)
     with files.lock(course_folder):
         marked = _mark(plan, answers, course_folder)
         place = results.place_of(course_folder, plan.name)
         before = results.read(place, key) if place.is_file() else None
-        when = day or date.today().isoformat()
         tally = results.write(course_folder, plan, marked, key, when)
         if feedback:
             write_feedback(plan, marked, course_folder, language)
@@ -106,6 +115,9 @@ def mark(
     _tell_added(tally, after)
     for who, question, old, new in results.compare(before, after) if before else []:
         typer.echo(f"  changed: {who}, {question}: {_points(old)} before, {_points(new)} now")
+    _tell_missing(results.missing(after, handed.read(course_folder)))
+    if feedback:
+        typer.echo(f"Feedback: {course_folder / 'feedback'}, a page and a PDF for each paper.")
 
 
 def _tell_added(tally: Tally, after: dict[str, Any]) -> None:
@@ -117,6 +129,13 @@ def _tell_added(tally: Tally, after: dict[str, Any]) -> None:
     )
     for line in tally.told:
         typer.echo(f"  {line}.")
+
+
+def _tell_missing(missing: list[str]) -> None:
+    """Name who was given the sheet and has no paper in the marks."""
+    more = f" and {len(missing) - MOST_NAMED} more" if len(missing) > MOST_NAMED else ""
+    if missing:
+        typer.echo(f"  no paper in the marks yet: {', '.join(missing[:MOST_NAMED])}{more}.")
 
 
 def _points(value: float | None) -> str:
@@ -169,11 +188,13 @@ def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
     doubtful = [one for one in marked if one.needs_a_person]
     twice = [one for one in marked if one.same_as]
     done = len(marked) - len(doubtful) - len(twice)
-    typer.echo(f"{plan.title}: {len(marked)} files, {done} marked.")
+    count = "1 file" if len(marked) == 1 else f"{len(marked)} files"
+    typer.echo(f"{plan.title}: {count}, {done} marked.")
     for one in doubtful:
         waits = [item for item in one.scored if item.points is None]
         reasons = [one.doubt, *(f"{item.id}: {item.doubt}" for item in waits)]
         typer.echo(f"  needs a person: {one.name}: {'; '.join(filter(None, reasons))}")
+    _tell_what_to_do(plan.name, doubtful)
     for one in twice:
         typer.echo(
             f"  the same paper twice: {one.name} is the same as {one.same_as}; it counts once"
@@ -182,6 +203,14 @@ def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
         if one.question:
             typer.echo(f"  to ask: {one.name}: {one.question}")
     typer.echo(f"Written: {folder / (plan.name + '-marks.csv')} and the results beside it.")
+
+
+def _tell_what_to_do(sheet: str, doubtful: list[Marked]) -> None:
+    if any(one.scored for one in doubtful):
+        line = f'seatwork override {sheet} CODE QUESTION POINTS "reason"'
+        typer.echo(f"  Read each answer that needs a person, then give its points: {line}")
+    if any(not one.scored for one in doubtful):
+        typer.echo("  A file that cannot be marked: ask for it again and mark what comes.")
 
 
 def check(

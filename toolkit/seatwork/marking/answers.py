@@ -166,11 +166,11 @@ def _loaded(raw: bytes, name: str) -> dict[str, Any]:
     try:
         whole = DECODER.decode(raw.decode("utf-8-sig"))
     except UnicodeDecodeError:
-        _refuse(name, "it is not UTF-8 text")
+        _refuse(name, "it is damaged, or another program changed its letters (not UTF-8)")
     except SeatworkError as error:
         _refuse(name, error.fault)
     except (ValueError, RecursionError):
-        _refuse(name, "it is no JSON")
+        _refuse(name, "it is damaged, cut off, or not from a worksheet")
     if type(whole) is not dict:
         _refuse(name, "it is no answer file")
     return whole

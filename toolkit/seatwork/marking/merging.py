@@ -73,7 +73,7 @@ def _enter(kept: dict[Place, Kept], one: Kept, told: list[str]) -> str:
     if earlier is None:
         return "new"
     if one["questions"] and _typed(earlier) != _typed(one):
-        told.append(f"{_who(one)} has other answers than the paper marked before")
+        told.append(f"{_who(one)} has other answers than the paper marked before; these count now")
     return "changed"
 
 

@@ -99,5 +99,7 @@ def _check(override: Override) -> None:
         raise SeatworkError(override.question[:40], "that is no question", "write one such as c1")
     if not 0 <= override.points <= 1000:
         raise SeatworkError(str(override.points), "that is no number of points", "write 0 or more")
-    if not 3 <= len(override.reason.strip()) <= LONGEST:
-        raise SeatworkError(override.reason[:40], "no reason is given", "say why in a few words")
+    said = override.reason.strip()
+    if not 3 <= len(said) <= LONGEST:
+        fault = f"{len(said)} letters are no reason" if len(said) < 3 else "that is too long"
+        raise SeatworkError(said[:40] or "reason", fault, "say why in a few words")

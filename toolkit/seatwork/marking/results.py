@@ -12,7 +12,7 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import overriding
 from seatwork.marking.answers import Answer, AnswerFile
-from seatwork.marking.handed import HandedOut
+from seatwork.marking.handed import HandedOut, Record
 from seatwork.marking.marker import Marked
 from seatwork.marking.merging import Kept, Tally, merged, renewed
 from seatwork.marking.scoring import Scored
@@ -253,6 +253,31 @@ def _unknown(rows: Iterable[Kept]) -> list[dict[str, Any]]:
         for one in rows
         for question in one["questions"]
         if "wrong" in question["verdicts"]
+    ]
+
+
+def missing(content: dict[str, Any], record: Record) -> list[str]:
+    """Return who was given a sheet and has no paper of the last form in its results.
+
+    Parameters
+    ----------
+    content : dict
+        The results.
+    record : Record
+        What was handed out.
+
+    Returns
+    -------
+    list of str
+        Learner codes, with the form where it is not the first.
+    """
+    there = {(one["learner"], one["form"]) for one in content["files"] if one["questions"]}
+    given = record.sheets.get(content["sheet"], {})
+    last = [(learner, forms[-1].form) for learner, forms in sorted(given.items()) if forms]
+    return [
+        learner if form == 1 else f"{learner} (form {form})"
+        for learner, form in last
+        if (learner, form) not in there
     ]
 
 

@@ -20,6 +20,7 @@ OURS = re.compile(r"\.[0-9a-f]{12}\.new|" + re.escape(LOCK) + ".*")
 """What a writer leaves beside its files: no paper."""
 BACKUP = ".json.bak"
 NOT_ANSWERS = "that is no answer file"
+A_PAGE = "that is the page, which holds no answers; ask for the file in the folder answers"
 
 
 class Submission(NamedTuple):
@@ -84,7 +85,8 @@ def _look(path: str, base: str, name: str) -> Submission:
     if base.endswith(BACKUP):
         return Submission(shown, None, "that is a backup copy")
     if not base.lower().endswith(".json"):
-        return Submission(shown, None, NOT_ANSWERS)
+        fault = A_PAGE if base.lower().endswith(".ipynb") else NOT_ANSWERS
+        return Submission(shown, None, fault)
     try:
         file = parse(_read(path), shown)
     except SeatworkError as error:

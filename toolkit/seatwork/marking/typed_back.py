@@ -1,5 +1,6 @@
 """Answers typed back from paper: learner, question, number, one a row."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -22,7 +23,7 @@ def read(path: Path, sheet: Sheet, record: Record) -> list[Submission]:
     Parameters
     ----------
     path : Path
-        Columns learner, question, answer, and form if not the last one handed out; parts
+        Columns learner, question, answer, and form for a learner who was given several; parts
         as questions ``c3a``, ``c3b``, or in one answer with ``;`` between them.
     sheet : Sheet
         The worksheet.
@@ -41,9 +42,32 @@ def read(path: Path, sheet: Sheet, record: Record) -> list[Submission]:
     """
     faults: list[SeatworkError] = []
     rows = files.read_table(path, columns=COLUMNS, needed=HEADS, faults=faults)
+    rows = _sure_of_form(rows, sheet, record, faults)
     papers: dict[tuple[str, int], _Paper] = {}
     files.build_each(rows, lambda row: _enter(papers, row, sheet, record), faults)
     return [paper.submission() for paper in papers.values()]
+
+
+def _sure_of_form(
+    rows: Sequence[files.Row], sheet: Sheet, record: Record, faults: list[SeatworkError]
+) -> list[files.Row]:
+    """Leave out rows that do not say which of several forms they answer, one fault a learner.
+
+    A test typed before would otherwise be marked by the numbers of the re-test.
+    """
+    sure, doubtful = [], dict[str, files.Row]()
+    for row in rows:
+        learner = row.text("learner").upper()
+        several = len(record.sheets.get(sheet.name, {}).get(learner, ())) > 1
+        if several and not row.text("form"):
+            doubtful.setdefault(learner, row)
+        else:
+            sure.append(row)
+    for learner, row in doubtful.items():
+        numbers = " and ".join(str(one.form) for one in record.forms(sheet.name, learner))
+        remedy = "write in a column form, in every row, the number printed on the paper"
+        faults.append(row.refuse("form", f"{learner} was given the forms {numbers}", remedy))
+    return sure
 
 
 @dataclass(slots=True)

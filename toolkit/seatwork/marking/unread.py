@@ -37,7 +37,10 @@ def doubt(text: str, verdict: Verdict) -> str:
         return f"{shown} may be no number: {DATE_GUESS}"
     if verdict.kind != "unreadable":
         return ""
-    return f"{shown} cannot be read: {_why(text.strip(), verdict)}"
+    why = _why(text.strip(), verdict)
+    if why.startswith("that cannot be read"):
+        return f"{shown} {why.removeprefix('that ')}"
+    return f"{shown} cannot be read: {why}"
 
 
 def _why(text: str, verdict: Verdict) -> str:

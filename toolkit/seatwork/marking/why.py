@@ -5,7 +5,7 @@ from decimal import Decimal
 from itertools import combinations
 
 from seatwork.errors import SeatworkError
-from seatwork.marking.handed import Record
+from seatwork.marking.handed import HandedOut, Record
 from seatwork.marking.names import learner_code
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.typed_back import place_of
@@ -55,23 +55,47 @@ def why(part: NumberPart, text: str) -> tuple[Reason, ...]:
 
 
 def reasons(
-    record: Record, sheet: Sheet, learner: str, question: str, text: str
+    record: Record, sheet: Sheet, learner: str, question: str, text: str, form: int | None = None
 ) -> tuple[Reason, ...]:
     """Return what gives the number a learner wrote for a question of a handed-out sheet.
+
+    Parameters
+    ----------
+    record : Record
+        What was handed out.
+    sheet : Sheet
+        The worksheet.
+    learner, question, text : str
+        Who wrote what for which question, such as c3b.
+    form : int, optional
+        The form it was written on; may be left out where the learner was given one.
 
     Raises
     ------
     SeatworkError
-        If nothing was handed out to the learner, or the question asks for no number.
+        If nothing was handed out to the learner, it is not said which of several forms is
+        meant, or the question asks for no number.
     """
-    forms = record.sheets.get(sheet.name, {}).get(learner_code(learner), [])
-    if not forms:
-        raise SeatworkError(learner, f"{sheet.name} was not handed out to this learner", "check it")
+    given = _given(record, sheet, learner_code(learner), form)
     name, number = place_of(question, sheet)
-    part = forms[-1].question(sheet.item(name)).parts[number or 0]
+    part = given.question(sheet.item(name)).parts[number or 0]
     if not isinstance(part, NumberPart):
         raise SeatworkError(question, "it asks for no number", "name a part such as c3b")
     return why(part, text)
+
+
+def _given(record: Record, sheet: Sheet, learner: str, form: int | None) -> HandedOut:
+    """Return the form that is meant."""
+    forms = record.sheets.get(sheet.name, {}).get(learner, [])
+    if not forms:
+        raise SeatworkError(learner, f"{sheet.name} was not handed out to this learner", "check it")
+    meant = [one for one in forms if form in (None, one.form)]
+    if len(meant) == 1:
+        return meant[0]
+    numbers = " and ".join(str(one.form) for one in forms)
+    fault = f"this learner was given form {numbers} of {sheet.name}"
+    remedy = f"add --form with the number on the paper, such as --form {forms[0].form}"
+    raise SeatworkError(learner, fault, remedy)
 
 
 def _near(value: Decimal, typed: Typed) -> bool:
