@@ -9,6 +9,8 @@ from seatwork.errors import SeatworkError
 from seatwork.notes.features import EdgeBreak, Feature, Hole, Thread
 from seatwork.notes.sizes import Size
 
+SLIP = 1.6  # mm; a drill this little over its reamer is one hole, and a fault to ask about
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Part:
@@ -93,7 +95,9 @@ def _drilled_and_reamed(part: Part, other: Part) -> bool:
     reamed, drilled = (part, other) if part.process == "ream" else (other, part)
     if reamed.process != "ream" or drilled.process not in ("", "drill"):
         return False
-    return drilled.width is None or reamed.width is None or drilled.width < reamed.width
+    if drilled.width is None or reamed.width is None:
+        return True
+    return drilled.width < reamed.width + SLIP
 
 
 def major_diameter(size: str) -> float | None:

@@ -62,11 +62,9 @@ def ream_sizes(reamed: Given, drilled: Given) -> tuple[Given, ...]:
     return (drilled, Given(about=LEFT, value=left, source="worked out: reamer less drill"))
 
 
-def ream_step(reamed: Given, drilled: Given, order: Order) -> Operation:
+def ream_step(reamed: Given, order: Order) -> Operation:
     """Return the reaming."""
-    cut = Cutting(
-        operation="ream", diameter=reamed.value, hole_diameter=drilled.value, flutes=FLUTES
-    )
+    cut = Cutting(operation="ream", diameter=reamed.value, hole_diameter=0.0, flutes=FLUTES)
     tool = f"machine reamer {order.show_length(reamed.value)}"
     oil = "" if order.material.dry else " Oil as for drilling."
     step = operation(order, cut, name="ream", why=f"{words.REAM}{oil}", tool=tool)

@@ -21,7 +21,7 @@ from seatwork.plan.threads import tap_step
 
 RANKS = ("spotface", "counterbore", "countersink", "chamfer", "tapped hole")
 HOW, ONE_CLAMPING = "far_side.how", "one clamping from the far side"
-RIMS = "break the rims"
+RIMS, EDGE = "break the rims", "break the edge"
 
 
 def in_sequence(
@@ -52,8 +52,9 @@ def in_sequence(
     far = [cut.seat.operations for cut in ordered if cut.far]
     steps = [*_near(near, place, order, turned=bool(far)), *_far(far, order, only=not near)]
     if not near:
-        start = _start((), place, order, turned=not _one_clamping(order))
-        steps[0] = (*start, *steps[0])
+        reamed = _reaming(place, order)
+        rims = () if _one_clamping(order) else (by_hand(RIMS, words.BREAK_EDGE),)
+        steps[0] = (*drill_hole(place, order), *reamed, *rims, *steps[0])
     end = (tap_step(place, floor, order),) if place.thread is not None else ()
     end = (*end, *_last_burr(ordered, place, order))
     steps[-1] = (*steps[-1], *end)
@@ -82,24 +83,20 @@ def _near(
 ) -> list[tuple[Operation, ...]]:
     if not seats:
         return []
-    done = [_start(seats[0], place, order, turned=False), *seats[1:]]
-    if place.ream is not None and place.seat_first:
+    done = [_start(seats[0], place, order), *seats[1:]]
+    if place.seat_first:
         done[-1] = (*done[-1], *_reaming(place, order))
-    if turned:
+    if turned and done[-1][-1].name != EDGE:
         done[-1] = (*done[-1], by_hand(RIMS, words.BREAK_EDGE))
     return done
 
 
-def _start(
-    seat: tuple[Operation, ...], place: Place, order: Order, *, turned: bool
-) -> tuple[Operation, ...]:
+def _start(seat: tuple[Operation, ...], place: Place, order: Order) -> tuple[Operation, ...]:
     """Return the work on the hole with that of the first seat, a face before the hole first."""
     ahead = tuple(step for step in seat if step.before_hole)
     after = tuple(step for step in seat if not step.before_hole)
-    alone = not seat or not place.seat_first
-    reamed = _reaming(place, order) if place.ream is not None and alone else ()
-    rims = (by_hand(RIMS, words.BREAK_EDGE),) if turned else ()
-    return (*ahead, *drill_hole(place, order), *reamed, *rims, *after)
+    reamed = () if place.seat_first else _reaming(place, order)
+    return (*ahead, *drill_hole(place, order), *reamed, *after)
 
 
 def _far(
@@ -121,9 +118,9 @@ def _one_clamping(order: Order) -> bool:
 
 
 def _reaming(place: Place, order: Order) -> tuple[Operation, ...]:
-    assert place.size is not None
-    assert place.drilled is not None
-    return (ream_step(place.size, place.drilled, order),)
+    if place.ream is None or place.size is None:
+        return ()
+    return (ream_step(place.size, order),)
 
 
 def _with_hole(seat: SeatPlan, place: Place, order: Order) -> SeatPlan:

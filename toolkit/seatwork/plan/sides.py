@@ -15,11 +15,19 @@ from seatwork.seats import Chamfer, Counterbore, Countersink
 from seatwork.seats.both_sides import BothSides
 
 NEAR, FAR, BACK = "near", "far", "back"
-FAR_WORDS = ("far side", "fs", "f.s.", "back", "back face", "far face")
+BOTTOM = "bottom"
+FAR_WORDS = (BOTTOM, "far side", "fs", "f.s.", "back", "back face", "far face")
 ONE_SIDED = ("knife edge", "floor")
 SHARE, FLOOR_RULE = "both_sides.share", "both_sides.least_floor"
 LAND, BETWEEN = "straight land", "floor between"
 ANEW = "on the far face, touched off anew"
+
+
+FLANGE = Check(
+    name="flange between",
+    verdict="look",
+    sentence="Both faces are cut: flange left = thickness less what both take. Measure after each.",
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,7 +69,7 @@ def by_side(features: Sequence[notes.Feature]) -> Iterator[notes.Feature]:
         if one.side == "both" and not isinstance(one, notes.Hole | notes.Thread):
             yield replace(one, side=NEAR)
             yield replace(one, side=FAR)
-        elif one.measured_from in FAR_WORDS and not one.side:
+        elif one.measured_from in FAR_WORDS and not one.side and not _floor_or_depth(one):
             yield replace(one, side=FAR)
         else:
             yield one
@@ -78,6 +86,12 @@ def on_side(note: notes.Feature, seat: SeatPlan) -> SeatPlan:
     return replace(told, stops=tuple(_anew(stop) for stop in seat.stops))
 
 
+def _floor_or_depth(note: notes.Feature) -> bool:
+    """Tell whether a depth from the bottom may be the height of a floor over it."""
+    flat = isinstance(note, notes.Counterbore | notes.Spotface)
+    return flat and note.measured_from == BOTTOM and getattr(note, "depth", None) is not None
+
+
 def _anew(stop: Stop) -> Stop:
     return replace(stop, touch=f"{stop.touch}, {ANEW}")
 
@@ -87,7 +101,7 @@ def _which(note: notes.Feature) -> Iterator[Check]:
     if note.side == "other":
         asks = "Other side than which?"
         yield Check(name="side", verdict="stop", sentence=asks, question=asks)
-    if note.measured_from == "bottom":
+    if _floor_or_depth(note):
         asks = "From the bottom: depth, or height of the floor?"
         yield Check(name="measured from", verdict="stop", sentence=asks, question=asks)
     elif note.measured_from not in ("", FLOOR, *FAR_WORDS):
@@ -114,6 +128,8 @@ def opposed(cuts: Sequence[Cut], place: Place, order: Order) -> list[Cut]:
     """
     near, far = _deepest(cuts, far=False), _deepest(cuts, far=True)
     told = [_asked_if_blind(cut, place) for cut in cuts]
+    if _faced(cuts, far=False) and _faced(cuts, far=True):
+        return [_with_check(told[0], FLANGE), *told[1:]]
     if near is None or far is None or not _share_holes(cuts, place):
         return told
     told = [_without_one_sided(cut) for cut in told]
@@ -136,7 +152,14 @@ def _asked_if_blind(cut: Cut, place: Place) -> Cut:
     if not cut.opposite or place.through:
         return cut
     asks = "The hole does not go through: a seat on its far side?"
-    check = Check(name="side", verdict="stop", sentence=asks, question=asks)
+    return _with_check(cut, Check(name="side", verdict="stop", sentence=asks, question=asks))
+
+
+def _faced(cuts: Sequence[Cut], *, far: bool) -> bool:
+    return any(cut.seat.kind == "spotface" and cut.opposite is far for cut in cuts)
+
+
+def _with_check(cut: Cut, check: Check) -> Cut:
     return replace(cut, seat=replace(cut.seat, checks=(check, *cut.seat.checks)))
 
 
