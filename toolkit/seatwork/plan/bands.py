@@ -6,6 +6,7 @@ from seatwork.errors import Length
 from seatwork.plan.order import Order
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Stop
+from seatwork.plan.stops import CAGE
 from seatwork.plan.wording import Show
 from seatwork.seats import Countersink
 from seatwork.seats.touching_off import diameter_error
@@ -59,9 +60,13 @@ def _held(stop: Stop, band: float, seat: SeatPlan, show: Show) -> Check:
     return Check(
         name=NAME,
         verdict="holds" if holds else "look",
-        sentence=f"The limits leave {show(Length(band))} of travel{every}; the {stop.device} stop "
+        sentence=f"The limits leave {show(Length(band))} of travel{every}; the {_named(stop)} "
         f"is marked in {show(Length(stop.step))}{moves}.{set_by_trial}",
     )
+
+
+def _named(stop: Stop) -> str:
+    return stop.device if stop.device == CAGE else f"{stop.device} stop"
 
 
 def _wandering(show: Show) -> Check:

@@ -70,7 +70,7 @@ def _sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
                 verdict="stop",
                 sentence=f"The cone goes through and opens the far side to {grown}: a knife edge.",
                 question="The countersink goes deeper than the part is thick, "
-                f"{order.show(Length(order.thickness))}: a flatter or smaller head?",
+                f"{order.show(Length(order.thickness))}: a flatter or smaller head, or a dimple?",
             ),
         )
     inside = sheet.share <= share

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from seatwork import notes
+from seatwork.hardware import Rivet
 from seatwork.plan import words
 from seatwork.plan.checking import check_blind, check_mouth, check_sheet, check_wall
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
@@ -18,6 +19,7 @@ from seatwork.plan.play import check_play
 from seatwork.plan.readings import cone_readings
 from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import by_rule, said
+from seatwork.plan.riveting import check_rivet_sheet, rivet_named
 from seatwork.plan.stops import cone_stops
 from seatwork.seats import Chamfer, Countersink
 
@@ -33,12 +35,24 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
         sized, place, base, order, title=title, name="countersink", why=words.COUNTERSINK
     )
     if screw is None:
-        return replace(plan, advice=(words.SCRAP,))
+        return _for_rivet(plan, rivet_named((note,)), sized.seat, order)
     checks = check_head(sized, screw, order.shop.rules, order.show)
     return replace(
         plan,
         checks=(*checks, *plan.checks, *check_length(screw, sized.seat, order)),
         advice=(words.SCRAP, *screw_length(screw, sized.seat, order)),
+    )
+
+
+def _for_rivet(plan: SeatPlan, rivet: Rivet | None, seat: Countersink, order: Order) -> SeatPlan:
+    """Return the plan of a cone without a screw: a rivet's where the note names one."""
+    if rivet is None:
+        return replace(plan, advice=(words.SCRAP,))
+    return replace(
+        plan,
+        title=f"countersink for {rivet.name} rivet",
+        advice=(words.SCRAP_RIVET,),
+        checks=(*plan.checks, *check_rivet_sheet(rivet, seat, order)),
     )
 
 

@@ -8,6 +8,7 @@ from seatwork.notes import Countersink as Note
 from seatwork.plan.bounds import bounds_of
 from seatwork.plan.records import Given
 from seatwork.plan.resolving import NOTE, by_rule, said
+from seatwork.plan.riveting import rivet_angle, rivet_diameter, rivet_named
 from seatwork.plan.standing import Stand, stand_of
 from seatwork.seats import Countersink, Head
 from seatwork.seats.box_of_screws import SeatRange, corner_heads, diameter_for, seats_for
@@ -84,6 +85,9 @@ def _angle(note: Note, screw: Screw | None, system: str, rules: HouseRules) -> G
     wanted = screw.seat_angle if screw else None
     if note.angle is None:
         if screw is None or wanted is None:
+            found = rivet_named((note,))
+            if found is not None:
+                return rivet_angle(found)
             rule = "countersink.inch_angle" if system == "inch" else "countersink.metric_angle"
             return by_rule(rules, rule, "included angle", kind="angle")
         return Given(
@@ -119,6 +123,9 @@ def _diameter(
         return wider_than_hole(said(note.diameter, about), hole)
     if note.depth:
         return _from_depth(note, hole, angle, about, system, rules)
+    found = rivet_named((note,))
+    if found is not None:
+        return wider_than_hole(rivet_diameter(found), hole)
     if head is None:
         raise SeatworkError(
             "the countersink",

@@ -12,6 +12,7 @@ from dataclasses import replace
 
 from seatwork import hardware
 from seatwork.hardware import Drill
+from seatwork.notes import Size
 from seatwork.plan.records import Given
 from seatwork.units import show_length
 
@@ -19,20 +20,21 @@ EVEN = 1e-6  # mm; two sizes nearer than this are the same
 SYSTEMS = {"in": "inch", "mm": "metric"}
 
 
-def drilled(hole: Given, unit: str) -> Given:
+def drilled(hole: Given, said: Size) -> Given:
     """Name the drill of a hole that the note gives by its size.
 
     Parameters
     ----------
     hole : Given
         The hole as the note says it.
-    unit : {"in", "mm"}
-        What it is written in: its own drills come first.
+    said : Size
+        Its size in the note: the drills of its own unit come first, and that of a nominal
+        size before any other within the limits.
     """
     if hole.name:
         return hole
-    system = SYSTEMS[unit]
-    named = hardware.drills_of(hole.value, system)
+    system = SYSTEMS[said.unit]
+    named = hardware.drills_of(hole.value, system) if said.least is None else ()
     if hole.least is not None and hole.greatest is not None:
         inside = [one for one in named if hole.least - EVEN <= one.diameter <= hole.greatest]
         return _in_limits(hole, inside[0] if inside else None, system)

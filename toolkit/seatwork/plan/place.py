@@ -12,6 +12,7 @@ from seatwork.plan.order import Order, by_hand, drilling
 from seatwork.plan.reaming import drilled_under, reamed_hole
 from seatwork.plan.records import Given, Operation
 from seatwork.plan.resolving import hole_for, said
+from seatwork.plan.riveting import rivet_hole, rivet_named
 
 LEAD_OVER = 12.7  # mm; over 1/2 in a lead drill goes first (common practice, no source)
 WEB = 0.2  # of a twist drill's diameter is its web, about (common practice, no source)
@@ -99,6 +100,7 @@ def place_of(group: tuple[notes.Feature, ...], *, screw: Screw | None, order: Or
     thread = next((one for one in group if isinstance(one, notes.Thread)), None)
     rules = order.shop.rules
     size = reamed_hole(ream) if ream else hole_for(drill, None if thread else screw, thread, rules)
+    size = size or rivet_hole(rivet_named(group))
     drilled = drilled_under(drill, size, order) if ream and size else size
     return Place(
         count=group[0].count,

@@ -45,7 +45,7 @@ def reamed_hole(note: notes.Hole) -> Given:
 def drilled_under(note: notes.Hole | None, reamed: Given, order: Order) -> Given:
     """Return the drill under a reamer: the note's, else by the house rule."""
     if note is not None and note.diameter is not None:
-        return drilled(said(note.diameter, UNDER), note.diameter.unit)
+        return drilled(said(note.diameter, UNDER), note.diameter)
     drill = hardware.drill_under(reamed.value, system=order.system, rules=order.shop.rules)
     return Given(
         about=UNDER,

@@ -24,7 +24,7 @@ def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
     Returns
     -------
     Screw or None
-        The screw; None where nobody names one.
+        The screw; None where nobody names one, and for a rivet, which has lists of its own.
 
     Raises
     ------
@@ -32,6 +32,7 @@ def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
         If two different screws are named, or a name cannot be read.
     """
     texts = [*(one.screw for one in group if one.screw), *([named] if named else [])]
+    texts = [text for text in texts if not hardware.is_rivet(text)]
     screws = [hardware.screw(text) for text in dict.fromkeys(texts)]
     found = {screw.name: text for screw, text in zip(screws, dict.fromkeys(texts), strict=True)}
     if len(found) > 1:
@@ -105,7 +106,7 @@ def hole_for(
         The hole with its source; None where neither note nor screw tells.
     """
     if feature and feature.diameter:
-        return drilled(said(feature.diameter, "hole"), feature.diameter.unit)
+        return drilled(said(feature.diameter, "hole"), feature.diameter)
     if thread:
         tap = hardware.tap_drill(thread_name(thread))
         return Given(
