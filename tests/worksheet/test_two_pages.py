@@ -4,11 +4,13 @@ import json
 from dataclasses import replace
 from multiprocessing import get_context
 from pathlib import Path
+from threading import Thread
 
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.files import LOCK
 from seatwork.marking import given, handed, marker, sheets
+from seatwork.marking.answers import AnswerFile, read
 from seatwork.marking.handing_out import hand_out
 from seatwork.worksheet import Desk, from_paper
 from seatwork.worksheet.form import Form
@@ -198,3 +200,29 @@ def test_three_pages_typing_at_once_lose_nothing(tmp_path: Path) -> None:
     for name in NAMES:
         assert kept(tmp_path)[name]["parts"] == [f".{count - 1:03d}"]
         assert kept(tmp_path)[name]["tries"] == count
+
+
+def test_typing_and_pressing_come_from_two_threads(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What a button read just before a key press was saved is not taken for another page's."""
+    form = Form(page(tmp_path).ask("c1"))
+    form.boxes[0].value = ".3"
+    before = read(tmp_path / "L00-cones-1.json")
+    pressing = Thread(target=form.entry.desk.kept.refresh)
+    save = AnswerFile.save
+
+    def save_while_pressed(answers: AnswerFile, folder: Path) -> None:
+        save(answers, folder)
+        pressing.start()
+        pressing.join(0.5)
+
+    monkeypatch.setattr("seatwork.worksheet.kept.read", lambda path: before)
+    monkeypatch.setattr(AnswerFile, "save", save_while_pressed)
+    form.boxes[0].value = ".4"
+    pressing.join()
+    monkeypatch.undo()
+    form._check(None)
+    assert "not saved" not in form.verdict.value
+    assert kept(tmp_path)["c1"]["parts"] == [".4"]
+    assert kept(tmp_path)["c1"]["tries"] == 1

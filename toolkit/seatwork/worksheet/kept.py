@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
+from threading import RLock
 
 from seatwork import files
 from seatwork.errors import SeatworkError
@@ -17,7 +18,8 @@ class Kept:
 
     A change is made on what the file holds at that moment, so that pages which have the same
     sheet open add to each other. Where two pages answer the same question, the later one is
-    refused until it has shown what the other wrote.
+    refused until it has shown what the other wrote. A page may send what is typed and what is
+    pressed to two threads; they take turns here.
 
     Parameters
     ----------
@@ -31,9 +33,14 @@ class Kept:
         self.folder = folder
         self.answers = reopen(empty, folder) if folder else empty
         self._shown: dict[str, Answer] = {}
+        self._turn = RLock()
 
     def refresh(self) -> None:
         """Take in what other pages have written; a file that cannot be read is passed over."""
+        with self._turn:
+            self._take_in()
+
+    def _take_in(self) -> None:
         path = self.folder / self.answers.name if self.folder else None
         if path is None or not path.is_file():
             return
@@ -49,9 +56,10 @@ class Kept:
 
     def show(self, question: str) -> Answer:
         """Return the answer to a question as it is now; the page shows this one."""
-        self.refresh()
-        self._shown[question] = self.answers.of(question)
-        return self._shown[question]
+        with self._turn:
+            self._take_in()
+            self._shown[question] = self.answers.of(question)
+            return self._shown[question]
 
     def change(self, question: str, change: Change) -> None:
         """Change the answer to one question and save it at once.
@@ -62,16 +70,17 @@ class Kept:
             If another page has answered the question since this one showed it, or the folder
             cannot be written; nothing is changed then.
         """
-        if self.folder is None:
-            self._change(question, change)
-            return
-        try:
-            self._write(self.folder, question, change)
-        except SeatworkError as error:
-            remedy = error.remedy.replace("give the command again", "type it again")
-            why = error.fault.removeprefix("it was not saved: ")
-            raise SeatworkError(error.value, f"not saved, since {why}", remedy) from error
-        self._shown[question] = self.answers.of(question)
+        with self._turn:
+            if self.folder is None:
+                self._change(question, change)
+                return
+            try:
+                self._write(self.folder, question, change)
+            except SeatworkError as error:
+                remedy = error.remedy.replace("give the command again", "type it again")
+                why = error.fault.removeprefix("it was not saved: ")
+                raise SeatworkError(error.value, f"not saved, since {why}", remedy) from error
+            self._shown[question] = self.answers.of(question)
 
     def _write(self, folder: Path, question: str, change: Change) -> None:
         try:
@@ -79,7 +88,7 @@ class Kept:
         except OSError as error:
             raise files.refusal(folder, error) from error
         with files.lock(folder):
-            self.refresh()
+            self._take_in()
             self._check(question)
             before = self.answers
             self._change(question, change)
