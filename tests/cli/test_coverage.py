@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from seatwork import opening
 from seatwork.cli.program import app
-from seatwork.marking.coverage import coverage
+from seatwork.marking.outline import coverage
 from typer.testing import CliRunner
 
 RUNNER = CliRunner()

@@ -10,7 +10,7 @@ from random import Random
 from typing import Any
 
 import numpy as np
-from seatwork import cutting, hardware, inspection, marking, notes, questions, seats, tables
+from seatwork import cutting, hardware, inspection, marking, notes, questions, seats, shop, tables
 from seatwork.errors import SeatworkError
 from seatwork.plan import make_plan
 from seatwork.plan.rows import Row
@@ -109,6 +109,23 @@ def record(ground: Ground) -> Any:
 
     marking.hand_out(ground.course, sheet(), ["L07"])
     return handed.read(ground.course)
+
+
+def told_of(ground: Ground) -> dict[str, Any]:
+    """Return what feedback on an empty paper takes."""
+    plan, kept = sheet(), record(ground)
+    form = kept.form(plan.name, "L07", 1)
+    paper = marking.AnswerFile(learner="L07", sheet=plan.name, form=1)
+    from seatwork.marking.submissions import Submission
+
+    marked = marking.Marker(ground.course, plan).mark([Submission("L07.json", paper)])[0]
+    return {
+        "sheet": plan,
+        "form": form,
+        "marked": marked,
+        "words": shop.wording(),
+        "language": "en",
+    }
 
 
 Call = Callable[[Ground], dict[str, Any]]
@@ -306,6 +323,8 @@ CALLS: dict[str, Call] = {
         "record": record(ground), "sheet": sheet(), "learner": "L07", "question": "b2",
         "text": "0.5",
     },
+    "marking.coverage": lambda ground: {"folder": ground.folder},
+    "marking.feedback": lambda ground: told_of(ground),
     "marking.Answer": always(parts=("1",), attempt=1, tries=0, hints=0, sure=False),
     "marking.AnswerFile": always(learner="L07", sheet="cones", form=1),
     "marking.Marker": lambda ground: {"folder": ground.course, "sheet": sheet()},

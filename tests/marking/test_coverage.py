@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from seatwork import opening
 from seatwork.errors import SeatworkError
-from seatwork.marking.coverage import Coverage, coverage
+from seatwork.marking.outline import Coverage, coverage
 from seatwork.questions.checking.template import own_type
 from seatwork.shop.folder import package_text
 

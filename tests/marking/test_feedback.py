@@ -13,8 +13,8 @@ from babel.messages import mofile, pofile
 from seatwork.cards.feedback import feedback_sheet
 from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet, handed, languages, mark
-from seatwork.marking.feedback import feedback, page
 from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
+from seatwork.marking.learner_words import feedback, page
 from seatwork.questions import all_types
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.shop.house.wording import defaults

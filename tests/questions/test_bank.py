@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from seatwork import drawings
-from seatwork.marking.coverage import asked_on
+from seatwork.marking.outline import asked_on
 from seatwork.questions import all_types, lacks
 from seatwork.questions.checking.pinning import is_pinned
 from seatwork.questions.checking.places import stem

@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from seatwork.cards.pages import Pages
-from seatwork.marking.feedback import Feedback
+from seatwork.marking.learner_words import Feedback
 
 
 def feedback_sheet(path: Path, feedback: Feedback, paper: str = "letter") -> None:

@@ -9,7 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.files import write, write_table
 
 if TYPE_CHECKING:
-    from seatwork.marking.coverage import Covered
+    from seatwork.marking.outline import Covered
 
 
 def report(
@@ -34,7 +34,7 @@ def report(
 
     Example: seatwork coverage --gaps
     """
-    from seatwork.marking.coverage import COLUMNS, coverage
+    from seatwork.marking.outline import COLUMNS, coverage
 
     found = coverage()
     if table is not None:

@@ -165,8 +165,8 @@ def _submissions(plan: sheets.Sheet, place: Path, folder: Path) -> Iterable[Subm
 def write_feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
     """Write the feedback of each paper, as a page and on paper, for its owner's eyes only."""
     from seatwork.cards.feedback import feedback_sheet
-    from seatwork.marking.feedback import feedback, page
     from seatwork.marking.languages import words_in
+    from seatwork.marking.learner_words import feedback, page
 
     record, words = handed.read(folder), words_in(language)
     for one in marked:

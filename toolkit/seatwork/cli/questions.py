@@ -59,7 +59,7 @@ def check(
 
     Example: seatwork question check chamfer-mouth --mine
     """
-    from seatwork.marking.coverage import asked_on
+    from seatwork.marking.outline import asked_on
     from seatwork.questions import lacks
     from seatwork.questions.checking import pinning
 

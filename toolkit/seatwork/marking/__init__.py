@@ -8,6 +8,8 @@ NAMES = {
     "sheets": "Item Sheet",
     "answers": "Answer AnswerFile",
     "why": "reasons",
+    "learner_words": "feedback",
+    "outline": "coverage",
     "slip_count": "SlipCount counted",
 }
 """The public names of each module."""

@@ -2,9 +2,11 @@ from seatwork.marking.answers import Answer as Answer
 from seatwork.marking.answers import AnswerFile as AnswerFile
 from seatwork.marking.handing_out import Handout as Handout
 from seatwork.marking.handing_out import hand_out as hand_out
+from seatwork.marking.learner_words import feedback as feedback
 from seatwork.marking.marker import Marked as Marked
 from seatwork.marking.marker import Marker as Marker
 from seatwork.marking.marker import mark as mark
+from seatwork.marking.outline import coverage as coverage
 from seatwork.marking.sheets import Item as Item
 from seatwork.marking.sheets import Sheet as Sheet
 from seatwork.marking.slip_count import SlipCount as SlipCount

@@ -11,6 +11,7 @@ from seatwork.marking.marker import Marked
 from seatwork.marking.scoring import Scored
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.telling import tell
+from seatwork.shop.house.wording import defaults
 
 LETTERS = "abcdefgh"
 STYLE = (
@@ -57,6 +58,7 @@ def feedback(
     language : str
         Code of the language of `words`, such as en or es.
     """
+    words = {**defaults(), **words}
     file = marked.file
     assert file is not None, "a file that could not be read has no feedback"
     return Feedback(
