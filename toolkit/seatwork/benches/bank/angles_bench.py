@@ -1,7 +1,7 @@
 """The angles bench: two heads that look alike from above, cut open, then measured."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, ClassVar
 
 from seatwork import units
@@ -53,9 +53,9 @@ class Opened:
 class Angles(Bench[Opened]):
     """Show what a countersink of the wrong angle does to a flat head.
 
-    Opens on two heads seen from above, both flush by the shop's rule, and one button. A head is
-    the greatest of its size; one without a gage in the lists has the least edge, as many in a box
-    have.
+    Opens on two heads seen from above, both flush by the shop's rule, and one button. A head has
+    the greatest cone of its size; one without a gage in the lists has the least edge, as many in
+    a box have.
 
     Examples
     --------
@@ -106,7 +106,9 @@ class Angles(Bench[Opened]):
             If the hole is as wide as the seat, or the head cannot lie in it.
         """
         held = flat_job(screw).screw
-        head = held.head if held.gage else held.least_head
+        head = held.head
+        if not held.gage:
+            head = replace(head, edge_diameter=held.rounded_edge_diameter)
         sizes = {"diameter": diameter, "hole_diameter": hole}
         own = Countersink(included_angle=head.included_angle, **sizes)
         seat = Countersink(included_angle=cutter_angle, **sizes)

@@ -1,5 +1,6 @@
 """What the cutters bench says of cutters: under their pictures, in the answer, in the text."""
 
+import re
 from dataclasses import dataclass
 
 from seatwork.benches.bank.cutters_sums import LETTERS, Wanted, seat_words
@@ -13,6 +14,7 @@ from seatwork.units import show_angle, show_both, show_length, show_spindle
 
 MORE = "{count} more: see the text and “Where the numbers come from”."
 FOOT = ("“Likely quiet”, “may sing”:", "illustration, not a prediction", "for your machine.")
+RULE = re.compile(r" \(house rule [\w.]+\)")
 Judged = Choice | Refusal
 
 
@@ -183,7 +185,7 @@ def reasoned(one: Judged) -> tuple[str, ...]:
 def _short(one: Judged) -> str:
     """Tell the weightiest thing against a cutter."""
     if isinstance(one, Refusal):
-        return one.sentence
+        return RULE.sub("", one.sentence)  # the sources name the rule
     against = one.reasons_against[0].sentence.rstrip(".") if one.reasons_against else ""
     return f"does it; {against}" if against else "does it"
 
