@@ -79,6 +79,8 @@ class Gathering:
 
     def _size(self, phrase: Phrase) -> None:
         by, self.by = self.by is not None, None
+        if not phrase.is_angle and not by:
+            self._ask_about_tap(phrase)
         if self.current is not None and not self.lead and self._current_takes(phrase, by):
             return
         if by and not self.lead:

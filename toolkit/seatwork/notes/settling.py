@@ -74,7 +74,7 @@ def _side_angle(text: str, draft: Draft, drafts: list[Draft]) -> None:
     if not SIDE_ANGLES[0] <= degrees <= SIDE_ANGLES[1]:
         return
     if draft.kind is Countersink and _is_leg(draft, drafts) and degrees == 45:
-        draft.kind = Chamfer
+        draft.kind, draft.at_mouth = Chamfer, True
         draft.said["leg"] = draft.said.pop("diameter")
         return
     raise _ask_which(text, phrase, degrees)

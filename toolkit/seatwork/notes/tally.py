@@ -66,7 +66,7 @@ def _place_of(hole: Draft, before: list[Draft]) -> int:
 
 
 def _is_ahead(seat: Draft, hole: Draft) -> bool:
-    return seat.kind in SEATS and (seat.line == hole.line or seat.above)
+    return (seat.kind in SEATS or seat.at_mouth) and (seat.line == hole.line or seat.above)
 
 
 def _groups(drafts: list[Draft]) -> list[list[Draft]]:
