@@ -15,7 +15,8 @@ SIZE = re.compile(
     r"|m\s?\d{1,2}(?:[.,]\d)?(?![\d])(?:\s?x\s?[0-3]?[.,]\d{1,2}(?![\d])|\s?x\s?[1-6](?![\d.,]))?"
     r"(?:\s?-\s?\d[gh]\b)?|ms\s?20426\s?[abd]{1,2}\s?\d(?:-\d{1,2})?\b"
 )
-WORD = re.compile(r"[a-z](?:\.\s?[a-z]\b)+\.?|[a-z][a-z']*(?:-[a-z]+)?\.?")
+WORD = re.compile(r"[a-z](?:\.[a-z]\b)+\.?|[a-z][a-z']*(?:-[a-z]+)?\.?")
+INITIALS = re.compile(r"[a-z](?:\. ?[a-z](?=\.))+\.")
 ANGLE = re.compile(r"(?:82|90|100|110|120)\s?(?:°|deg\b\.?)")
 LENGTH = re.compile(
     r'x\s?(?:\d+-)?\d*[./]?\d+(?:/\d+)?(?:\s?(?:"|in\b\.?|mm\b))?(\s?(?:lg|long)\b)?'
@@ -84,9 +85,10 @@ def _next(text: str, place: int, sized: bool, whole: bool) -> tuple[int, bool, b
         found = pattern.match(text, place) if sized else None
         if found:
             return found.end(), bool(found.lastindex and found[1]), False
-    word = WORD.match(text, place)
-    if word and _is_word(text, word, whole):
-        return word.end(), True, False
+    for pattern in (WORD, INITIALS):
+        word = pattern.match(text, place)
+        if word and _is_word(text, word, whole):
+            return word.end(), True, False
     return 0, False, False
 
 

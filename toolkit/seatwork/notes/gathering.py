@@ -198,12 +198,12 @@ class Gathering:
         if word.text[0] in "⌴⌵":
             return True
         ahead = self._sizes_ahead()
-        if not ahead and self._screw_ahead() and len(self.lead) == 1:
+        if not ahead and self._screw_ahead() and not self._says_of_seat(kind):
             first = self.lead[0][0]
             raise self.fault(
                 first,
                 "is this the hole or the seat?",
-                f"write ⌀{first.text.lstrip('⌀ ')} THRU for the hole",
+                f"write DRILL {shown(first)} for the hole, the seat's sizes behind its word",
             )
         own = [
             (size, by)
@@ -212,6 +212,10 @@ class Gathering:
             and not (size.quantity and size.quantity.is_angle)
         ]
         return bool(own) and not (own[0][1] and kind is not Countersink and own[0] == ahead[0])
+
+    def _says_of_seat(self, kind: type[Feature]) -> bool:
+        """Tell whether sizes before ``CSK FOR #10 FHMS`` can only be the seat's: an angle is."""
+        return kind is Countersink and any(size.is_angle for size, _ in self.lead)
 
     def _sizes_ahead(self) -> list[tuple[Phrase, bool]]:
         found, by = [], False

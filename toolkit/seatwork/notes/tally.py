@@ -1,11 +1,11 @@
 """Counts and order: drafts of one note put hole by hole, each with its number of places."""
 
 from seatwork.notes.drafts import SEATS, Draft
-from seatwork.notes.features import FLOOR, Counterbore, Countersink, Feature, Hole, Thread
+from seatwork.notes.features import FLOOR, Chamfer, Counterbore, Countersink, Feature, Hole, Thread
 from seatwork.notes.grouping import Part, grouped, major_diameter, width_of
 from seatwork.notes.parsing import Phrase
 
-INHERIT = (*SEATS, Hole, Thread)
+INHERIT = (*SEATS, Chamfer, Hole, Thread)
 
 
 def features_of(
