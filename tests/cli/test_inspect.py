@@ -62,7 +62,7 @@ def test_nothing_is_judged_on_a_guess(tmp_path: Path) -> None:
         "L06,lid screws,.397 in,82,optical,.007 in below\n",
     )
     assert done.returncode == 1
-    assert "1 parts: 1 accept, 0 reject, 0 cannot tell" in done.stdout
+    assert "1 part: 1 accept, 0 reject, 0 cannot tell" in done.stdout
     told = done.stderr.splitlines()
     for place, remedy in (
         ("row 2, column diameter: 8.6 cannot be read: in or mm?", "write 8.6 in or 8.6 mm"),
@@ -84,7 +84,7 @@ def test_a_heading_with_its_unit_needs_none_in_the_cells(tmp_path: Path) -> None
         )
         done = judged(tmp_path, text)
         assert done.returncode == 0, done.stderr
-        assert "1 parts: 1 accept" in done.stdout
+        assert "1 part: 1 accept" in done.stdout
 
 
 def test_help_tells_every_column(tmp_path: Path) -> None:
@@ -118,7 +118,7 @@ def test_a_blank_filled_in_by_a_spreadsheet_is_read_back(tmp_path: Path) -> None
     (tmp_path / "filled.csv").write_bytes(saved.encode("utf-8-sig"))
     done = seatwork(tmp_path, "inspect", "filled.csv", "--part", HOPPER)
     assert done.returncode == 0, done.stderr
-    assert "1 parts: 1 accept" in done.stdout
+    assert "1 part: 1 accept" in done.stdout
     assert "Rows not filled in: 9" in done.stdout
 
 
@@ -189,3 +189,21 @@ def test_the_demonstration_writes_what_it_names_and_nothing_over(tmp_path: Path)
     again = seatwork(tmp_path, "demo", "mill")
     assert again.returncode == 1
     assert "already" in again.stderr
+
+
+def test_a_slip_of_the_unit_is_no_verdict(tmp_path: Path) -> None:
+    """A seat 25 times too wide or narrow is asked about, with row, cell and what would do."""
+    done = judged(
+        tmp_path,
+        "part,feature,unit,diameter,depth\n"
+        "L01,lid screws,in,10.1,\n"
+        "L02,lid screws,mm,.397,\n"
+        "L03,lid screws,in,.397,2.9\n"
+        "L04,lid screws,in,.500,\n",
+    )
+    assert "row 2, column diameter: 10.100 in is far from any size of this seat" in done.stderr
+    assert "such as 10.10 mm." in done.stderr
+    assert "row 3, column diameter: 0.40 mm" in done.stderr
+    assert "such as 0.397 in." in done.stderr
+    assert "row 4, column depth: 2.900 in" in done.stderr
+    assert "1 part: 0 accept, 1 reject" in done.stdout

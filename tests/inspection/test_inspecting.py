@@ -209,7 +209,7 @@ def test_results_open_without_a_formula(tmp_path) -> None:
     )
     write_results(found, tmp_path / "results.csv")
     assert "\n'=1+1" in (tmp_path / "results.csv").read_text(encoding="utf-8-sig")
-    assert found.summary.startswith("1 parts: 1 accept")
+    assert found.summary.startswith("1 part: 1 accept")
 
 
 def test_results_never_overwrite_without_saying_so(tmp_path) -> None:

@@ -98,6 +98,10 @@ def test_a_graded_form_saves_and_tells_nothing() -> None:
     form.view.children[1].value = True
     assert desk.answers.of("c1").sure
     assert "1 of 3 answered" in repr(desk.finish())
+    desk.keep("c3", ("a", " "))
+    said = repr(desk.finish())
+    assert "1 of 3 answered" in said
+    assert "answered in part: c3." in said
 
 
 def test_keys_that_come_in_after_the_click_are_judged_with_it() -> None:

@@ -71,7 +71,8 @@ def _write_blank(
     if measured is not None:
         raise SeatworkError(str(measured), "a blank is made without it", "leave out one of the two")
     rows = write_blank(plans, blank, replace=replace)
-    typer.echo(f"Wrote {blank}: {rows} rows, one a part; write the mark of the part in each.")
+    count = "1 row" if rows == 1 else f"{rows} rows"
+    typer.echo(f"Wrote {blank}: {count}, one a part; write the mark of the part in each.")
     for fault in faults:
         typer.echo(fault, err=True)
     if faults:

@@ -105,7 +105,8 @@ class Inspection(Shown):
         told = ", ".join(f"{count} {verdict}" for verdict, count in self.counts().items())
         mend = f" To mend: {len(self.faults)}." if self.faults else ""
         left = f" Rows not filled in: {self.blank}." if self.blank else ""
-        return f"{len(self.parts)} parts: {told}.{mend}{left}"
+        parts = "1 part" if len(self.parts) == 1 else f"{len(self.parts)} parts"
+        return f"{parts}: {told}.{mend}{left}"
 
     def part(self, mark: str) -> PartVerdict:
         """Return the part with a mark, such as L05-1.

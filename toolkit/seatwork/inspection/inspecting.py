@@ -11,6 +11,7 @@ from seatwork.inspection.findings import Inspection, PartVerdict
 from seatwork.inspection.grounds import missing, not_judged, verdict_of
 from seatwork.inspection.judging import judge
 from seatwork.inspection.measured import Measured
+from seatwork.inspection.mixed_units import mixed_unit
 from seatwork.inspection.records import ACCEPT
 from seatwork.inspection.sheets import read_sheet
 from seatwork.plan import Plan, SeatPlan
@@ -58,9 +59,14 @@ def inspect(
             faults.append(f"{one.place or one.part}, column feature: {error}")
             continue
         try:
-            parts.append(judge_part(one, cut.seat, system=cut.system, rules=rules))
+            part = judge_part(one, cut.seat, system=cut.system, rules=rules)
         except SeatworkError as error:
             faults.append(f"{one.place or one.part}, column ball: {explain(error, cut.system)}")
+            continue
+        if doubt := mixed_unit(part):
+            faults.append(f"{one.place or one.part}, {doubt}")
+        else:
+            parts.append(part)
     return Inspection(parts=tuple(parts), faults=tuple(faults))
 
 

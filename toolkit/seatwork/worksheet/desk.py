@@ -158,13 +158,21 @@ class Desk(Answered):
 
     def _saved(self) -> str:
         names = [item.id for item in self.plan.items]
-        empty = [name for name in names if not any(self.answers.of(name).parts)]
+        left = {name: self._left(name) for name in names}
+        empty = [name for name in names if left[name] == len(self.question(name).parts)]
+        in_part = [name for name in names if left[name] and name not in empty]
         where = (
             f"saved in answers/{self.answers.name}" if self.kept.folder else "not saved in a file"
         )
         blank = f"; without an answer: {', '.join(empty)}" if empty else ""
-        done = len(names) - len(empty)
-        return f"{self.plan.title}: {done} of {len(names)} answered, {where}{blank}."
+        partly = f"; answered in part: {', '.join(in_part)}" if in_part else ""
+        done = len(names) - len(empty) - len(in_part)
+        return f"{self.plan.title}: {done} of {len(names)} answered, {where}{blank}{partly}."
+
+    def _left(self, name: str) -> int:
+        """Count the parts of a question that are empty."""
+        typed, count = self.answers.of(name).parts, len(self.question(name).parts)
+        return count - sum(bool(part.strip()) for part in typed[:count])
 
 
 def _form(entry: Entry) -> Any:
