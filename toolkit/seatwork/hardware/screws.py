@@ -243,18 +243,38 @@ class Screw(Shown):
         Notes
         -----
         Where a gage is published, the least protrusion gives the least cone: the diameter at
-        the head's top is G + 2 F tan(A/2). Where the document lets the head lie a flushness F
-        below a gage of the theoretical sharp diameter, it is that less 2 F tan(A/2). Elsewhere
-        the cone is that of the greatest head and only its edge is least: see `knows_least`.
+        the head's top is G + 2 F tan(A/2). Elsewhere the cone is that of the greatest head
+        and only its edge is least: see `lowest_head` and `knows_least`.
         """
         sharp, angle = self._sharp_or_refuse(), self.facts["seat_angle"].value
         gage = self.gage
         if gage:
             sharp = gage.diameter + 2 * gage.least * half_tangent(angle)
-        elif self.flushness is not None:
-            sharp -= 2 * self.flushness * half_tangent(angle)
         return Head(
             sharp_diameter=sharp, included_angle=angle, edge_diameter=self.rounded_edge_diameter
+        )
+
+    @property
+    def lowest_head(self) -> Head:
+        """The head that may lie lowest in a seat cut for the greatest.
+
+        Raises
+        ------
+        SeatworkError
+            As `head` does.
+
+        Notes
+        -----
+        Where the document lets a head lie a flushness F below a face cut to the theoretical
+        sharp diameter, its own is that less 2 F tan(A/2); elsewhere it is the least head.
+        """
+        least, low = self.least_head, self.flushness
+        if low is None:
+            return least
+        sharp = least.sharp_diameter - 2 * low * half_tangent(least.included_angle)
+        edge = least.edge_diameter
+        return replace(
+            least, sharp_diameter=sharp, edge_diameter=None if edge is None else min(edge, sharp)
         )
 
     def _sharp_or_refuse(self) -> float:

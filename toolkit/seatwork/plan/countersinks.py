@@ -202,7 +202,7 @@ def _depth(note: Note, seat: Countersink, diameter: Given, hole: Given) -> Given
 def _box(screw: Screw | None, seat: Countersink, rules: HouseRules) -> SeatRange | None:
     if screw is None:
         return None
-    greatest, least = screw.head, screw.least_head
+    greatest, least = screw.head, screw.lowest_head
     angles = screw.angle_range or (greatest.included_angle, greatest.included_angle)
     heads = corner_heads(
         sharp_diameter=Limits(least=least.sharp_diameter, greatest=greatest.sharp_diameter),
