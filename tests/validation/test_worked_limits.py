@@ -332,6 +332,8 @@ def test_the_aim_is_the_middle_and_never_past_a_bound(size, aim, least, greatest
     across = seat.size("diameter at the face")
     found = [value / IN for value in (across.value, across.least, across.greatest)]
     assert found == pytest.approx([aim, least, greatest], abs=1e-6)
+    rule = "note.inch_tolerance" if size.bound else "limits.aim"
+    assert across.source.endswith(f"house rule {rule}")
 
 
 def test_a_least_depth_of_a_counterbore_is_aimed_over() -> None:

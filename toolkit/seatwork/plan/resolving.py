@@ -9,6 +9,11 @@ from seatwork.plan.records import Given
 from seatwork.shop import HouseRules
 
 NOTE = "print note"
+TOLERANCE = {
+    "in": "note.inch_tolerance",
+    "mm": "note.metric_tolerance",
+    "deg": "note.angle_tolerance",
+}
 
 
 def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
@@ -81,7 +86,17 @@ def said(size: Size, about: str) -> Given:
         least=_fitted(size)[0] if size.fit else (size.smallest if bounded else None),
         greatest=_fitted(size)[1] if size.fit else (size.largest if bounded else None),
         kind=kind,
+        source=_who_says(size, bounded=bounded),
     )
+
+
+def _who_says(size: Size, *, bounded: bool) -> str:
+    """Name the house rules that a size with limits, or with one bound, is aimed at by."""
+    if not bounded or size.fit:
+        return NOTE
+    if size.bound in ("max", "min"):
+        return f"{NOTE}, {size.bound.upper()}: inside it by house rule {TOLERANCE[size.unit]}"
+    return f"{NOTE}, between its limits by house rule limits.aim"
 
 
 def by_rule(rules: HouseRules, name: str, about: str, *, kind: str = "length") -> Given:

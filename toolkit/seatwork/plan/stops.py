@@ -137,7 +137,7 @@ def _diameters(seat: Countersink, sizes: tuple[Given, ...], order: Order) -> Lim
     """Return the limits of the diameter at the face, from the depth's where the note gives it."""
     system, rules = order.system, order.shop.rules
     across, deep = _about(sizes, "diameter at the face"), _about(sizes, "depth from the face")
-    if deep is not None and deep.source == NOTE:
+    if deep is not None and deep.source.startswith(NOTE):
         return _from_depths(seat, bounds_of(deep, system=system, rules=rules))
     if across is None:
         return None
