@@ -13,6 +13,9 @@ FINE = 9  # decimal places of an inch that sizes are held against each other in
 BESIDE = ("PROCESS", "HOLE", "DIA")
 """Words that may stand between a size and the bracket that says it again."""
 
+UNDER = ("THICKNESS", "LEAVE", "FILLET")
+"""Words that make of a size in brackets one to be kept, and no reference."""
+
 FRACTION = re.compile(r"[/½¼¾⅛⅜⅝⅞]")
 
 
@@ -35,7 +38,7 @@ def repeated_in_brackets(phrases: list[Phrase]) -> list[Phrase]:
             before.also = size
             place = closing + 1
             continue
-        if size is not None:
+        if size is not None and not any(one.kind in UNDER for one in inner):
             size.marks.add("reference")
         kept.append(phrases[place])
         place += 1

@@ -112,6 +112,5 @@ class Sizer:
 
 
 def _bound(quantity: Quantity, phrase: Phrase) -> str:
-    if "reference" in phrase.marks:
-        return "ref"
-    return quantity.bounds[-1] if quantity.bounds else phrase.bound
+    said = quantity.bounds[-1] if quantity.bounds else phrase.bound
+    return said or ("ref" if "reference" in phrase.marks else "")
