@@ -11,6 +11,7 @@ from seatwork.notes import (
     Counterbore,
     Counterdrill,
     Countersink,
+    Head,
     Hole,
     Size,
     Spotface,
@@ -327,6 +328,33 @@ def test_a_cutter_for_the_floor_must_go_into_the_counterbore() -> None:
     hole = Hole(diameter=inches(0.332), through=True)
     cut = made(hole, bore, cone, thickness=0.75).seats[1].operations[0]
     assert cut.tool == "CS90-1"
+
+
+# -- rivets ------------------------------------------------------------------------------------
+
+
+def test_a_rivet_is_looked_up_in_its_own_list() -> None:
+    """MS20426AD4 is 4/32 = 1/8 in, head .225 in 100°, from memory; it is no screw."""
+    angle = Size(value=100, unit="deg")
+    hole = Hole(diameter=Size(name="#30"), through=True)
+    csk = Countersink(
+        diameter=Size.limits(least=0.222 * IN, greatest=0.228 * IN, unit="in"),
+        angle=angle,
+        screw="MS20426AD4 RIVET",
+    )
+    (seat,) = made(hole, csk, machine="hand drill", material="6061 aluminum").seats
+    assert "1/8 rivet" in seat.title
+    assert looked(made(hole, csk))["head of the rivet"] == "look"
+
+
+def test_a_flush_window_that_a_rivet_cannot_meet_stops() -> None:
+    """A head of .225 in .240 sits .0063 below; FLUSH +.002 -.000 wants it at the face or over."""
+    head = Head(state="flush", amount=Size(value=0.0, upper=0.002 * IN, lower=0.0))
+    csk = Countersink(
+        diameter=inches(0.240), angle=Size(value=100, unit="deg"), screw="1/8 rivet", head=head
+    )
+    planned = made(Hole(diameter=Size(name="#30"), through=True), csk)
+    assert looked(planned)["head of the rivet"] == "stop"
 
 
 # -- reamers -------------------------------------------------------------------------------------

@@ -84,6 +84,10 @@ SAID = {
         Hole(diameter=inches(17 / 32), through=True, process="drill"),
         Spotface(diameter=inches(1.25), left=inches(0.38, bound="min"), clean_up=True),
     ),
+    "11": (
+        Hole(diameter=named("#11"), also=inches(0.191), process="drill"),
+        Countersink(diameter=between(0.350, 0.356), angle=degrees(100), screw="3/16 FLUSH RIVET"),
+    ),
     "13": (
         Hole(diameter=between(0.190, 0.196), through=True),
         Countersink(

@@ -41,7 +41,8 @@ def drills_of(diameter: float, system: str) -> tuple[Drill, ...]:
     if not 0 < diameter < float("inf"):
         raise SeatworkError(Length(diameter), "that is no drill size", "give one above zero")
     near = _half_of_last_place(diameter) if system == "inch" else METRIC_NEAR
-    found = [one for one in drills() if abs(one.diameter - diameter) <= near + SAME]
+    # a half rounds up: .1935 is written .194
+    found = [one for one in drills() if -near - SAME <= one.diameter - diameter < near - SAME]
     own = [one for one in found if one.system == system] or found
     return tuple(sorted(own, key=lambda one: (ORDER.index(one.series), one.diameter)))
 

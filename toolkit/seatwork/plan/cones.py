@@ -3,7 +3,6 @@
 from dataclasses import replace
 
 from seatwork import notes
-from seatwork.hardware import Rivet
 from seatwork.plan import words
 from seatwork.plan.checking import check_blind, check_mouth, check_sheet, check_wall
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
@@ -19,6 +18,7 @@ from seatwork.plan.play import check_play
 from seatwork.plan.readings import cone_readings
 from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import by_rule, said
+from seatwork.plan.rivet_heads import check_rivet_head
 from seatwork.plan.riveting import check_rivet_sheet, rivet_named
 from seatwork.plan.stops import cone_stops
 from seatwork.seats import Chamfer, Countersink
@@ -35,7 +35,7 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
         sized, place, base, order, title=title, name="countersink", why=words.COUNTERSINK
     )
     if screw is None:
-        return _for_rivet(plan, rivet_named((note,)), sized.seat, order)
+        return _for_rivet(plan, note, sized.seat, order)
     checks = check_head(sized, screw, order.shop.rules, order.show)
     return replace(
         plan,
@@ -44,15 +44,22 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
     )
 
 
-def _for_rivet(plan: SeatPlan, rivet: Rivet | None, seat: Countersink, order: Order) -> SeatPlan:
+def _for_rivet(
+    plan: SeatPlan, note: notes.Countersink, seat: Countersink, order: Order
+) -> SeatPlan:
     """Return the plan of a cone without a screw: a rivet's where the note names one."""
+    rivet = rivet_named((note,))
     if rivet is None:
         return replace(plan, advice=(words.SCRAP,))
     return replace(
         plan,
         title=f"countersink for {rivet.name} rivet",
         advice=(words.SCRAP_RIVET,),
-        checks=(*plan.checks, *check_rivet_sheet(rivet, seat, order)),
+        checks=(
+            check_rivet_head(plan, note, rivet, order),
+            *plan.checks,
+            *check_rivet_sheet(rivet, seat, order),
+        ),
     )
 
 

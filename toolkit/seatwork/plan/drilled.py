@@ -36,7 +36,8 @@ def drilled(hole: Given, said: Size) -> Given:
     system = SYSTEMS[said.unit]
     named = hardware.drills_of(hole.value, system) if said.least is None else ()
     if hole.least is not None and hole.greatest is not None:
-        inside = [one for one in named if hole.least - EVEN <= one.diameter <= hole.greatest]
+        own = (one for one in named if one.system == system)
+        inside = [one for one in own if hole.least - EVEN <= one.diameter <= hole.greatest]
         return _in_limits(hole, inside[0] if inside else None, system)
     if not named:
         return hole
