@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from seatwork import checks
 from seatwork.shop import HouseRules
 
 PLUG, PLUG_FIRST, BOTTOMING, NONE = "plug", "plug, then bottoming", "bottoming after plug", ""
@@ -59,6 +60,7 @@ def tap_room(*, room: float, pitch: float, rules: HouseRules) -> TapRoom:
     -----
     Common practice, no source, on leads of ASME B94.9 from memory.
     """
+    checks.length(pitch, "pitch")
     pitches, plug, least = room / pitch, rules.number(LEAD_PLUG), rules.number(LEAD_BOTTOMING)
     near = 1e-6  # pitches; a room written on a print is meant as written
     if pitches + near >= plug:
