@@ -5,6 +5,7 @@ from statistics import median
 
 import pytest
 from seatwork import benches
+from seatwork.benches.page.notes import Notes
 from seatwork.drawings.scene import GhostScene, Scene
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import job
@@ -224,3 +225,20 @@ def test_a_move_is_short_on_the_wire():
         _, changes = picture.move(bench.set(cutter_angle=cutter).drawn)
         sizes.append(len(json.dumps(changes, separators=(",", ":"))))
     assert median(sizes[61:]) < 2500
+
+
+def test_sources_name_the_head_the_hole_and_the_rules():
+    """The head's document, the hole's, and the house rules of flush stand in the sources."""
+    bench = benches.angles(screw="M8 socket flat head")
+    told = " ".join(bench.sources(bench.result))
+    for name in ("ISO 10642", "ISO 273", "flush.greatest_below", "flush.greatest_proud"):
+        assert name in told
+
+
+def test_what_is_taken_for_granted_in_a_name_is_told():
+    """A flat head of 1/4 in can be a machine screw or a socket screw: which was read is told."""
+    notes = Notes(benches.angles(screw="1/4 flat head"))
+    assert "1/4 flat head machine screw" in notes.sources[0]
+    assert "read as a machine screw" in notes.sources[0]
+    told = Notes(benches.angles(screw="1/4 flat head socket screw")).sources
+    assert not any("read as" in line for line in told)

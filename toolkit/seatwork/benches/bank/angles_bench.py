@@ -8,11 +8,12 @@ from seatwork import units
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.seat_view import SeatedHead
 from seatwork.drawings.section import Section
 from seatwork.drawings.two_heads import CutOpen, FromAbove, Pair
 from seatwork.drawings.words import CONTACT_LABEL
-from seatwork.hardware.job_list import flat_job, flat_jobs
+from seatwork.hardware.job_list import Job, flat_job, flat_jobs
 from seatwork.seats import Countersink, Fit, fit
 from seatwork.shop.house.house_rules import rules
 
@@ -27,6 +28,8 @@ class Opened:
 
     Parameters
     ----------
+    job : Job
+        The screw.
     matched : SeatedHead
         Number 1: the screw in a seat of its own angle.
     part : SeatedHead
@@ -37,6 +40,7 @@ class Opened:
         Whether the plates are cut open, and whether number 2 is measured.
     """
 
+    job: Job
     matched: SeatedHead
     part: SeatedHead
     found: Fit
@@ -105,7 +109,8 @@ class Angles(Bench[Opened]):
         SeatworkError
             If the hole is as wide as the seat, or the head cannot lie in it.
         """
-        held = flat_job(screw).screw
+        job = flat_job(screw)
+        held = job.screw
         head = held.head
         if not held.gage:
             head = replace(head, edge_diameter=held.rounded_edge_diameter)
@@ -113,6 +118,7 @@ class Angles(Bench[Opened]):
         own = Countersink(included_angle=head.included_angle, **sizes)
         seat = Countersink(included_angle=cutter_angle, **sizes)
         return Opened(
+            job=job,
             matched=SeatedHead(head=head, seat=own),
             part=SeatedHead(head=head, seat=seat),
             found=fit(head, seat),
@@ -130,6 +136,20 @@ class Angles(Bench[Opened]):
             _standing(found),
             Measure("Contact", found.contact_diameter, note=contact),
             Measure("Diameter at the face", result.part.seat.diameter),
+        )
+
+    def sources(self, result: Opened) -> tuple[str, ...]:
+        """Tell where each number comes from."""
+        screw, hole = result.job.screw, result.job.hole
+        sharp = units.show_both(screw.head.sharp_diameter, self.system)
+        hole_size = units.show_both(hole.diameter, self.system)
+        return (
+            fact_line(f"{screw.name}, theoretical sharp {sharp}", screw.source, screw.confirmed),
+            fact_line(f"Its hole {hole_size}", hole.source, hole.confirmed),
+            "Where the head touches, and how it stands: plane geometry, exact.",
+            rule_line("flush.greatest_below"),
+            rule_line("flush.greatest_proud"),
+            rule_line(PAPER),
         )
 
 

@@ -142,7 +142,7 @@ class Depth(Bench[Stopped]):
             "Travel and diameter: nose + 2 x travel x tan(half the included angle) is the "
             "diameter at the face; plane geometry, exact. Touched on the hole edge, the hole "
             "stands in place of the nose.",
-            fact_line(f"{part.title}, theoretical sharp {sharp}", part.source, part.confirmed),
+            fact_line(f"{part.name}, theoretical sharp {sharp}", part.source, part.confirmed),
             fact_line(f"Its hole {show_both(hole.diameter, self.system)}", hole.source,
                       hole.confirmed),
             rule_line(BELOW),

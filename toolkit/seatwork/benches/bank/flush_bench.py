@@ -148,7 +148,7 @@ class Flush(Bench[Drawn]):
                        ("gage_least", "gage_greatest"))  # fmt: skip
         fact = part.facts["gage_least"]
         return (
-            fact_line(f"{part.title} stands {least} to {most} above its gage", fact.source,
+            fact_line(f"{part.name} stands {least} to {most} above its gage", fact.source,
                       fact.confirmed),
             fact_line(f"Hole {show_both(result.job.hole.diameter, self.system)}",
                       result.job.hole.source, result.job.hole.confirmed),
@@ -235,7 +235,7 @@ def _text(shown: BoxOfScrews, result: Drawn, system: str) -> str:
     apart, below = (show_both(size, system) for size in (result.range.spread, shown.below))
     none = "" if result.range.exists else " No seat does it for all: try the screws, or sort them."
     return (
-        f"{COUNT} heads of {result.job.screw.title} in seats from {least} to {most} at the face: "
+        f"{COUNT} heads of {result.job.screw.name} in seats from {least} to {most} at the face: "
         f"{percent(shown.deep)} too deep, {percent(shown.flush)} within the rule, "
         f"{percent(shown.proud)} proud. The rule is flush to {below} below; in one seat the heads "
         f"are {apart} apart. {worst(shown, system)}{none}"

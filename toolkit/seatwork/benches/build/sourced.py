@@ -1,6 +1,11 @@
 """Lines that say where a number comes from: house rules, lists and plain geometry."""
 
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from seatwork.benches.build.controls import Control, Pick
 from seatwork.hardware import caution
+from seatwork.hardware.job_list import Job
 from seatwork.shop.house.house_rules import rules
 
 
@@ -28,3 +33,12 @@ def fact_line(what: str, source: str, confirmed: str) -> str:
     """
     warning = caution(confirmed)
     return f"{what}. Source: {source}{f' ({warning})' if warning else ''}."
+
+
+def assumed_lines(controls: Sequence[Control], values: Mapping[str, Any]) -> Iterator[str]:
+    """Tell what was taken for granted in reading the screws that are picked."""
+    picks = (one for one in controls if isinstance(one, Pick))
+    for found in (one.known(values[one.name]) for one in picks):
+        if isinstance(found, Job) and found.fastener:
+            for said in found.fastener.assumptions:
+                yield f"{found.fastener.name}: {said}."

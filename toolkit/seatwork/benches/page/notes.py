@@ -7,6 +7,7 @@ import anywidget
 import traitlets
 
 from seatwork.benches.build.setup import Setup
+from seatwork.benches.build.sourced import assumed_lines
 from seatwork.live.view import LOOK
 from seatwork.shop.folder import find
 from seatwork.shop.house.cautions import cautions, closing
@@ -43,5 +44,6 @@ class Notes(anywidget.AnyWidget):
         self.renew(bench)
 
     def renew(self, bench: Setup[Any]) -> None:
-        """Show where the numbers of the moment come from."""
-        self.sources = list(bench.sources(bench.result))
+        """Show where the numbers of the moment come from, and what was taken for granted."""
+        assumed = assumed_lines(bench.controls, bench.values)
+        self.sources = [*assumed, *bench.sources(bench.result)]
