@@ -16,6 +16,8 @@ import seatwork as sw
 from seatwork.errors import SeatworkError
 from seatwork.rows import Row, table
 
+pytestmark = pytest.mark.slow
+
 MOST = 120
 GIVEN = {
     "seats.Head", "seats.Countersink", "seats.Counterbore", "seats.Spotface", "seats.Chamfer",

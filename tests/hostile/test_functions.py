@@ -76,6 +76,7 @@ def test_the_right_call_is_right(
     assert callable(found) or isclass(found)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", CALLS)
 def test_wrong_arguments_end_in_one_sentence(
     name: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
