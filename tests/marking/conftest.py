@@ -4,7 +4,17 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from seatwork.marking import Answer, AnswerFile, Handout, Sheet, hand_out, sheets
+from seatwork import files
+from seatwork.marking import (
+    Answer,
+    AnswerFile,
+    Handout,
+    Sheet,
+    course,
+    examples,
+    hand_out,
+    sheets,
+)
 
 LEARNERS = ("L01", "L02", "L03", "L04")
 
@@ -34,7 +44,10 @@ def course_folder(tmp_path: Path) -> Path:
 
 @pytest.fixture
 def handouts(course_folder: Path, sheet: Sheet) -> dict[str, Handout]:
-    """Hand the sheet out to four learners."""
+    """Hand the sheet out to four learners; the course key is fixed, and so are the numbers."""
+    key = examples.KEY.hex() + "\n"
+    files.write(course_folder / course.KEY_FILE, key, mode=files.PRIVATE)
+    course_folder.chmod(files.PRIVATE_FOLDER)
     given = hand_out(course_folder, sheet, LEARNERS)
     return {one.given.learner: one for one in given}
 
