@@ -8,6 +8,10 @@ from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
 
+import pytest
+
+pytestmark = pytest.mark.slow
+
 PROJECT = Path(__file__).parents[1]
 PACKAGE = PROJECT / "toolkit" / "seatwork"
 MODULES = sorted(PACKAGE.rglob("*.py"))

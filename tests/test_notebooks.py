@@ -15,6 +15,8 @@ import pytest
 from seatwork import opening
 from seatwork.shop.folder import package_text
 
+pytestmark = pytest.mark.slow
+
 HOME = opening.source()
 LESSONS = sorted((HOME / "notebooks").glob("*.ipynb"))
 TAUGHT = [path for path in LESSONS if re.match(r"(0[1-9]|1\d)_", path.name)]

@@ -13,6 +13,8 @@ from pathlib import Path
 import pytest
 import seatwork
 
+pytestmark = pytest.mark.slow
+
 PROJECT = Path(__file__).parents[1]
 PACKAGE = PROJECT / "toolkit" / "seatwork"
 HEAD = "| room | may import | libraries |"

@@ -10,6 +10,8 @@ from hostile_commands import PLACES, RIGHT, WORDS, ground
 from seatwork.cli import faults, program
 from seatwork.opening import lab
 
+pytestmark = pytest.mark.slow
+
 SLOW = {"doctor", "demo", "check", "card of a part", "open", "export"}
 GROUPS = {"roster", "question"}
 PATIENCE = 60

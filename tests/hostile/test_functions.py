@@ -12,6 +12,8 @@ import pytest
 from hostile_calls import CALLS, Ground, functions, public
 from seatwork.errors import SeatworkError
 
+pytestmark = pytest.mark.slow
+
 NEVER: tuple[Any, ...] = (
     None, True, "", "abc", "x" * 3000, "a\x00b", "\ud800", b"1", nan, inf, -inf, 1e308, -1e308,
     5e-324, 10**400, 0, -1, 1.5, 1j, [], {}, [None], ["abc"], [inf], (), {1: 2}, object(),

@@ -10,6 +10,8 @@ sys.path.insert(0, str(Path(__file__).parent))
 
 from drawn import Drawn
 
+pytestmark = pytest.mark.slow
+
 NOTES = 300
 
 

@@ -18,6 +18,8 @@ sys.path.insert(0, str(Path(__file__).parent))
 
 from readings import expected, fastener, reading
 
+pytestmark = pytest.mark.slow
+
 LINES = [
     json.loads(text)
     for text in (Path(__file__).parent / "data" / "prints.jsonl").read_text("utf-8").splitlines()

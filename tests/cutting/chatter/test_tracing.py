@@ -25,6 +25,7 @@ def place(axial_set, steel, lips, flutes: int, rub: float = 0.0) -> dict:
     return {"machine": axial_set, "cutter": lips(flutes), "cut": steel(0, rub), **PLACE}
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("flutes", "rub", "after", "until"), [(3, 0.0, 0.4, 0.8), (6, 1e5, 0.4, 0.8), (1, 0.0, 1.5, 3)]
 )
