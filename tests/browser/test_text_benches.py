@@ -40,7 +40,7 @@ BENCHES = {
     "cutters": Walk(
         opens_with="Which would you take for the edges of the holes",
         press="Show the answer",
-        tells="Take D, XH90",
+        tells="Take C, XH90",
     ),
     "note": Walk(
         opens_with="What does this note leave open?",

@@ -116,10 +116,15 @@ def test_layout_of_random_plans(
 
 @pytest.mark.parametrize("note", NOTES[:4])
 def test_the_front_holds_what_the_bench_needs(note: str, plan_of: Callable[..., Plan]) -> None:
-    """The first page has drawing, sizes, steps, boxes, cautions, rules, date and signature."""
+    """The first page has drawing, sizes, steps, boxes, cautions, date and signature.
+
+    The rules follow on it, or behind where the steps of a thread fill the page.
+    """
     plan = plan_of(note)
-    front = "\n".join(job_card(plan, date=datetime.date(2026, 3, 5)).words[0])
-    wanted = ["[drawing", "Steps", "Measured", "[measured: blank]", "Cautions", "House rules used"]
+    pages = job_card(plan, date=datetime.date(2026, 3, 5))
+    front = "\n".join(pages.words[0])
+    assert "House rules used" in card(pages)
+    wanted = ["[drawing", "Steps", "Measured", "[measured: blank]", "Cautions"]
     wanted += ["date 2026-03-05", VERIFY, closing(), "instructor [blank]", plan.callout.text]
     wanted += [row.text for row in plan.seats[0].size_rows(plan.callout.system)]
     assert [words for words in wanted if words not in front] == []
