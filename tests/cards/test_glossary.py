@@ -13,13 +13,13 @@ def test_nothing_on_paper_is_small_clipped_or_overlapping(
     paper: str, faults: Callable[[Pages], list[str]]
 ) -> None:
     """Every letter of the tables is 12 pt or more, on the page and clear of the others."""
-    assert faults(glossary.glossary_sheet(paper=paper)) == []
+    assert faults(glossary.glossary_page(paper=paper)) == []
 
 
 @pytest.mark.slow
 def test_the_paper_has_every_word_in_both_languages() -> None:
     """Word, Spanish word with its regions, and both sentences are printed."""
-    said = " ".join(line for page in glossary.glossary_sheet().words for line in page)
+    said = " ".join(line for page in glossary.glossary_page().words for line in page)
     for term in words().terms:
         for text in (f"{term.english}: {term.in_spanish}", term.says, term.dice):
             assert text in said

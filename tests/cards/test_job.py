@@ -175,7 +175,7 @@ def test_the_look_at_letters_finds_faults(faults: Callable[[Pages], list[str]]) 
 
 def test_a_page_can_be_looked_at_on_screen(plan_of: Callable[..., Plan]) -> None:
     """A page comes as a small picture in gray with words that tell what page it is."""
-    sheet = job_card(plan_of(NOTES[0], thickness=6.35), name="lid screws").sheet(0)
+    sheet = job_card(plan_of(NOTES[0], thickness=6.35), name="lid screws").page(0)
     shown = sheet._repr_mimebundle_()
     assert repr(sheet).startswith("Job card lid screws, page 1 of ")
     assert "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD" in shown["text/plain"]

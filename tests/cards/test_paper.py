@@ -22,8 +22,8 @@ def test_a_learners_sheet_is_the_same_file_each_time(
 ) -> None:
     """The PDF depends on the form and the paper alone, and carries no date."""
     one = hand_out(tmp_path / "course", sheet, ["L01"])[0]
-    paper.learner_sheet(tmp_path / "a.pdf", sheet, one, size)
-    paper.learner_sheet(tmp_path / "b.pdf", sheet, one, size)
+    paper.learner_pages(tmp_path / "a.pdf", sheet, one, size)
+    paper.learner_pages(tmp_path / "b.pdf", sheet, one, size)
     first = (tmp_path / "a.pdf").read_bytes()
     assert first == (tmp_path / "b.pdf").read_bytes()
     assert first.startswith(b"%PDF")
@@ -34,7 +34,7 @@ def test_learners_get_different_sheets(tmp_path: Path, sheet: Sheet) -> None:
     """Two learners' papers differ, and the key is a file of its own."""
     given = hand_out(tmp_path / "course", sheet, ["L01", "L02"])
     for one in given:
-        paper.learner_sheet(tmp_path / f"{one.given.learner}.pdf", sheet, one)
+        paper.learner_pages(tmp_path / f"{one.given.learner}.pdf", sheet, one)
     assert (tmp_path / "L01.pdf").read_bytes() != (tmp_path / "L02.pdf").read_bytes()
     paper.answer_key(tmp_path / "key.pdf", sheet, given)
     assert (tmp_path / "key.pdf").stat().st_size > 1000

@@ -11,11 +11,11 @@ SHEETS: dict[str, Callable[[Plan, str], Pages]] = {
     "drills": lambda _plan, paper: charts.drills(paper=paper),
     "clearance holes": lambda _plan, paper: charts.clearance_holes(paper=paper),
     "counterbores": lambda _plan, paper: charts.counterbores(paper=paper),
-    "formulas": lambda _plan, paper: formulas.formula_sheet(paper=paper),
+    "formulas": lambda _plan, paper: formulas.formula_page(paper=paper),
     "coupons": lambda _plan, paper: coupons.coupon_set(paper=paper),
     "checklist": lambda _plan, paper: station.crib_checklist(paper=paper),
     "sign": lambda _plan, paper: station.station_sign("bench drill press", paper=paper),
-    "gage sheet": lambda plan, paper: gages.gage_sheet(plan, paper=paper),
+    "gage sheet": lambda plan, paper: gages.gage_page(plan, paper=paper),
     "profile": lambda plan, paper: profile.seat_profile(plan, paper=paper),
     "demonstration": lambda plan, paper: station.demonstration(plan, paper=paper),
 }
@@ -55,7 +55,7 @@ def test_the_counterbore_chart_has_the_published_bores() -> None:
 
 def test_the_formula_sheet_has_the_factors() -> None:
     """2 tan(A/2) is 1.7386 at 82° and exactly 2 at 90°; a third slower is two thirds."""
-    words = said(formulas.formula_sheet())
+    words = said(formulas.formula_page())
     assert "82°: 1.7386" in words
     assert "90°: 2.0000" in words
     assert "a third slower is x 2/3, not x 1/3" in words

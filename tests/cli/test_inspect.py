@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pandas as pd
 import pytest
-from seatwork.cards.gages import gage_sheet
+from seatwork.cards import gage_page
 from seatwork.plan.examples import measured_file, part_files
 from seatwork.plan.part_files import plan_parts
 
@@ -142,7 +142,7 @@ def test_paper_and_blank_ask_for_the_same_readings(tmp_path: Path, number: int) 
     path = part_files()[number]
     plans, _ = plan_parts([path])
     printed = set()
-    for page in gage_sheet(plans).words:
+    for page in gage_page(plans).words:
         if "good from, to" in page:
             printed |= {line.split(":")[0].split(" [")[0] for line in page if ": " in line}
     seatwork(tmp_path, "inspect", "--blank", "b.csv", "--part", str(path))

@@ -98,9 +98,26 @@ def sheet() -> marking.Sheet:
     return sheets.load("counterbores")
 
 
-def parts() -> Any:
+def judged() -> inspection.Inspection:
     """Judge one measured part."""
-    return inspection.inspect([inspection.Measured(part="P1", diameter=9.8)], {"": plan()}).parts
+    return inspection.inspect([inspection.Measured(part="P1", diameter=9.8)], {"": plan()})
+
+
+def parts() -> Any:
+    """Return the part that was judged."""
+    return judged().parts
+
+
+def handout(ground: Ground) -> marking.Handout:
+    """Give a sheet to one learner."""
+    return marking.hand_out(ground.course, sheet(), ["L07"])[0]
+
+
+def said(ground: Ground) -> Any:
+    """Return what a learner is told of an empty paper."""
+    from seatwork.marking.learner_words import feedback
+
+    return feedback(**told_of(ground))
 
 
 def record(ground: Ground) -> Any:
@@ -350,6 +367,30 @@ CALLS: dict[str, Call] = {
     "cards.part_card": lambda ground: {
         "name": "hopper plate", "plans": {"seat": plan()}, "paper": "letter",
         "date": "2026-03-02", "left_out": (), "progress": None,
+    },
+    "cards.inspection_page": lambda ground: {
+        "inspection": judged(), "feature": "", "quantity": "diameter",
+        "paper": "letter", "date": "2026-03-02",
+    },
+    "cards.formula_page": always(paper="letter"),
+    "cards.gage_page": lambda ground: {"plans": plan(), "paper": "a4", "date": "2026-03-02"},
+    "cards.glossary_page": always(paper="letter"),
+    "cards.learner_pages": lambda ground: {
+        "path": ground.folder / "L07.pdf", "sheet": sheet(), "handout": handout(ground),
+        "paper": "letter",
+    },
+    "cards.on_paper": lambda ground: {"sheet": sheet(), "handout": handout(ground), "paper": "a4"},
+    "cards.answer_key": lambda ground: {
+        "path": ground.folder / "key.pdf", "sheet": sheet(), "handouts": (handout(ground),),
+        "paper": "letter",
+    },
+    "cards.feedback_page": lambda ground: {
+        "path": ground.folder / "said.pdf", "feedback": said(ground), "paper": "letter",
+    },
+    "cards.seat_profile": lambda ground: {"plan": plan(), "paper": "letter"},
+    "cards.coupon_set": always(paper="letter", date="2026-03-02", shop=None),
+    "cards.demonstration": lambda ground: {
+        "plan": plan(), "paper": "letter", "date": "2026-03-02",
     },
     "cards.told": always(rows=[Row(label="a", text="b")]),
     "worksheet.from_paper": lambda ground: {"sheet": "cones", "course": ground.course},

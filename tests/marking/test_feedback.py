@@ -10,7 +10,7 @@ from string import Formatter
 
 import pytest
 from babel.messages import mofile, pofile
-from seatwork.cards.feedback import feedback_sheet
+from seatwork.cards import feedback_page
 from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet, handed, languages, mark
 from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
@@ -55,9 +55,9 @@ def test_feedback_holds_no_script_and_no_request(
     }
     assert {name for _, name in tags.seen} <= {"", "lang", "charset", "class"}
     assert EVIL not in page(said)
-    feedback_sheet(tmp_path / "said.pdf", said)
+    feedback_page(tmp_path / "said.pdf", said)
     first = (tmp_path / "said.pdf").read_bytes()
-    feedback_sheet(tmp_path / "said.pdf", said)
+    feedback_page(tmp_path / "said.pdf", said)
     assert (tmp_path / "said.pdf").read_bytes() == first
     assert b"CreationDate" not in first
 

@@ -12,10 +12,11 @@ LINE = SIZE * LEADING / 72.0
 BOX, BOX_HIGH = 1.35, 0.32
 SIGNATURE = 0.36
 LONGEST_NAME = 200
+Day = datetime.date | str | None
 VERIFY = "VERIFY WITH YOUR INSTRUCTOR."
 
 
-def written(date: datetime.date | str | None) -> str:
+def written(date: Day) -> str:
     """Write a date, or the line to write it on.
 
     Examples

@@ -25,7 +25,7 @@ def drills(*, paper: str = "letter") -> Pages:
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     pages = Pages(paper, foot="Wall chart: drills")
     inch = [drill for drill in hardware.drills("inch") if drill.diameter <= INCH]
@@ -90,7 +90,7 @@ def clearance_holes(*, paper: str = "letter") -> Pages:
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     pages = Pages(paper, foot="Wall chart: clearance holes")
     rules = shop.rules()
@@ -129,7 +129,7 @@ def counterbores(*, paper: str = "letter") -> Pages:
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     pages = Pages(paper, foot="Wall chart: counterbores")
     below = shop.rules()["counterbore.inch_below_face"].shown

@@ -24,7 +24,7 @@ EDGE, THIN = 1.8, 0.8
 Spot = tuple[float, float]
 
 
-class Sheet:
+class View:
     """A view at 1:1 with its dimensions; spots are mm from its lower left corner.
 
     Parameters
@@ -118,41 +118,41 @@ def bar(pages: Pages, seats: Mapping[str, Countersink]) -> None:
         Its four seats by letter.
     """
     top = pages.down
-    _from_above(Sheet(pages, left=0.0, down=top + 1.45), seats)
-    _cut(Sheet(pages, left=0.0, down=top + 2.3), seats)
+    _from_above(View(pages, left=0.0, down=top + 1.45), seats)
+    _cut(View(pages, left=0.0, down=top + 2.3), seats)
     sizes = "; ".join(show_length(size) for size in (END, PITCH, WIDE, THICK, LONG))
     pages.words[-1].append(f"[bar at full size, 1:1, from above and cut: {sizes}]")
     pages.down = top + 2.95
 
 
-def _from_above(sheet: Sheet, seats: Mapping[str, Countersink]) -> None:
-    sheet.outline((0, 0), (LONG, 0), (LONG, WIDE), (0, WIDE))
+def _from_above(view: View, seats: Mapping[str, Countersink]) -> None:
+    view.outline((0, 0), (LONG, 0), (LONG, WIDE), (0, WIDE))
     middle, over = WIDE / 2, WIDE + 5.0
     edges = (0.0, *places())
     for (letter, seat), x, before in zip(seats.items(), places(), edges, strict=False):
         for size in (seat.diameter, seat.hole_diameter):
-            sheet.ring((x, middle), size)
-        sheet.center(((x, 2.0), (x, WIDE - 2.0)), ((x - 9.5, middle), (x + 9.5, middle)))
-        sheet.say((x + 12.5, middle - 1.5), letter, bold=True)
-        sheet.across((before, WIDE), (x, WIDE), over, show_length(x - before))
-    sheet.height((LONG, 0), (LONG, WIDE), LONG + 5.0, show_length(WIDE))
-    sheet.done()
+            view.ring((x, middle), size)
+        view.center(((x, 2.0), (x, WIDE - 2.0)), ((x - 9.5, middle), (x + 9.5, middle)))
+        view.say((x + 12.5, middle - 1.5), letter, bold=True)
+        view.across((before, WIDE), (x, WIDE), over, show_length(x - before))
+    view.height((LONG, 0), (LONG, WIDE), LONG + 5.0, show_length(WIDE))
+    view.done()
 
 
-def _cut(sheet: Sheet, seats: Mapping[str, Countersink]) -> None:
+def _cut(view: View, seats: Mapping[str, Countersink]) -> None:
     walls = [profiles.countersink_wall(seat, -THICK) for seat in seats.values()]
     right: list[Spot] = [(0.0, THICK), (0.0, 0.0)]
     for wall, x in zip(walls, places(), strict=True):
         left = [(x - r, THICK + y) for r, y in wall[::-1]]
-        sheet.metal(*right, *left)
+        view.metal(*right, *left)
         right = [(x + r, THICK + y) for r, y in wall]
-    sheet.metal(*right, (LONG, 0.0), (LONG, THICK))
+    view.metal(*right, (LONG, 0.0), (LONG, THICK))
     for (letter, seat), x in zip(seats.items(), places(), strict=True):
-        sheet.center(((x, -2.0), (x, THICK + 2.0)))
-        sheet.say((x, -6.5), f"{letter}  {show_angle(seat.included_angle)}")
-    sheet.height((LONG, 0), (LONG, THICK), LONG + 5.0, show_length(THICK))
-    sheet.across((0.0, -7.0), (LONG, -7.0), -13.5, show_length(LONG))
-    sheet.done()
+        view.center(((x, -2.0), (x, THICK + 2.0)))
+        view.say((x, -6.5), f"{letter}  {show_angle(seat.included_angle)}")
+    view.height((LONG, 0), (LONG, THICK), LONG + 5.0, show_length(THICK))
+    view.across((0.0, -7.0), (LONG, -7.0), -13.5, show_length(LONG))
+    view.done()
 
 
 def pad_clean_up() -> float:
@@ -164,27 +164,27 @@ def pad(pages: Pages) -> None:
     """Draw the tilted pad at full size, cut through its hole, the spotface still to be cut."""
     top = pages.down
     rise = Spotface(diameter=PAD, hole_diameter=FACE.hole_diameter).clean_up_on_tilt(TILT)
-    sheet = Sheet(pages, left=0.3, down=top + 2.25)
+    view = View(pages, left=0.3, down=top + 2.25)
     slope, hole = rise / PAD, FACE.hole_diameter / 2
     middle = PAD / 2
 
     def face(x: float) -> Spot:
         return x, PAD_LOW + slope * x
 
-    sheet.metal((0, 0), (middle - hole, 0), face(middle - hole), face(0))
-    sheet.metal((middle + hole, 0), (PAD, 0), face(PAD), face(middle + hole))
-    sheet.center(((middle, -3.0), (middle, PAD_LOW + rise + 3.0)))
+    view.metal((0, 0), (middle - hole, 0), face(middle - hole), face(0))
+    view.metal((middle + hole, 0), (PAD, 0), face(PAD), face(middle + hole))
+    view.center(((middle, -3.0), (middle, PAD_LOW + rise + 3.0)))
     left, right = (face(middle + side * FACE.diameter / 2) for side in (-1, 1))
-    sheet.across(left, right, PAD_LOW + rise + 9.0, f"S.F. ⌀ {show_length(FACE.diameter)}")
-    sheet.across((0, 0), (PAD, 0), -12.0, f"{show_length(PAD)} square")
-    sheet.across((middle - hole, 0), (middle + hole, 0), -4.5, "")
+    view.across(left, right, PAD_LOW + rise + 9.0, f"S.F. ⌀ {show_length(FACE.diameter)}")
+    view.across((0, 0), (PAD, 0), -12.0, f"{show_length(PAD)} square")
+    view.across((middle - hole, 0), (middle + hole, 0), -4.5, "")
     hole_words = f"⌀ {show_length(FACE.hole_diameter)} through"
-    sheet.beside((middle + hole + 7.0, -5.5), hole_words)
+    view.beside((middle + hole + 7.0, -5.5), hole_words)
     high, low = f"high side {show_length(PAD_LOW + rise)}", f"low side {show_length(PAD_LOW)}"
-    sheet.height((PAD, 0), face(PAD), PAD + 8.0, high)
+    view.height((PAD, 0), face(PAD), PAD + 8.0, high)
     tilted = f"{low}, face tilted by {show_angle(TILT)}"
-    sheet.beside((PAD + 11.0, 4.0), tilted)
-    sheet.done()
+    view.beside((PAD + 11.0, 4.0), tilted)
+    view.done()
     said = f"{show_length(PAD)} square, {high}, {tilted}, {hole_words}"
     pages.words[-1].append(f"[pad at full size, 1:1: {said}]")
     pages.down = top + 2.95

@@ -4,8 +4,7 @@ from dataclasses import dataclass
 
 from seatwork import hardware, notes
 from seatwork.cards import coupon_views
-from seatwork.cards.blocks import caption, heading, in_full, sign_here, written
-from seatwork.cards.job import Day
+from seatwork.cards.blocks import Day, caption, heading, in_full, sign_here, written
 from seatwork.cards.pages import Pages
 from seatwork.plan import Operation, Plan, SeatPlan, make
 from seatwork.seats import Countersink, fit
@@ -53,12 +52,12 @@ COUPONS = (
 
 
 def coupon_set(*, paper: str = "letter", date: Day = None, shop: Shop | None = None) -> Pages:
-    """Set the drawing sheets of the coupons: bar, pad, screws, stock, which cutter where.
+    """Set the drawings of the coupons: bar, pad, screws, stock, which cutter where.
 
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     date : date or str, optional
         Day of printing.
     shop : Shop, optional

@@ -6,17 +6,17 @@ from seatwork.cards.pages import Pages
 from seatwork.marking.learner_words import Feedback
 
 
-def feedback_sheet(path: Path, feedback: Feedback, paper: str = "letter") -> None:
+def feedback_page(path: str | Path, feedback: Feedback, paper: str = "letter") -> None:
     """Write one learner's feedback as a PDF.
 
     Parameters
     ----------
-    path : Path
+    path : str or Path
         The PDF.
     feedback : Feedback
         What is said.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     pages = Pages(paper, foot=feedback.heading)
     pages.text(feedback.heading, size=18, bold=True)

@@ -1,4 +1,4 @@
-"""The formula sheet: what the bench needs to reckon by hand, with this shop's constants."""
+"""The formula page: what the bench needs to reckon by hand, with this shop's constants."""
 
 from seatwork import shop
 from seatwork.cards.blocks import caption, heading
@@ -70,13 +70,13 @@ SECTIONS = (
 )
 
 
-def formula_sheet(*, paper: str = "letter") -> Pages:
+def formula_page(*, paper: str = "letter") -> Pages:
     """Set the formulas, then every rule of the house with its value and source.
 
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     pages = Pages(paper, foot="Formula sheet")
     heading(pages, "Formula sheet", LETTERS)

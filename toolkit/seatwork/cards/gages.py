@@ -1,7 +1,6 @@
-"""The gage sheet: which gage, when it was calibrated, what it should say, what it said."""
+"""The gage page: which gage, when it was calibrated, what it should say, what it said."""
 
-from seatwork.cards.blocks import caption, heading, sign_here, written
-from seatwork.cards.job import Day
+from seatwork.cards.blocks import Day, caption, heading, sign_here, written
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.inspection.blank import columns_of
@@ -21,15 +20,15 @@ READINGS = (0.44, 0.2, *[0.36 / PARTS] * PARTS)
 STEP = {"inch": 0.0508, "metric": 0.05}  # mm of ball height
 
 
-def gage_sheet(plans: Plan | dict[str, Plan], *, paper: str = "letter", date: Day = None) -> Pages:
-    """Set a gage sheet for each seat of a plan, or of the plans of a part.
+def gage_page(plans: Plan | dict[str, Plan], *, paper: str = "letter", date: Day = None) -> Pages:
+    """Set a gage page for each seat of a plan, or of the plans of a part.
 
     Parameters
     ----------
     plans : Plan or dict of str to Plan
         Of one note, or of a part's features by their names.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     date : date or str, optional
         Day of printing.
 

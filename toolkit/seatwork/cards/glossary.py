@@ -116,13 +116,13 @@ def note() -> str:
     return words.glossary().note
 
 
-def glossary_sheet(*, paper: str = "letter") -> Pages:
+def glossary_page(*, paper: str = "letter") -> Pages:
     """Set every drawing with its words in both languages.
 
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     known = words.glossary()
     pages = Pages(paper, foot="Glossary / Glosario")

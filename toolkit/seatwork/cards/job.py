@@ -1,8 +1,7 @@
 """The job card: a plan on paper, for the bench beside the machine."""
 
-import datetime
-
 from seatwork.cards.blocks import (
+    Day,
     caption,
     heading,
     in_full,
@@ -23,7 +22,6 @@ from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.house.cautions import cautions
 from seatwork.units import show_spindle
 
-Day = datetime.date | str | None
 PICTURE_WIDE, PICTURE_HIGH = 3.7, 2.3
 TOUCH_OFF = 2
 """Rows of the first touch-off: its travel, and what a stop error does."""
@@ -50,7 +48,7 @@ def job_card(
     plan : Plan
         What to do.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     date : date or str, optional
         Day of printing; a line to write it on if not given.
     name : str

@@ -5,6 +5,7 @@ is smaller than 12 pt, and what does not fit goes on to the next page.
 """
 
 import io
+import warnings
 from collections.abc import Sequence
 from itertools import accumulate
 from pathlib import Path
@@ -39,7 +40,7 @@ SAID = 3
 """Paragraphs of a page that its alt text gives; the whole is in ``Pages.words``."""
 
 
-class Sheet(Drawing):
+class Page(Drawing):
     """One page as a notebook shows it."""
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
@@ -52,7 +53,7 @@ class Pages:
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     foot : str
         Line at the foot of every page.
 
@@ -302,17 +303,29 @@ class Pages:
         self.figures[page].savefig(out, format="png", dpi=dpi, metadata=facts)
         return out.getvalue()
 
-    def sheet(self, page: int = 0) -> Sheet:
+    def page(self, number: int = 0) -> Page:
         """Return one page to look at in a notebook; its alt text tells what the page is.
+
+        Parameters
+        ----------
+        number : int
+            Which, from 0.
+        """
+        first = " ".join(f"{said.rstrip(' ._')}." for said in self.words[number][2 : 2 + SAID])
+        here = f"{self.foot}, page {number + 1} of {len(self.figures)}".removeprefix(", ")
+        return Page(self.figures[number], f"{here}. {first}")
+
+    def sheet(self, page: int = 0) -> Page:
+        """Return one page; `page` is its name now, and this one goes with the next version.
 
         Parameters
         ----------
         page : int
             Which, from 0.
         """
-        first = " ".join(f"{said.rstrip(' ._')}." for said in self.words[page][2 : 2 + SAID])
-        here = f"{self.foot}, page {page + 1} of {len(self.figures)}".removeprefix(", ")
-        return Sheet(self.figures[page], f"{here}. {first}")
+        told = "Pages.sheet is called Pages.page now; the old name goes with the next version"
+        warnings.warn(told, DeprecationWarning, stacklevel=2)
+        return self.page(page)
 
     def svg(self, page: int = 0) -> str:
         """Return one page as SVG without a date in it."""

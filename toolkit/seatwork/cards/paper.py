@@ -14,7 +14,7 @@ WIDE, HIGH, BOX = 5.6, 2.4, 0.52
 """Most that a picture is wide and high, and what a box to write in takes of a page [in]."""
 
 
-def learner_sheet(path: Path, sheet: Sheet, handout: Handout, paper: str = "letter") -> None:
+def learner_pages(path: str | Path, sheet: Sheet, handout: Handout, paper: str = "letter") -> None:
     """Write one learner's worksheet as a PDF, see `on_paper`."""
     on_paper(sheet, handout, paper).save(path)
 
@@ -29,7 +29,7 @@ def on_paper(sheet: Sheet, handout: Handout, paper: str = "letter") -> Pages:
     handout : Handout
         The learner's form.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     given = handout.given
     pages = Pages(paper, foot=f"{given.learner}  {sheet.name}  form {given.form}")
@@ -65,7 +65,7 @@ def _steepness(png: bytes) -> float:
 
 
 def answer_key(
-    path: Path, sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter"
+    path: str | Path, sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter"
 ) -> None:
     """Write the instructor's key as a PDF for its owner alone, see `key_on_paper`."""
     key_on_paper(sheet, handouts, paper).save(path, private=True)
@@ -81,7 +81,7 @@ def key_on_paper(sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter
     handouts : sequence of Handout
         The learners' forms.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     """
     pages = Pages(paper, foot=f"{sheet.name}  KEY, instructor only")
     pages.text(f"{sheet.title}: key", size=18, bold=True)

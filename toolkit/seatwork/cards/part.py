@@ -2,8 +2,8 @@
 
 from collections.abc import Callable, Iterable, Mapping
 
-from seatwork.cards.blocks import caption, heading, in_full, named, sign_here, written
-from seatwork.cards.job import Day, add_cards
+from seatwork.cards.blocks import Day, caption, heading, in_full, named, sign_here, written
+from seatwork.cards.job import add_cards
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, SeatPlan
@@ -34,7 +34,7 @@ def part_card(
     plans : mapping of str to Plan
         A plan for each feature, in the order to list them.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     date : date or str, optional
         Day of printing; a line to write it on if not given.
     left_out : iterable of str

@@ -27,7 +27,7 @@ def seat_profile(plan: Plan, *, paper: str = "letter") -> Pages:
     plan : Plan
         What is cut.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
 
     Raises
     ------
@@ -43,7 +43,7 @@ def seat_profile(plan: Plan, *, paper: str = "letter") -> Pages:
     for number, (seat, wall) in enumerate(seats):
         if number:
             pages.new_page()
-        _sheet(pages, plan, seat, wall)
+        _one_seat(pages, plan, seat, wall)
     return pages
 
 
@@ -59,7 +59,7 @@ def _wall(seat: SeatPlan) -> profiles.Points | None:
     return None
 
 
-def _sheet(pages: Pages, plan: Plan, seat: SeatPlan, wall: profiles.Points) -> None:
+def _one_seat(pages: Pages, plan: Plan, seat: SeatPlan, wall: profiles.Points) -> None:
     note = " ".join(plan.callout.text.split())
     heading(pages, f"Seat profile: {seat.title}", f"Print note: {note}")
     for row in seat.size_rows(plan.callout.system):

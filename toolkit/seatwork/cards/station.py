@@ -1,7 +1,6 @@
 """At the station and in the crib: the demonstration script, the sign, the checklist of cutters."""
 
-from seatwork.cards.blocks import caption, heading, in_full, sign_here, written
-from seatwork.cards.job import Day
+from seatwork.cards.blocks import Day, caption, heading, in_full, sign_here, written
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Operation, Plan, SeatPlan
@@ -30,7 +29,7 @@ def demonstration(plan: Plan, *, paper: str = "letter", date: Day = None) -> Pag
     plan : Plan
         What is cut before the class; its first seat.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     date : date or str, optional
         Day of printing.
 
@@ -118,7 +117,7 @@ def station_sign(machine: str, *, paper: str = "letter", shop: Shop | None = Non
     machine : str
         Name in the shop's list.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     shop : Shop, optional
         The shop; the workbook folder's, or the package's own.
     """
@@ -148,7 +147,7 @@ def crib_checklist(*, paper: str = "letter", shop: Shop | None = None) -> Pages:
     Parameters
     ----------
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     shop : Shop, optional
         The shop; the workbook folder's, or the package's own.
     """

@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from seatwork.cards.inspection_sheet import inspection_sheet
+from seatwork.cards import inspection_page
 from seatwork.cli.cards import keep
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
@@ -57,7 +57,7 @@ def inspect_parts(
         typer.echo(write_results(found, to, replace=replace))
     if sheet is not None:
         named = feature or next((part.measured.feature for part in found.parts), "")
-        keep(inspection_sheet(found, named), sheet, replace=replace)
+        keep(inspection_page(found, named), sheet, replace=replace)
     for fault in (*faults, *found.faults):
         typer.echo(fault, err=True)
     if faults or found.faults:

@@ -81,7 +81,7 @@ def _print(
 
     for one in given:
         name = f"{plan.name}-{one.given.form}.pdf"
-        paper.learner_sheet(place / one.given.learner / name, plan, one, size)
+        paper.learner_pages(place / one.given.learner / name, plan, one, size)
     paper.answer_key(key, plan, given, size)
 
 
@@ -164,7 +164,7 @@ def _submissions(plan: sheets.Sheet, place: Path, folder: Path) -> Iterable[Subm
 
 def write_feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
     """Write the feedback of each paper, as a page and on paper, for its owner's eyes only."""
-    from seatwork.cards.feedback import feedback_sheet
+    from seatwork.cards.feedback import feedback_page
     from seatwork.marking.languages import words_in
     from seatwork.marking.learner_words import feedback, page
 
@@ -176,7 +176,7 @@ def write_feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, langu
         said = feedback(plan, form, one, words, language)
         place = _feedback_place(folder, plan.name, form.form, one)
         files.write(place, page(said), mode=files.PRIVATE)
-        feedback_sheet(place.with_suffix(".pdf"), said)
+        feedback_page(place.with_suffix(".pdf"), said)
 
 
 def _feedback_place(folder: Path, sheet: str, form: int, one: Marked) -> Path:

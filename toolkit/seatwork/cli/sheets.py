@@ -18,12 +18,12 @@ PLAIN: dict[str, Callable[..., Pages]] = {
     "drills": charts.drills,
     "clearance-holes": charts.clearance_holes,
     "counterbores": charts.counterbores,
-    "formulas": formulas.formula_sheet,
+    "formulas": formulas.formula_page,
     "crib-checklist": station.crib_checklist,
-    "glossary": glossary.glossary_sheet,
+    "glossary": glossary.glossary_page,
 }
 OF_A_PLAN: dict[str, Callable[..., Pages]] = {
-    "gage-sheet": gages.gage_sheet,
+    "gage-sheet": gages.gage_page,
     "demonstration": station.demonstration,
 }
 KINDS = (*PLAIN, "coupons", "station-sign", "seat-profile", *OF_A_PLAN)
@@ -85,7 +85,7 @@ def _of_parts(
     if kind != "gage-sheet":
         raise SeatworkError(kind, "that is no sheet of a whole part", "leave --part out")
     plans, faults = planned
-    keep(gages.gage_sheet(plans, paper=paper, date=date), out, replace=replace)
+    keep(gages.gage_page(plans, paper=paper, date=date), out, replace=replace)
     for fault in faults:
         typer.echo(fault, err=True)
     if faults:

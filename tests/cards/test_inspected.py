@@ -5,8 +5,7 @@ from pathlib import Path
 
 import pytest
 from seatwork import plan
-from seatwork.cards import Pages
-from seatwork.cards.inspection_sheet import inspection_sheet
+from seatwork.cards import Pages, inspection_page
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect, read_sheet
 from seatwork.plan.part_files import plan_part
@@ -31,13 +30,13 @@ def test_nothing_is_small_clipped_or_overlapping(
     found: Inspection, paper: str, faults: Callable[[Pages], list[str]]
 ) -> None:
     """Every letter is 12 pt or more, on the page and clear of the others."""
-    assert faults(inspection_sheet(found, "lid screws", paper=paper)) == []
+    assert faults(inspection_page(found, "lid screws", paper=paper)) == []
 
 
 @pytest.mark.slow
 def test_every_part_stands_with_sign_and_word(found: Inspection) -> None:
     """A verdict is a sign and a word, so that it does not hang on color."""
-    said = [word for page in inspection_sheet(found, "lid screws").words for word in page]
+    said = [word for page in inspection_page(found, "lid screws").words for word in page]
     for part in found.parts:
         if part.measured.feature == "lid screws":
             assert part.measured.part in said
@@ -47,7 +46,7 @@ def test_every_part_stands_with_sign_and_word(found: Inspection) -> None:
 @pytest.mark.slow
 def test_the_practical_is_signed_by_a_person(found: Inspection) -> None:
     """Finish, burrs and safety are left open, and the page clears nobody."""
-    said = " ".join(word for page in inspection_sheet(found, "lid screws").words for word in page)
+    said = " ".join(word for page in inspection_page(found, "lid screws").words for word in page)
     for name in ("Finish", "Burrs", "Safety", "clears nobody", "too few"):
         assert name in said
 
@@ -56,4 +55,4 @@ def test_the_practical_is_signed_by_a_person(found: Inspection) -> None:
 def test_what_was_not_measured_is_refused(found: Inspection, feature: str, quantity: str) -> None:
     """A feature or a quantity nobody measured gets one sentence."""
     with pytest.raises(SeatworkError):
-        inspection_sheet(found, feature, quantity=quantity)
+        inspection_page(found, feature, quantity=quantity)

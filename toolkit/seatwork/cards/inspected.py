@@ -1,4 +1,4 @@
-"""The inspection sheet: verdicts, run chart and histogram of one quantity, and the practical."""
+"""The inspection page: verdicts, run chart and histogram of one quantity, and the practical."""
 
 import io
 
@@ -6,8 +6,7 @@ from matplotlib.axes import Axes
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 
-from seatwork.cards.blocks import caption, heading, sign_here, written
-from seatwork.cards.job import Day
+from seatwork.cards.blocks import Day, caption, heading, sign_here, written
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.inspection.findings import Inspection, PartVerdict
@@ -22,7 +21,7 @@ MOST_PARTS = 500
 POINTS = 12.0
 
 
-def inspection_sheet(
+def inspection_page(
     inspection: Inspection,
     feature: str,
     *,
@@ -30,7 +29,7 @@ def inspection_sheet(
     paper: str = "letter",
     date: Day = None,
 ) -> Pages:
-    """Set the sheet of one feature's measured parts.
+    """Set the page of one feature's measured parts.
 
     Parameters
     ----------
@@ -41,7 +40,7 @@ def inspection_sheet(
     quantity : {"diameter", "depth", "stand"}
         What the charts show.
     paper : {"letter", "a4"}
-        Size of the sheets.
+        Size of the pages.
     date : date or str, optional
         Day of printing.
 
@@ -54,8 +53,8 @@ def inspection_sheet(
     if not parts:
         raise SeatworkError(feature, "no part of that feature was measured", "name another")
     if len(parts) > MOST_PARTS:
-        fault = f"{len(parts):,} parts are too many for one sheet"
-        raise SeatworkError(feature, fault, f"split the file, {MOST_PARTS} parts to a sheet")
+        fault = f"{len(parts):,} parts are too many for one page"
+        raise SeatworkError(feature, fault, f"split the file, {MOST_PARTS} parts to a file")
     if quantity not in QUANTITIES:
         raise SeatworkError(quantity, "no chart is drawn of that", f"say {', '.join(QUANTITIES)}")
     chart, system = run_chart(parts, quantity), parts[0].system
