@@ -5,6 +5,7 @@ from functools import lru_cache
 from typing import Any
 
 import numpy as np
+from matplotlib.colors import to_rgba
 from matplotlib.figure import Figure
 from matplotlib.path import Path
 from matplotlib.transforms import IdentityTransform, Transform
@@ -35,7 +36,7 @@ class Element:
         """Return what changed since the last reading."""
         now = self._read()
         last, self._last = self._last, now
-        return {name: value for name, value in now.items() if last.get(name) != value}
+        return {name: now[name] for name in now if name not in last or last[name] != now[name]}
 
     @property
     def state(self) -> Attributes:
@@ -64,6 +65,12 @@ def css(color: Color | None) -> str:
     if color is None or color[3] == 0:
         return "none"
     return "#" + "".join(f"{round(255 * part):02x}" for part in color[: 3 if color[3] == 1 else 4])
+
+
+@lru_cache(maxsize=256)
+def named_css(color: Any, alpha: float | None = None) -> str:
+    """Return a color as matplotlib names it, or its parts, for the page."""
+    return css(to_rgba(color, alpha))
 
 
 def clipping(stroke: Stroke, figure: Figure) -> Attributes:

@@ -8,11 +8,10 @@ from math import cos, radians, sin
 from typing import Any
 
 from matplotlib.backends.backend_agg import FigureCanvasAgg, RendererAgg
-from matplotlib.colors import to_rgba
 from matplotlib.figure import Figure
 from matplotlib.text import Text
 
-from seatwork.live.element import Attributes, Element, clipping, css, to_units
+from seatwork.live.element import Attributes, Element, clipping, css, named_css, to_units
 from seatwork.live.outlines import EM, UNITS_PER_PIXEL, Letters
 from seatwork.live.recorder import Stroke
 
@@ -33,7 +32,7 @@ class Lettering:
         canvas: Any = FigureCanvasAgg(figure)
         self._renderer: RendererAgg = canvas.get_renderer()
         self._fonts: list[Letters] = []
-        self._sent: set[tuple[int, str]] = set()
+        self._known: list[set[str]] = []
         self._fresh: list[tuple[int, str]] = []
 
     def fresh(self) -> list[list[Any]]:
@@ -44,7 +43,11 @@ class Lettering:
     def known(self) -> list[list[Any]]:
         """Return every shape any text has needed so far."""
         self._fresh = []
-        return [self._shape(font, letter) for font, letter in sorted(self._sent)]
+        return [
+            self._shape(font, letter)
+            for font, known in enumerate(self._known)
+            for letter in sorted(known)
+        ]
 
     def element(self, text: Text, strokes: list[Stroke]) -> Element:
         """Return the element that shows a moving text."""
@@ -68,15 +71,16 @@ class Lettering:
         if letters.name in names:
             return names.index(letters.name)
         self._fonts.append(letters)
+        self._known.append(set())
         self._need(len(self._fonts) - 1, ALWAYS)
         return len(self._fonts) - 1
 
     def _need(self, font: int, text: str) -> None:
         """Note letters that the page will need."""
-        for letter in text:
-            if (font, letter) not in self._sent:
-                self._sent.add((font, letter))
-                self._fresh.append((font, letter))
+        new = set(text) - self._known[font]
+        if new:
+            self._known[font] |= new
+            self._fresh += [(font, letter) for letter in sorted(new)]
 
     def _shape(self, font: int, letter: str) -> list[Any]:
         return [font, letter, *self._fonts[font].shape(letter)]
@@ -97,7 +101,7 @@ class Lettering:
                 self._need(font, words.replace("\n", ""))
                 laid[key] = layout(text, self._fonts[font], metrics, pad)
             at = [round(a * x + b * y + c), round(d * x + e * y + f), round(-angle, 2)]
-            fill = css(to_rgba(text.get_color(), text.get_alpha()))
+            fill = named_css(text.get_color(), text.get_alpha())
             shown = "inline" if words and text.get_visible() else "none"
             return {"at": at, "fill": fill, "display": shown, **laid[key]}
 
@@ -175,19 +179,27 @@ def _anchor(
 ) -> tuple[float, float]:
     """Return where the box of a text begins, from its anchor, along its own lines, y down."""
     angle = 0.0 if text.get_rotation_mode() == "anchor" else text.get_rotation()
-    corners = [turned(x, y, angle) for x in (0, width) for y in (0, -height)]
-    xs, ys = [x for x, _ in corners], [y for _, y in corners]
-    across = {"left": min(xs), "center": (min(xs) + max(xs)) / 2, "right": max(xs)}
+    left, right, low, high = _bounds(width, height, angle)
+    across = {"left": left, "center": (left + right) / 2, "right": right}
     up = {
-        "bottom": min(ys),
-        "top": max(ys),
-        "center": (min(ys) + max(ys)) / 2,
-        "baseline": min(ys) + descent,
-        "center_baseline": max(ys) - (height - descent) / 2,
+        "bottom": low,
+        "top": high,
+        "center": (low + high) / 2,
+        "baseline": low + descent,
+        "center_baseline": high - (height - descent) / 2,
     }
     at = across[text.get_horizontalalignment()], up[text.get_verticalalignment()]
     x, y = turned(*at, -angle)
     return -x, y
+
+
+def _bounds(width: float, height: float, angle: float) -> tuple[float, float, float, float]:
+    """Return left, right, bottom and top of a box turned about its upper left corner."""
+    if angle == 0:
+        return 0.0, width, -height, 0.0
+    corners = [turned(x, y, angle) for x in (0, width) for y in (0, -height)]
+    xs, ys = [x for x, _ in corners], [y for _, y in corners]
+    return min(xs), max(xs), min(ys), max(ys)
 
 
 def turned(x: float, y: float, degrees: float) -> tuple[float, float]:

@@ -3,7 +3,10 @@
 A unit is a tenth of a pixel of the figure. Whole numbers keep a move short on the wire.
 """
 
+from collections.abc import Sequence
 from functools import lru_cache
+from itertools import chain, compress
+from typing import Any
 
 import numpy as np
 from matplotlib.font_manager import FontProperties, findfont, get_font
@@ -15,6 +18,9 @@ from matplotlib.transforms import Affine2D
 UNITS_PER_PIXEL = 10
 EM = 1000
 LONG_PATH = 400
+SHORT_PATH = 24
+"""Most vertices that are written one by one; for so few an array costs more than it saves."""
+
 _VERTICES = {Path.MOVETO: ("M", 1), Path.LINETO: ("L", 1), Path.CURVE3: ("Q", 2)}
 _VERTICES[Path.CURVE4] = ("C", 3)
 
@@ -34,32 +40,73 @@ def path_data(path: Path, matrix: np.ndarray) -> str:
     str
         ``d`` attribute in whole units; empty for a path without a finite vertex.
     """
-    if len(np.asarray(path.vertices)) > LONG_PATH:
+    vertices: Any = path.vertices
+    if len(vertices) > LONG_PATH:
         to_pixels = Affine2D(np.diag([1, 1, UNITS_PER_PIXEL]) @ matrix / UNITS_PER_PIXEL)
         simple = bool(path.should_simplify)
         path = path.cleaned(transform=to_pixels, simplify=simple, remove_nans=True)
+        vertices = path.vertices
         matrix = np.diag([UNITS_PER_PIXEL, UNITS_PER_PIXEL, 1.0])
-    codes = None if path.codes is None else np.asarray(path.codes, np.uint8)
-    return _written(np.asarray(path.vertices, float), codes, matrix)
+    codes: Any = path.codes
+    if len(vertices) <= SHORT_PATH:
+        return _written_short(vertices.tolist(), None if codes is None else codes.tobytes(), matrix)
+    return _written(np.asarray(vertices, float), codes, matrix)
 
 
 def line_data(line: Line2D, matrix: np.ndarray) -> str:
     """Write the line through the points of a plain line, as `path_data` would write its path."""
+    x: Any
+    y: Any
     x, y = line.get_data(orig=True)
+    if isinstance(y, np.ma.MaskedArray) or line.get_drawstyle() != "default":
+        return path_data(line.get_path(), matrix)
+    if len(x) <= SHORT_PATH:
+        return _written_short(list(zip(_plain(x), _plain(y), strict=True)), None, matrix)
     points = np.array([x, y], float).T
-    if len(points) > LONG_PATH or line.get_drawstyle() != "default" or np.ma.is_masked(y):
+    if len(points) > LONG_PATH:
         return path_data(line.get_path(), matrix)
     return _written(points, None, matrix)
 
 
+def _plain(numbers: Sequence[float] | np.ndarray) -> Sequence[float]:
+    """Return the numbers of a list or of an array as plain floats."""
+    if isinstance(numbers, np.ndarray):
+        plain: list[float] = numbers.tolist()
+        return plain
+    return numbers
+
+
+def _written_short(
+    points: Sequence[Sequence[float]], codes: bytes | None, matrix: np.ndarray
+) -> str:
+    """Write few vertices, one by one; `codes` has a byte for each."""
+    finite = [x - x == 0.0 == y - y for x, y in points]  # nothing taken from itself leaves NaN
+    if False in finite:
+        codes, points = _broken_short(codes, finite), list(compress(points, finite))
+    (a, b, c), (d, e, f) = matrix[:2].tolist()
+    units = [(round(a * x + b * y + c), round(d * x + e * y + f)) for x, y in points]
+    template, used = _template(len(units), codes)
+    if used is not None:
+        units = list(compress(units, used))
+    return template % tuple(chain.from_iterable(units))
+
+
+def _broken_short(codes: bytes | None, finite: list[bool]) -> bytes:
+    """Return codes for the finite vertices of a line, a new start after every gap."""
+    kept = codes or bytes([Path.LINETO]) * len(finite)
+    steps = zip(finite, [False, *finite], kept, strict=False)
+    return bytes([code if before else Path.MOVETO for here, before, code in steps if here])
+
+
 def _written(vertices: np.ndarray, codes: np.ndarray | None, matrix: np.ndarray) -> str:
+    """Write many vertices."""
     finite = np.isfinite(vertices)
     if not finite.all():
         kept = finite.all(axis=1)
         codes, vertices = _broken(codes, kept), vertices[kept]
     units = np.rint(vertices @ matrix[:2, :2].T + matrix[:2, 2]).astype(int)
     template, used = _template(len(units), None if codes is None else codes.tobytes())
-    return template % tuple((units if used is None else units[used]).ravel().tolist())
+    return template % tuple((units if used is None else units[list(used)]).ravel().tolist())
 
 
 def _broken(codes: np.ndarray | None, finite: np.ndarray) -> np.ndarray:
@@ -72,7 +119,7 @@ def _broken(codes: np.ndarray | None, finite: np.ndarray) -> np.ndarray:
 
 
 @lru_cache(maxsize=512)
-def _template(count: int, codes: bytes | None) -> tuple[str, np.ndarray | None]:
+def _template(count: int, codes: bytes | None) -> tuple[str, tuple[bool, ...] | None]:
     """Return the data with a place for every number, and which vertices fill them."""
     if codes is None:
         return ("M" + " ".join(["%d %d"] * count) if count else ""), None
@@ -89,7 +136,7 @@ def _template(count: int, codes: bytes | None) -> tuple[str, np.ndarray | None]:
             parts.append(letter + " ".join(["%d %d"] * length))
             at += length
     kept[at:] = False
-    return "".join(parts), kept
+    return "".join(parts), tuple(kept.tolist())
 
 
 def relative_data(path: Path, scale: float = 1.0) -> str:
@@ -134,6 +181,7 @@ class Letters:
     def __init__(self, font: FontProperties) -> None:
         self._file = findfont(font)
         self._known: dict[str, tuple[str, int]] = {}
+        self._wide: dict[str, int] = {}
 
     @property
     def name(self) -> str:
@@ -142,7 +190,10 @@ class Letters:
 
     def width(self, text: str) -> int:
         """Return the length of a line of text [1/1000 em]."""
-        return sum(self.shape(letter)[1] for letter in text)
+        try:
+            return sum(map(self._wide.__getitem__, text))
+        except KeyError:  # a letter not seen before
+            return sum(self.shape(letter)[1] for letter in text)
 
     def shape(self, letter: str) -> tuple[str, int]:
         """Return a letter's outline (relative data) and its advance [1/1000 em]."""
@@ -154,4 +205,5 @@ class Letters:
             outline = relative_data(Path(*font.get_path()), EM / 100)
             found = outline, round(glyph.linearHoriAdvance / 65536 * EM / 100)
             self._known[letter] = found
+            self._wide[letter] = found[1]
         return found

@@ -45,7 +45,7 @@ class LivePicture:
         self._artists = [a for moves, run in self._runs if moves for a in run]
         self._elements = [elements_of(a, figure, self._letters) for a in self._artists]
         self._flat: list[Element] = [e for group in self._elements for e in group]
-        self._numbered = _numbered(self._artists, self._elements)
+        self._followed = _followed(self._artists, self._elements)
         self._image = next((a for a in self._artists if isinstance(a, AxesImage)), None)
         self._paths: dict[Artist, Path | None] = {}
         for artist in self._artists:
@@ -114,8 +114,8 @@ class LivePicture:
         A new path makes no patch stale, so it is known by being another object.
         """
         found: dict[str, Any] = {}
-        for artist, group in self._numbered:
-            path = artist.get_path() if isinstance(artist, PathPatch) else None
+        for artist, group, has_path in self._followed:
+            path = artist.get_path() if has_path else None
             if artist.stale or path is not self._paths.get(artist):
                 self._paths[artist] = path
                 found |= {n: changes for n, element in group if (changes := element.changes())}
@@ -149,13 +149,13 @@ class LivePicture:
         return out.getvalue()
 
 
-def _numbered(
+def _followed(
     artists: list[Artist], elements: list[list[Element]]
-) -> list[tuple[Artist, list[tuple[str, Element]]]]:
-    """Give each artist with its elements, numbered through all of them."""
+) -> list[tuple[Any, list[tuple[str, Element]], bool]]:
+    """Give each artist with its elements, numbered through all, and whether it has a path."""
     number = count()
     return [
-        (artist, [(str(next(number)), element) for element in group])
+        (artist, [(str(next(number)), element) for element in group], isinstance(artist, PathPatch))
         for artist, group in zip(artists, elements, strict=True)
     ]
 

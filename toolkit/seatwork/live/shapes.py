@@ -6,7 +6,6 @@ from typing import Any
 import numpy as np
 from matplotlib.artist import Artist
 from matplotlib.collections import PathCollection
-from matplotlib.colors import to_rgba
 from matplotlib.figure import Figure
 from matplotlib.image import AxesImage
 from matplotlib.lines import Line2D
@@ -15,7 +14,7 @@ from matplotlib.path import Path
 from matplotlib.text import Annotation, Text
 from matplotlib.transforms import IdentityTransform
 
-from seatwork.live.element import Attributes, Element, clipping, css, to_units
+from seatwork.live.element import Attributes, Element, clipping, css, named_css, to_units
 from seatwork.live.lettering import Lettering
 from seatwork.live.outlines import UNITS_PER_PIXEL, line_data, path_data, relative_data
 from seatwork.live.recorder import Stroke, strokes_of
@@ -84,7 +83,7 @@ def _follower(artist: Any, stroke: Stroke, figure: Figure) -> Callable[[], Attri
         return lambda: {
             "d": line_data(artist, base),
             **_shown(artist),
-            "stroke": css(to_rgba(artist.get_color(), artist.get_alpha())),
+            "stroke": named_css(artist.get_color(), artist.get_alpha()),
         }
     own, fixed = _own_shape(artist), bool(stroke.hatch)
 
@@ -125,8 +124,8 @@ def _shown(artist: Artist) -> Attributes:
 
 
 def _patch_colors(patch: Patch) -> Attributes:
-    fill = css(to_rgba(patch.get_facecolor())) if patch.get_fill() else "none"
-    line = css(to_rgba(patch.get_edgecolor())) if patch.get_linewidth() > 0 else "none"
+    fill = named_css(patch.get_facecolor()) if patch.get_fill() else "none"
+    line = named_css(patch.get_edgecolor()) if patch.get_linewidth() > 0 else "none"
     return {"fill": fill, "stroke": line}
 
 
