@@ -126,7 +126,7 @@ def test_plans_say_what_was_looked_at(case, shop) -> None:
         assert words in looked
     for words in case.get("said", ()):
         assert words in " ".join(found.seat.advice)
-    oils = {step.oil.partition(":")[0] for step in found.seat.operations if step.feed}
+    oils = {step.oil for step in found.seat.operations if step.feed}
     assert "oil" not in case or oils == {case["oil"]}
 
 

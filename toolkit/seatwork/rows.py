@@ -3,9 +3,13 @@
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from typing import Self
 
 MOST = 118
 """Characters of the one line that stands for an object."""
+
+WORDS = {"stop": "STOP AND ASK", "look": "LOOK", "holds": "holds"}
+"""The word that leads a line of these kinds."""
 
 MARKUP = re.compile(r"([\\`*_\[\]<>#|~$&!])")
 
@@ -22,19 +26,38 @@ class Row:
         What it says, sizes in both unit systems.
     source : str
         Where it comes from; empty where it is plain reckoning.
+    kind : str
+        What kind of line it is: ``stop``, ``look``, ``set``, ``assumed`` ...; empty for a plain
+        one. Whoever must know asks the kind, never the words.
+    place : str
+        Which part of the whole it belongs to, such as a seat; empty where it belongs to all.
+    cells : tuple of (str, str)
+        Heading and words of each column, for a line of a table with its own columns; `text`
+        says the same in one line.
 
     Examples
     --------
     >>> print(Row(label="hole", text="#7 drill, 0.201 in (5.11 mm)"))
     hole: #7 drill, 0.201 in (5.11 mm)
+    >>> print(Row(label="floor", text="The seat goes through the part.", kind="stop"))
+    floor: STOP AND ASK. The seat goes through the part.
     """
 
     label: str
     text: str
     source: str = ""
+    kind: str = ""
+    place: str = ""
+    cells: tuple[tuple[str, str], ...] = ()
+
+    @property
+    def words(self) -> str:
+        """The text, led by the word of its kind where it has one."""
+        word = WORDS.get(self.kind, "")
+        return f"{word}. {self.text}" if word else self.text
 
     def __str__(self) -> str:
-        return f"{self.label}: {self.text}"
+        return f"{self.label}: {self.words}"
 
 
 def plain(text: str) -> str:
@@ -70,15 +93,31 @@ def table(rows: Iterable[Row], *, title: str = "", sources: bool = True) -> str:
     | **hole** | \#7 drill |
     """
     told = tuple(rows)
+    if told and all(row.cells for row in told):
+        return _grid(told, title)
     sourced = sources and any(row.source for row in told)
     wide = 3 if sourced else 2
     body = [
-        f"| **{plain(row.label)}** | {plain(row.text)} |"
+        f"| **{plain(row.label)}** | {plain(row.words)} |"
         + (f" {plain(row.source)} |" if sourced else "")
         for row in told
     ]
-    head = [f"**{plain(title)}**", ""] if title else []
-    return "\n".join([*head, "| " * wide + "|", "|" + ":--|" * wide, *body])
+    return "\n".join([*_titled(title), "| " * wide + "|", "|" + ":--|" * wide, *body])
+
+
+def _titled(title: str) -> list[str]:
+    return [f"**{plain(title)}**", ""] if title else []
+
+
+def _grid(rows: Sequence[Row], title: str) -> str:
+    """Return rows of cells as a Markdown table with their own headings."""
+    heads = [head for head, _ in rows[0].cells]
+    body = [
+        f"| **{plain(row.label)}** | " + " | ".join(plain(text) for _, text in row.cells) + " |"
+        for row in rows
+    ]
+    head = "| | " + " | ".join(plain(one) for one in heads) + " |"
+    return "\n".join([*_titled(title), head, "|" + ":--|" * (len(heads) + 1), *body])
 
 
 def short(text: str, most: int) -> str:
@@ -104,6 +143,14 @@ class Rows(tuple[Row, ...]):
     """
 
     __slots__ = ()
+
+    def of(self, *kinds: str) -> Self:
+        """Return the rows of some kinds, in their order here."""
+        return type(self)(row for row in self if row.kind in kinds)
+
+    def at(self, *places: str) -> Self:
+        """Return the rows that belong to some places, in their order here."""
+        return type(self)(row for row in self if row.place in places)
 
     def __repr__(self) -> str:
         return "\n".join(str(row) for row in self)

@@ -137,14 +137,14 @@ def section_of(seat: SeatPlan) -> Shown | None:
 
 
 def _ask_first(pages: Pages, plan: Plan, seat: SeatPlan) -> None:
-    stopped = [row for row in seat.check_rows() if row.text.startswith("STOP")]
+    stopped = seat.check_rows().of("stop")
     if not (plan.questions or stopped):
         return
     caption(pages, "Stop and ask first")
     for question in plan.questions:
         pages.text(question)
     for row in stopped:
-        pages.text(f"{row.label}: {row.text}")
+        pages.text(str(row))
 
 
 def _steps(pages: Pages, seat: SeatPlan, system: str) -> None:
@@ -167,7 +167,7 @@ def _step(step: Operation, told: tuple[Row, ...]) -> str:
     if "feed" in by_label:
         parts.append(by_label["feed"])
     if step.oil:
-        parts.append(step.oil.partition(":")[0])
+        parts.append(step.oil)
     return "; ".join(parts)
 
 
@@ -228,7 +228,7 @@ def _more(pages: Pages, words: str, rows: tuple[Row, ...]) -> None:
     if rows:
         caption(pages, words)
     for row in rows:
-        pages.text(f"{row.label}: {row.text}")
+        pages.text(str(row))
 
 
 def _sources(pages: Pages, plan: Plan) -> None:

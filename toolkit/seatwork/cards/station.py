@@ -86,7 +86,7 @@ def _script(plan: Plan, seat: SeatPlan, step: Operation) -> list[tuple[str, list
             "On scrap",
             [
                 *stops,
-                f"Oil: {step.oil.partition(':')[0] or 'none'}. Feed so that it makes a chip.",
+                f"Oil: {step.oil or 'none'}. Feed so that it makes a chip.",
                 "Stop short. Spindle stopped, brush, try the job's own screw. Proud, flush, below?",
                 "Move the stop by what is missing; cut again; try again.",
             ],

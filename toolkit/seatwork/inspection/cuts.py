@@ -12,7 +12,6 @@ from seatwork.plan.records import Given
 from seatwork.seats import Countersink
 
 NO_CUT = ("hole", "edge")
-OVER_HEAD = "over the head"
 ACROSS = (
     "diameter at the face",
     "counterbore diameter",
@@ -91,7 +90,7 @@ def readings_of(seat: SeatPlan) -> tuple[Quantity, ...]:
     if isinstance(seat.shape, Countersink) and "diameter" in taken:
         taken |= {"ball", "ball_top"}
     if seat.screw is not None:
-        stands = any(OVER_HEAD in one.instrument for one in seat.readings)
+        stands = any(one.quantity == "stand" for one in seat.readings)
         taken |= {"tried", "screw"} | ({"stand"} if stands else set())
         taken |= {"protrusion"} if stands and seat.screw.gage else set()
     taken |= {"cleaned"} if seat.kind == "spotface" else set()

@@ -15,7 +15,6 @@ from seatwork.shop import HouseRules
 WORDS = {"inside": ACCEPT, "outside": REJECT, "cannot be told": UNKNOWN}
 SIZED = ("diameter", "depth", "stand", "angle", "ball_top", "protrusion")
 ANSWERS = ("tried", "cleaned")
-SAID = "as the print note says"
 WORST = (REJECT, UNKNOWN, ACCEPT)
 
 
@@ -105,13 +104,12 @@ def _stand(seat: SeatPlan, rules: HouseRules) -> Bounds | None:
     """Return how the job's screw may stand: the plan's reading, else the house rules."""
     if seat.screw is None:
         return None
-    reading = next((one for one in seat.readings if "over the head" in one.instrument), None)
-    across = seat.size("diameter at the face")
+    reading = next((one for one in seat.readings if one.quantity == "stand"), None)
     below, proud = "flush.greatest_below", "flush.greatest_proud"
-    if reading is None or across is None:
+    if reading is None:
         return None
-    if across.source.endswith(SAID):
-        return Bounds(least=reading.least, greatest=reading.greatest, source=across.source)
+    if reading.noted:
+        return Bounds(least=reading.least, greatest=reading.greatest, source="print note")
     return Bounds(
         least=-rules.number(below),
         greatest=rules.number(proud),

@@ -41,6 +41,7 @@ def back_faced(cut: Cut, place: Place, order: Order) -> Cut:
         stops=(),
         checks=(_held(order), *cut.seat.checks),
         advice=(words.BACK_DEPTH, *cut.seat.advice),
+        side=BACK,
     )
     return replace(cut, seat=seat, side=BACK)
 

@@ -140,6 +140,7 @@ def _between(own: notes.Size, thread: notes.Thread, size: notes.Size, order: Ord
         least=least,
         greatest=most,
         source=f"{NOTE}, MAX; least: full thread and house rules {lead} and thread.chip_room",
+        noted=True,
     )
 
 

@@ -238,7 +238,7 @@ def _check_mouth(sized: _Sized, order: Order) -> tuple[Check, ...]:
         sentence = "No listed center drill cuts this mouth: get one, or bore it."
         return (Check(name="mouth", verdict="look", sentence=sentence),)
     body = order.show_length(sized.drill.body_diameter)
-    if sized.mouth is None or sized.mouth.source.startswith("proposed"):
+    if sized.mouth is None or not sized.mouth.noted:
         least = order.show_length(sized.drill.drill_diameter)
         wanted = f", {order.show_length(sized.mouth.value)} is proposed" if sized.mouth else ""
         return (

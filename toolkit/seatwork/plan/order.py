@@ -177,7 +177,8 @@ def operation(
         spindle=spindle,
         feed=feed.value,
         feed_source=feed.source,
-        oil=f"{order.material.cutting_oil}: {order.material.oil_note}",
+        oil=order.material.cutting_oil,
+        oil_note=order.material.oil_note,
         load=load.stall if load else None,
         power=load.power if load else None,
     )

@@ -47,6 +47,8 @@ class SeatPlan(Shown):
         Chatter, in words only.
     advice : tuple of str
         Screw length, setting on scrap and the like.
+    side : str
+        near, far, back or both, where the note says it; back is cut from the near side.
     """
 
     title: str
@@ -61,6 +63,7 @@ class SeatPlan(Shown):
     checks: tuple[Check, ...] = ()
     outlook: str = ""
     advice: tuple[str, ...] = ()
+    side: str = ""
 
     def _line(self) -> str:
         return f"{self.count} x {self.title}: {_outcome(self.checks)}"
@@ -199,7 +202,7 @@ class Plan(Shown):
 
 def _outcome(checks: Sequence[Check]) -> str:
     """Count the checks of a plan in words: what must be asked first."""
-    counts = dict.fromkeys(rows.VERDICTS, 0)
+    counts = dict.fromkeys(("holds", "look", "stop"), 0)
     for check in checks:
         counts[check.verdict] += 1
     stop, look = counts["stop"], counts["look"]

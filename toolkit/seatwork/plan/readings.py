@@ -12,6 +12,7 @@ from seatwork.seats import Countersink, ball_top, fit
 from seatwork.seats.gaging import ball_range
 from seatwork.shop import HouseRules
 
+SIZED_BY = ("diameter at the face", "depth from the face")
 BALL_STEP = {"inch": INCH / 32, "metric": 1.0}  # mm; balls as a gage drawer holds them
 
 
@@ -58,7 +59,16 @@ def _head(sized: SizedCountersink, screw: Screw, across: Given) -> Reading:
         value=stands[1],
         least=stands[2],
         greatest=stands[0],
+        quantity="stand",
+        noted=_window_said(sized),
+        short="head",
     )
+
+
+def _window_said(sized: SizedCountersink) -> bool:
+    """Tell whether the note says where the head may stand, and so sizes the seat."""
+    own = any(size.noted for size in sized.sizes if size.about in SIZED_BY)
+    return sized.stand is not None and sized.stand.said and not own
 
 
 def _ball(seat: Countersink, face: Reading, system: str) -> tuple[Reading, ...]:

@@ -37,6 +37,8 @@ class Given:
     beside : str
         What else there is to say of that drill: others of the same size, or its own size
         where the hole to reckon with is another.
+    noted : bool
+        Whether the note itself gives it.
     """
 
     about: str
@@ -48,6 +50,7 @@ class Given:
     confirmed: str = ""
     name: str = ""
     beside: str = ""
+    noted: bool = False
 
     def __repr__(self) -> str:
         size = show_angle(self.value) if self.kind == "angle" else show_both(self.value)
@@ -78,6 +81,8 @@ class Operation:
         The tool from the shop's own list, or what to get.
     in_shop : bool
         Whether the shop has it.
+    short : str
+        The tool in few words, for a table; empty where `tool` is short enough.
     tool_reason : str
         Why that one.
     spindle : Spindle or None
@@ -86,8 +91,8 @@ class Operation:
         Feed [mm/rev].
     feed_source : str
         Where the feed comes from.
-    oil : str
-        What to cut it with.
+    oil, oil_note : str
+        What to cut it with, and what to know of it.
     load : Stall or None
         Torque against the machine's.
     power : float or None
@@ -99,12 +104,14 @@ class Operation:
     name: str
     why: str
     tool: str = ""
+    short: str = ""
     in_shop: bool = True
     tool_reason: str = ""
     spindle: Spindle | None = None
     feed: float | None = None
     feed_source: str = ""
     oil: str = ""
+    oil_note: str = ""
     load: Stall | None = None
     power: float | None = None
     before_hole: bool = False
@@ -145,6 +152,10 @@ class Stop:
         What stops the travel: ``"quill"``, ``"tailstock"``, ``"stop cage"``.
     step : float or None
         Smallest step of it [mm].
+    operation : str
+        Which operation it stops; empty for the cutting of the seat itself.
+    short : str
+        The touch in few words, for a table.
     """
 
     touch: str
@@ -157,6 +168,8 @@ class Stop:
     wanders: bool = False
     device: str = "quill"
     step: float | None = None
+    operation: str = ""
+    short: str = ""
 
     def __repr__(self) -> str:
         return f"<Stop {show_both(self.travel)} after {short(self.touch, 60)}>"
@@ -180,6 +193,14 @@ class Reading:
         Which rule gives the limits; empty where the note or a standard does.
     kind : {"length", "turns"}
         What is read.
+    quantity : str
+        Which quantity of an inspection it is, such as ``stand``; empty for any other.
+    operation : str
+        After which operation; empty for the cutting of the seat itself.
+    short : str
+        What is read in few words, for a table.
+    noted : bool
+        Whether its limits are the note's own words.
     """
 
     instrument: str
@@ -189,6 +210,10 @@ class Reading:
     greatest: float
     source: str = ""
     kind: str = "length"
+    quantity: str = ""
+    operation: str = ""
+    short: str = ""
+    noted: bool = False
 
     def __repr__(self) -> str:
         if self.kind == "turns":

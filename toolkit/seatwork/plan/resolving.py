@@ -77,6 +77,7 @@ def said(size: Size, about: str) -> Given:
             source=f"{NOTE}, drill {drill.name}: {drill.source}",
             confirmed=drill.confirmed,
             name=drill.name,
+            noted=True,
         )
     kind = "angle" if size.unit == "deg" else "length"
     bounded = size.smallest != size.largest
@@ -87,6 +88,7 @@ def said(size: Size, about: str) -> Given:
         greatest=_fitted(size)[1] if size.fit else (size.largest if bounded else None),
         kind=kind,
         source=_who_says(size, bounded=bounded),
+        noted=True,
     )
 
 

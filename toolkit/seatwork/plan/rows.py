@@ -22,7 +22,6 @@ CLOSE = 0.0508  # mm; limits nearer than .002 in are written with a place more
 FINER = {"inch": 4, "metric": 3}
 LB_IN = 8.850746  # lb·in in a newton meter: 0.45359237 kg, 9.80665 m/s², 25.4 mm
 HP = 745.6999  # W in a horsepower of 550 ft·lb/s
-VERDICTS = {"holds": "holds", "look": "LOOK", "stop": "STOP AND ASK"}
 
 
 def size_rows(sizes: Sequence[Given], system: str) -> tuple[Row, ...]:
@@ -47,10 +46,7 @@ def reading_rows(readings: Sequence[Reading], system: str) -> tuple[Row, ...]:
 
 def check_rows(checks: Sequence[Check]) -> tuple[Row, ...]:
     """Return what was looked at, with its verdict in words."""
-    return tuple(
-        Row(label=check.name, text=f"{VERDICTS[check.verdict]}. {check.sentence}")
-        for check in checks
-    )
+    return tuple(Row(label=check.name, text=check.sentence, kind=check.verdict) for check in checks)
 
 
 def setup_rows(setups: Sequence[Setup]) -> tuple[Row, ...]:
@@ -140,10 +136,15 @@ def _operation(step: Operation, system: str) -> tuple[Row, ...]:
         rows.append(Row(label="tool", text=f"{have}{step.tool}{reason}"))
     if step.feed is None:
         return tuple(rows)
-    rows += [*_spindle(step, system), _feed(step, system), Row(label="oil", text=step.oil)]
+    rows += [*_spindle(step, system), _feed(step, system), _oil(step)]
     if step.load:
         rows.append(_load(step, system))
     return tuple(rows)
+
+
+def _oil(step: Operation) -> Row:
+    note = f": {step.oil_note}" if step.oil_note else ""
+    return Row(label="oil", text=f"{step.oil}{note}", kind="why")
 
 
 def _load(step: Operation, system: str) -> Row:

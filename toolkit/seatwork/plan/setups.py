@@ -66,9 +66,8 @@ def _steps(seat: SeatPlan, *, turned: bool) -> Iterator[str]:
 
 def _far(seat: SeatPlan) -> bool:
     """Tell whether a seat is cut after another has turned the part over."""
-    back = any(step.name.startswith("back ") for step in seat.operations)
     laid_out = any(step.name == "lay out on the far face" for step in seat.operations)
-    return seat.title.endswith("far side") and not back and not laid_out
+    return seat.side == "far" and not laid_out
 
 
 def _setup(

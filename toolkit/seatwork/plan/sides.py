@@ -80,7 +80,8 @@ def on_side(note: notes.Feature, seat: SeatPlan) -> SeatPlan:
     told = replace(seat, checks=(*_which(note), *seat.checks))
     if not note.side:
         return told
-    told = replace(told, title=f"{seat.title}, {note.side} side{'s' * (note.side == 'both')}")
+    title = f"{seat.title}, {note.side} side{'s' * (note.side == 'both')}"
+    told = replace(told, title=title, side=note.side)
     if note.side != FAR:
         return told
     return replace(told, stops=tuple(_anew(stop) for stop in seat.stops))

@@ -14,7 +14,7 @@ from seatwork.notes import Spotface
 from seatwork.plan.bounds import Bounds, bounds_of
 from seatwork.plan.order import Order
 from seatwork.plan.records import Given, Stop
-from seatwork.plan.resolving import NOTE, said
+from seatwork.plan.resolving import said
 from seatwork.seats import Counterbore, Countersink
 from seatwork.seats.touching_off import Limits, diameter_error
 from seatwork.seats.travels import travel_for_every_hole, travel_limits
@@ -137,7 +137,7 @@ def _diameters(seat: Countersink, sizes: tuple[Given, ...], order: Order) -> Lim
     """Return the limits of the diameter at the face, from the depth's where the note gives it."""
     system, rules = order.system, order.shop.rules
     across, deep = _about(sizes, "diameter at the face"), _about(sizes, "depth from the face")
-    if deep is not None and deep.source.startswith(NOTE):
+    if deep is not None and deep.noted:
         return _from_depths(seat, bounds_of(deep, system=system, rules=rules))
     if across is None:
         return None

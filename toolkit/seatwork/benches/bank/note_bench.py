@@ -220,14 +220,12 @@ def _section(seat: SeatPlan, result: ReadNote, system: str) -> DrawnSeat:
     deep, angle, leg = (
         seat.size(n) for n in ("depth from the face", "included angle", "leg along the face")
     )
-    known = result.opened or all(
-        given.source.startswith("print note") for given in (hole, across, angle) if given
-    )
+    known = result.opened or all(given.noted for given in (hole, across, angle) if given)
 
     def said(given: Given | None, sign: str) -> str:
         if given is None:
             return ""
-        open_to_see = known or given.source.startswith("print note")
+        open_to_see = known or given.noted
         return f"{sign}{_value(given, system) if open_to_see else '?'}"
 
     places = f", {seat.count} places" if seat.count > 1 else ""
