@@ -27,15 +27,9 @@ NOTES = (
 
 def screen(plan: Plan) -> list[str]:
     """Give every text that the screen shows of a plan."""
-    system, said = plan.callout.system, [plan.material, plan.machine]
-    for seat in plan.seats:
-        rows = [*seat.size_rows(system), *seat.stop_rows(system)]
-        rows += [*seat.reading_rows(system), *seat.check_rows()]
-        rows += [row for rows in seat.operation_rows(system) for row in rows]
-        said += [f"{seat.count} x {seat.title}", *seat.advice]
-        said += [text for row in rows for text in (row.label, row.text)]
-    said += [text for row in plan.closing_rows() for text in (row.label, row.text)]
-    return [*said, *plan.questions, *plan.assumptions, *plan.sources()]
+    rows = plan.rows()
+    said = [text for row in rows for text in (row.label, row.text, row.place)]
+    return [*said, plan.material, plan.machine]
 
 
 def card(pages: Pages) -> str:

@@ -249,4 +249,4 @@ def test_no_foreign_error_leaves_a_plan(hole, seat, screw, material, machine, th
         assert all(r.least <= r.value <= r.greatest for r in one.readings)
         for size in one.sizes:
             assert size.smallest <= size.value <= size.largest
-    planned.closing_rows()
+    planned.rows()

@@ -137,13 +137,11 @@ def section_of(seat: SeatPlan) -> Shown | None:
 
 
 def _ask_first(pages: Pages, plan: Plan, seat: SeatPlan) -> None:
-    stopped = seat.check_rows().of("stop")
-    if not (plan.questions or stopped):
+    asked = plan.rows().of("stop", "ask").at("", seat.place)
+    if not asked:
         return
     caption(pages, "Stop and ask first")
-    for question in plan.questions:
-        pages.text(question)
-    for row in stopped:
+    for row in asked:
         pages.text(str(row))
 
 

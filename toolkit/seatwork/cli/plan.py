@@ -1,15 +1,16 @@
 """``seatwork plan``: a print note, or a file of them, planned on the screen."""
 
 from pathlib import Path
+from shutil import get_terminal_size
 from typing import Annotated
 
 import typer
 
 from seatwork import notes, units
+from seatwork.cli.plan_page import page
 from seatwork.plan.making import make
 from seatwork.plan.part_files import plan_part
 from seatwork.plan.plans import Plan
-from seatwork.rows import Row
 from seatwork.shop.shop import Shop
 
 
@@ -26,6 +27,8 @@ def plan(
     slope: Annotated[
         float | None, typer.Option(help="Slope of a raw pad in degrees; thickness at its low side.")
     ] = None,
+    why: Annotated[bool, typer.Option("--why", help="The sums, what holds, house rules.")] = False,
+    sources: Annotated[bool, typer.Option("--sources", help="Every document and rule.")] = False,
 ) -> None:
     """Turn a print note into everything to do.
 
@@ -34,7 +37,7 @@ def plan(
     """
     path = Path(note) if len(note) < 250 and "\n" not in note else None
     if path is not None and path.suffix.casefold() in (".csv", ".txt"):
-        _part(path, material, machine)
+        _part(path, material, machine, why=why, sources=sources)
         return
     made = make(
         notes.read(note),
@@ -46,52 +49,25 @@ def plan(
         engagement=_length(engagement),
         slope=slope,
     )
-    show(made)
+    show(made, why=why, sources=sources)
 
 
 def _length(text: str | None) -> float | None:
     return None if text is None else units.length(text)
 
 
-def _part(path: Path, material: str, machine: str) -> None:
+def _part(path: Path, material: str, machine: str, *, why: bool, sources: bool) -> None:
     part = plan_part(path, material=material, machine=machine, shop=Shop.at())
     for name, made in part.plans.items():
         typer.secho(f"{part.name}, {name}", bold=True)
-        show(made)
+        show(made, why=why, sources=sources)
     for fault in part.faults:
         typer.echo(fault, err=True)
     if part.faults:
         raise typer.Exit(1)
 
 
-def show(made: Plan) -> None:
-    """Print a plan: seat by seat, then what was assumed, sources and cautions."""
-    system = made.callout.system
-    for row in made.setup_rows():
-        typer.echo(f"{row.label}: {row.text}")
-    for seat in made.seats:
-        typer.secho(f"{seat.count} x {seat.title}", bold=True)
-        typer.echo(f"  {made.material}, {made.machine}")
-        _rows("Sizes", seat.size_rows(system))
-        for number, rows in enumerate(seat.operation_rows(system), 1):
-            first, *others = rows
-            typer.echo(f"  {number}. {first.label}: {first.text}")
-            for row in others:
-                typer.echo(f"     {row.label}: {row.text}")
-        _rows("Stop", seat.stop_rows(system))
-        _rows("Gage readings", seat.reading_rows(system))
-        _rows("Looked at", seat.check_rows())
-        if seat.outlook:
-            typer.echo(f"  Chatter: {seat.outlook}")
-        for sentence in seat.advice:
-            typer.echo(f"  {sentence}")
-    for row in made.closing_rows():
-        typer.echo(f"{row.label}: {row.text}")
-
-
-def _rows(heading: str, rows: tuple[Row, ...]) -> None:
-    if rows:
-        typer.echo(f"  {heading}")
-    for row in rows:
-        source = f"  [{row.source}]" if row.source and row.source != "print note" else ""
-        typer.echo(f"    {row.label}: {row.text}{source}")
+def show(made: Plan, *, why: bool = False, sources: bool = False, width: int = 0) -> None:
+    """Print a plan as a page, its headings bold."""
+    for line in page(made, width=width or get_terminal_size().columns, why=why, sources=sources):
+        typer.secho(line, bold=bool(line) and not line.startswith(" "))

@@ -6,7 +6,7 @@ NAMES = {
     "making": "make make_plan",
     "part_files": "Part plan_parts",
     "plans": "Plan SeatPlan",
-    "records": "Check Given Operation Reading Setup Stop",
+    "records": "Assumed Check Given Operation Reading Setup Stop",
     "rows": "LB_IN Row Rows show_power show_torque",
 }
 """The public names of each module."""

@@ -4,6 +4,7 @@ from seatwork.plan.part_files import Part as Part
 from seatwork.plan.part_files import plan_parts as plan_parts
 from seatwork.plan.plans import Plan as Plan
 from seatwork.plan.plans import SeatPlan as SeatPlan
+from seatwork.plan.records import Assumed as Assumed
 from seatwork.plan.records import Check as Check
 from seatwork.plan.records import Given as Given
 from seatwork.plan.records import Operation as Operation

@@ -8,7 +8,7 @@ from seatwork.plan.records import Check, Given, Stop
 from seatwork.plan.resolving import NOTE, said, thread_name
 from seatwork.plan.stops import STOP_ERROR, stop_device
 from seatwork.seats.blind_holes import BlindHole
-from seatwork.units import show_angle
+from seatwork.units import show_angle, show_note
 
 FULL, TIP, UNDER = "drill depth, full diameter", "deepest, at the point", "left under the point"
 ANGLE, FLOOR, COUNTED = "drill.point_angle", "blind.least_floor", "hole.depth"
@@ -174,6 +174,8 @@ def bottom_stops(bottom: Bottom | None, order: Order) -> tuple[Stop, ...]:
         effect=0.0,
         device=device[0],
         step=device[1],
+        operation="drill",
+        short=f"to the tip, {show_note(bottom.depth.value, order.system)} full",
     )
     return (stop,)
 

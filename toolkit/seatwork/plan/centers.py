@@ -141,6 +141,7 @@ def _stops(sized: _Sized, cone: Countersink | None, order: Order) -> tuple[Stop,
             greatest=greatest,
             device=device[0],
             step=device[1],
+            short="from the pilot's touch",
         ),
     )
 

@@ -50,6 +50,7 @@ def clean_up_stops(
             greatest=deepest if deepest is not None and deepest > ring else None,
             device=device[0],
             step=device[1],
+            short="from the high side",
         ),
     )
 

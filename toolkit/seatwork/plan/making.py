@@ -115,7 +115,7 @@ def make_plan(
         machine=order.machine.name,
         seats=seats,
         setups=setups_of(seats, order),
-        assumptions=assumptions,
+        assumed=assumptions,
         questions=questions_of(callout, by_feature, seats),
         cautions=_cautions(seats, order),
         rules=rules_of(seats, assumptions, shop.rules),
@@ -218,7 +218,7 @@ def _edge_plan(note: notes.EdgeBreak, order: Order) -> SeatPlan:
         kind="edge",
         count=note.count,
         sizes=sizes,
-        operations=(by_hand(name, words.BREAK_EDGE, "file, scraper or deburring tool"),),
+        operations=(by_hand(name, words.BREAK_EDGE, "file, scraper or deburring tool", "by hand"),),
         advice=(words.NO_EDGE_MARK,),
     )
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from seatwork.plan.plans import SeatPlan
-from seatwork.plan.records import Given, Operation
+from seatwork.plan.records import Assumed, Given, Operation
 from seatwork.shop import HouseRules, Rule
 
 SPEED = ("speeds.range_end", "speeds.step")
@@ -11,7 +11,7 @@ CONSTANT = "speeds.constant"
 
 
 def rules_of(
-    seats: tuple[SeatPlan, ...], assumptions: tuple[str, ...], rules: HouseRules
+    seats: tuple[SeatPlan, ...], assumed: tuple[Assumed, ...], rules: HouseRules
 ) -> tuple[Rule, ...]:
     """Return the house rules that sizes, speeds, checks and assumptions name, in book order.
 
@@ -19,12 +19,14 @@ def rules_of(
     ----------
     seats : tuple of SeatPlan
         The seats as planned.
-    assumptions : tuple of str
-        What the note left open, in words that name the rule.
+    assumed : tuple of Assumed
+        What the note left open, each with its rule.
     rules : HouseRules
         The rules in force.
     """
-    told = " ".join([*assumptions, *(text for seat in seats for text in _texts(seat))])
+    told = " ".join(
+        [*(one.rule for one in assumed), *(text for seat in seats for text in _texts(seat))]
+    )
     speeds = any(step.spindle for seat in seats for step in seat.operations)
     words = {word.rstrip(".,;:)") for word in told.replace("(", " ").split() if "." in word}
     if speeds:

@@ -6,9 +6,10 @@ from seatwork import notes
 from seatwork.hardware import Screw
 from seatwork.plan.counterbores import INCH_LIST
 from seatwork.plan.plans import SeatPlan
+from seatwork.plan.records import Assumed
 
 
-def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tuple[str, ...]:
+def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tuple[Assumed, ...]:
     """Return what was assumed, each once; what the screw itself settles is left out.
 
     Parameters
@@ -19,11 +20,12 @@ def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tu
         The screw of each feature of the note.
     """
     open_ones = (
-        one.sentence
+        Assumed(sentence=one.sentence, rule=one.rule)
         for one in callout.assumptions
         if not _settled(one, callout.features[one.feature], screws[one.feature])
     )
-    of_screws = (sentence for screw in screws if screw for sentence in screw.assumptions)
+    read = (sentence for screw in screws if screw for sentence in screw.assumptions)
+    of_screws = (Assumed(sentence=sentence) for sentence in read)
     return tuple(dict.fromkeys([*open_ones, *of_screws]))
 
 

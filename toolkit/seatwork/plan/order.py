@@ -13,6 +13,7 @@ from seatwork.shop.choosing.spindles import Spindle, spindle_for
 from seatwork.shop.lists.machines import ShopMachine
 from seatwork.shop.lists.materials import Material
 from seatwork.shop.shop import Shop
+from seatwork.units import show_note
 
 Seat = Countersink | Counterbore | Spotface | Chamfer
 
@@ -103,13 +104,15 @@ def drilling(order: Order, *, diameter: float, name: str, why: str) -> Operation
     """Return the drilling of a hole with a twist drill."""
     size = order.show(Length(diameter))
     tool = f"drill {name}, {size}" if name else f"drill under {size} and ream or bore to size"
-    return operation(
+    made = operation(
         order,
         Cutting(operation="drill", diameter=diameter, hole_diameter=0.0),
         name="drill",
         why=why,
         tool=tool,
     )
+    near = show_note(diameter, order.system)
+    return replace(made, short=f"{name} ({near})" if name else f"under {near}, then bore")
 
 
 def seat_cutting(
@@ -184,9 +187,9 @@ def operation(
     )
 
 
-def by_hand(name: str, why: str, tool: str = "") -> Operation:
+def by_hand(name: str, why: str, tool: str = "", short: str = "") -> Operation:
     """Return an operation that needs no spindle speed of its own."""
-    return Operation(name=name, why=why, tool=tool)
+    return Operation(name=name, why=why, tool=tool, short=short)
 
 
 def _spindle(order: Order, cut: Cutting) -> Spindle | None:

@@ -167,4 +167,4 @@ def far_side(place: Place) -> tuple[Operation, ...]:
     if not place.through:
         return ()
     tool = "cross-hole cutter or deburring tool, by hand; never with a finger"
-    return (by_hand("deburr the far side", words.DEBUR_FAR, tool),)
+    return (by_hand("deburr the far side", words.DEBUR_FAR, tool, "by hand"),)

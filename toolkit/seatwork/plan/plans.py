@@ -1,13 +1,15 @@
 """A plan: the seats of a note, each with its sizes, steps, stops, readings and checks."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from seatwork.doors import door
 from seatwork.hardware import Screw
 from seatwork.notes import Callout
 from seatwork.plan import rows
-from seatwork.plan.records import Check, Given, Operation, Reading, Setup, Stop
+from seatwork.plan.contents import KINDS, blocks
+from seatwork.plan.records import Assumed, Check, Given, Operation, Reading, Setup, Stop
+from seatwork.plan.settings import Work, set_rows
 from seatwork.rows import Blocks, Row, Rows, Shown, short
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop import Rule, cautions
@@ -92,17 +94,46 @@ class SeatPlan(Shown):
         """Return what was looked at, with its verdict in words."""
         return Rows(rows.check_rows(self.checks))
 
-    def blocks(self, system: str = "inch") -> Blocks:
-        """Yield everything the plan of the seat says, block by block, each with its heading."""
-        yield "Sizes", self.size_rows(system)
-        yield "Steps", tuple(row for step in self.operation_rows(system) for row in step)
-        yield "Stop", self.stop_rows(system)
-        yield "Gage readings", self.reading_rows(system)
-        yield "Looked at", self.check_rows()
-        said = (("Chatter", self.outlook), *(("Note", sentence) for sentence in self.advice))
-        yield "Besides", tuple(Row(label=label, text=text) for label, text in said if text)
+    @property
+    def place(self) -> str:
+        """The seat in words, with how many there are."""
+        return f"{self.count} x {self.title}"
 
-    _blocks = blocks
+    def set_rows(self, system: str = "inch") -> Rows:
+        """Return what to set, a line for each step: tool, rev/min, feed, stop, check."""
+        return Rows(set_rows([self.work], system))
+
+    def rows(self, system: str = "inch") -> Rows:
+        """Return everything the plan of the seat says, each line with its kind."""
+        every = [*self.set_rows(system), *self.placed_rows(system)]
+        return Rows(sorted(every, key=lambda row: KINDS.index(row.kind)))
+
+    def placed_rows(self, system: str = "inch") -> Rows:
+        """Return what is said of the seat itself beside what to set, each line with its place."""
+        return Rows(replace(row, place=self.place) for row in self._said(system))
+
+    def _said(self, system: str) -> Iterator[Row]:
+        yield from self.check_rows()
+        yield from self.reading_rows(system)
+        yield from (Row(label="note", text=text, kind="note") for text in self.advice)
+        yield from self.size_rows(system)
+        yield from self.stop_rows(system)
+        yield from (row for step in self.operation_rows(system) for row in step)
+        if self.outlook:
+            yield Row(label="Chatter", text=self.outlook, kind="why")
+
+    @property
+    def work(self) -> Work:
+        """What the seat brings to the table of what to set."""
+        return Work(
+            place=self.place,
+            operations=self.operations,
+            stops=self.stops,
+            readings=self.readings,
+        )
+
+    def _blocks(self) -> Blocks:
+        yield from blocks(self.rows())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -119,8 +150,8 @@ class Plan(Shown):
         Hole by hole.
     setups : tuple of Setup
         Clampings, in order; another wherever the part is turned over.
-    assumptions : tuple of str
-        What was assumed, each naming its house rule.
+    assumed : tuple of Assumed
+        What the note leaves open, and what was taken for it by which house rule.
     questions : tuple of str
         What to ask before cutting.
     cautions : tuple of str
@@ -134,7 +165,7 @@ class Plan(Shown):
     machine: str
     seats: tuple[SeatPlan, ...]
     setups: tuple[Setup, ...] = ()
-    assumptions: tuple[str, ...] = ()
+    assumed: tuple[Assumed, ...] = ()
     questions: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     rules: tuple[Rule, ...] = ()
@@ -170,25 +201,67 @@ class Plan(Shown):
         """Return a line for each clamping: face up, how held, what is under, zero, steps."""
         return rows.setup_rows(self.setups)
 
-    def closing_rows(self) -> tuple[Row, ...]:
-        """Return questions, assumptions, what is from memory, sources, and cautions."""
-        boxes = cautions(*self.cautions)
-        return (
-            *(Row(label="Ask before cutting", text=question) for question in self.questions),
-            *(Row(label="Assumed", text=sentence) for sentence in self.assumptions),
-            *(Row(label="Check your copy", text=f"{one}, {MEMORY}") for one in self.from_memory()),
-            *(Row(label="Source", text=source) for source in self.sources()),
-            *(rows.rule_row(rule) for rule in self.rules),
-            *(Row(label=box.title, text=" ".join(box.do), source=box.source) for box in boxes),
-            Row(label="Last", text=closing()),
-        )
+    @property
+    def assumptions(self) -> tuple[str, ...]:
+        """What was assumed, in sentences."""
+        return tuple(one.sentence for one in self.assumed)
+
+    def rows(self, system: str = "") -> Rows:
+        """Return everything the plan says, each line with its kind, in the order to read it.
+
+        Parameters
+        ----------
+        system : {"inch", "metric"}, optional
+            Which unit system stands first; the print's if not given.
+
+        Returns
+        -------
+        Rows
+            What must be asked, what to set, what to look at, how to hold the part, what was
+            assumed, cautions; then the sums behind it, and the sources. `Rows.of` picks kinds.
+        """
+        first = system or self.callout.system
+        every = [
+            *self._asked(),
+            *self.set_rows(first),
+            *(row for seat in self.seats for row in seat.placed_rows(first)),
+            *self.setup_rows(),
+            *self._open(),
+            *self._based_on(),
+            *self._cautions(),
+        ]
+        return Rows(sorted(every, key=lambda row: KINDS.index(row.kind)))
+
+    def set_rows(self, system: str = "") -> Rows:
+        """Return what to set, a line for each step, numbered through all seats."""
+        works = [seat.work for seat in self.seats]
+        return Rows(set_rows(works, system or self.callout.system))
+
+    def _asked(self) -> Iterator[Row]:
+        """Yield what the note itself makes one ask; the rest stands with its check."""
+        of_checks = {check.question for seat in self.seats for check in seat.checks}
+        for one in self.questions:
+            if one not in of_checks:
+                yield Row(label="Ask before cutting", text=one, kind="ask")
+
+    def _open(self) -> Iterator[Row]:
+        yield from rows.assumed_rows(self.assumed, self.rules)
+        for one in self.from_memory():
+            yield Row(label="Check your copy", text=f"{one}, {MEMORY}", kind="memory")
+        for one in self.callout.said_not_used:
+            yield Row(label="Said, not used", text=one, kind="unused")
+
+    def _based_on(self) -> Iterator[Row]:
+        yield from (Row(label="Source", text=one, kind="source") for one in self.sources())
+        yield from (rows.rule_row(rule) for rule in self.rules)
+
+    def _cautions(self) -> Iterator[Row]:
+        for box in cautions(*self.cautions):
+            yield Row(label=box.title, text=box.in_short, source=box.source, kind="caution")
+        yield Row(label="Last", text=closing(), kind="last")
 
     def _blocks(self) -> Blocks:
-        yield "Setups", self.setup_rows()
-        for seat in self.seats:
-            for heading, told in seat.blocks(self.callout.system):
-                yield f"{seat.title}: {heading.casefold()}", told
-        yield "Before you cut", self.closing_rows()
+        yield from blocks(self.rows())
 
     def _all_sources(self) -> Iterator[str]:
         for seat in self.seats:

@@ -12,7 +12,7 @@ from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.records import Check, Given, Operation, Reading
 from seatwork.plan.resolving import said
 from seatwork.quantities import INCH
-from seatwork.units import show_number
+from seatwork.units import show_note, show_number
 
 HOLE, UNDER, LEFT = "hole", "drill under the reamer", "left for the reamer"
 RULE = "ream.under"
@@ -69,7 +69,10 @@ def ream_step(reamed: Given, order: Order) -> Operation:
     oil = "" if order.material.dry else " Oil as for drilling."
     step = operation(order, cut, name="ream", why=f"{words.REAM}{oil}", tool=tool)
     # torque of a drill says nothing of a reamer's thin chips
-    return replace(step, load=None, power=None, tool_reason=words.REAMER)
+    size = show_note(reamed.value, order.system)
+    return replace(
+        step, load=None, power=None, tool_reason=words.REAMER, short=f"machine reamer {size}"
+    )
 
 
 def ream_checks(
@@ -143,6 +146,8 @@ def ream_readings(reamed: Given) -> tuple[Reading, ...]:
             value=reamed.value,
             least=reamed.least,
             greatest=reamed.greatest,
+            operation="ream",
+            short="plug",
         ),
     )
 

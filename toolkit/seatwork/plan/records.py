@@ -247,6 +247,25 @@ class Check:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Assumed:
+    """Something the note leaves open, and what was taken for it.
+
+    Parameters
+    ----------
+    sentence : str
+        What was taken, in words.
+    rule : str
+        The house rule that says so; empty where it is how a screw's name is read.
+    """
+
+    sentence: str
+    rule: str = ""
+
+    def __repr__(self) -> str:
+        return f"<Assumed {short(self.sentence, 96)}>"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Setup:
     """One clamping of the part.
 

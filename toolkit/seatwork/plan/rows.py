@@ -1,9 +1,11 @@
 """A plan as people read it: rows of label, words and source, the same on screen and card."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from seatwork.plan import words
-from seatwork.plan.records import Check, Given, Operation, Reading, Setup, Stop
+from seatwork.plan.records import Assumed, Check, Given, Operation, Reading, Setup, Stop
+from seatwork.plan.settings import CAGE, CLOSE, FINER, in_table
 from seatwork.rows import Row as Row
 from seatwork.rows import Rows as Rows
 from seatwork.shop import Rule
@@ -17,9 +19,6 @@ from seatwork.units import (
     show_spindle,
 )
 
-CAGE = "stop cage"
-CLOSE = 0.0508  # mm; limits nearer than .002 in are written with a place more
-FINER = {"inch": 4, "metric": 3}
 LB_IN = 8.850746  # lb·in in a newton meter: 0.45359237 kg, 9.80665 m/s², 25.4 mm
 HP = 745.6999  # W in a horsepower of 550 ft·lb/s
 
@@ -41,12 +40,35 @@ def stop_rows(stops: Sequence[Stop], system: str) -> tuple[Row, ...]:
 
 def reading_rows(readings: Sequence[Reading], system: str) -> tuple[Row, ...]:
     """Return the gage readings to expect."""
-    return tuple(_reading(reading, system) for reading in readings)
+    return tuple(
+        replace(_reading(one, system), kind="check" if in_table(one, readings) else "gage")
+        for one in readings
+    )
 
 
 def check_rows(checks: Sequence[Check]) -> tuple[Row, ...]:
     """Return what was looked at, with its verdict in words."""
     return tuple(Row(label=check.name, text=check.sentence, kind=check.verdict) for check in checks)
+
+
+def assumed_rows(assumed: Sequence[Assumed], rules: Sequence[Rule]) -> Iterator[Row]:
+    """Yield what was taken for what the note leaves open, each with the house rule behind it.
+
+    Parameters
+    ----------
+    assumed : sequence of Assumed
+        What the note leaves open.
+    rules : sequence of Rule
+        The house rules in force that the plan rests on; those of speed and feed are no
+        assumption about the note.
+    """
+    for one in assumed:
+        kind = "assumed" if one.rule else "read"
+        yield Row(label=one.rule or "read as", text=one.sentence, kind=kind)
+    named = {one.rule for one in assumed}
+    for rule in rules:
+        if rule.name not in named and not rule.of_machine:
+            yield Row(label=rule.name, text=f"{rule.about}: {rule.shown}", kind="assumed")
 
 
 def setup_rows(setups: Sequence[Setup]) -> tuple[Row, ...]:
@@ -56,6 +78,7 @@ def setup_rows(setups: Sequence[Setup]) -> tuple[Row, ...]:
             label=f"Setup {number}, {one.face}",
             text=f"Held: {one.held}. Under it: {one.under}. Zero: {one.zero}. "
             f"Steps: {', '.join(one.steps)}.",
+            kind="setup",
         )
         for number, one in enumerate(setups, 1)
     )
@@ -63,7 +86,8 @@ def setup_rows(setups: Sequence[Setup]) -> tuple[Row, ...]:
 
 def rule_row(rule: Rule) -> Row:
     """Return a house rule with its value in force and its source."""
-    return Row(label="House rule", text=f"{rule.name} = {rule.shown}", source=rule.source)
+    text = f"{rule.name} = {rule.shown}"
+    return Row(label="House rule", text=text, source=rule.source, kind="rule")
 
 
 def show_torque(newton_meters: float, system: str) -> str:
@@ -125,15 +149,16 @@ def _angle_limits(given: Given) -> str:
 def _size_row(given: Given, system: str) -> Row:
     beside = f" ({given.beside})" if given.beside else ""
     name = f"{given.name} drill{beside}, " if given.name else ""
-    return Row(label=given.about, text=name + show_limits(given, system), source=given.source)
+    text = name + show_limits(given, system)
+    return Row(label=given.about, text=text, source=given.source, kind="size")
 
 
 def _operation(step: Operation, system: str) -> tuple[Row, ...]:
-    rows = [Row(label=step.name, text=step.why)]
+    rows = [Row(label=step.name, text=step.why, kind="why")]
     if step.tool:
         have = "" if step.in_shop else "Not in the shop's list. "
         reason = f" ({step.tool_reason})" if step.tool_reason else ""
-        rows.append(Row(label="tool", text=f"{have}{step.tool}{reason}"))
+        rows.append(Row(label="tool", text=f"{have}{step.tool}{reason}", kind="why"))
     if step.feed is None:
         return tuple(rows)
     rows += [*_spindle(step, system), _feed(step, system), _oil(step)]
@@ -162,36 +187,40 @@ def _load(step: Operation, system: str) -> Row:
         text=f"Reckon with {show_torque(stall.torque, system)} of the "
         f"{show_torque(stall.available, system)} there are. {verdict}{power} Errs high on purpose, "
         f"x {high}, for thin chips and a worn lip.",
+        kind="why",
     )
 
 
 def _spindle(step: Operation, system: str) -> list[Row]:
     spindle = step.spindle
     if spindle is None:
-        return [Row(label="spindle speed", text=words.NOT_LISTED)]
+        return [Row(label="spindle speed", text=words.NOT_LISTED, kind="why")]
     share = f" x {show_number(spindle.ratio, 3)} ({spindle.rule})" if spindle.rule else ""
     worked = (
         f"{spindle.step.advice} Worked from {show_speed(spindle.surface_speed, system)}{share}"
         f" at {show_both(spindle.diameter, system)}: {show_spindle(spindle.raw)}."
     )
-    return [Row(label="spindle speed", text=worked, source=spindle.source)]
+    return [Row(label="spindle speed", text=worked, source=spindle.source, kind="why")]
 
 
 def _feed(step: Operation, system: str) -> Row:
     assert step.feed is not None
     other = "metric" if system == "inch" else "inch"
     text = f"{show_feed(step.feed, system)} ({show_feed(step.feed, other)})"
-    return Row(label="feed", text=text, source=step.feed_source)
+    return Row(label="feed", text=text, source=step.feed_source, kind="why")
 
 
 def _stop(stop: Stop, system: str) -> tuple[Row, ...]:
-    travel = Row(label=f"{_device(stop)} after {stop.touch}", text=_travel(stop, system))
+    travel = Row(
+        label=f"{_device(stop)} after {stop.touch}", text=_travel(stop, system), kind="travel"
+    )
     if not stop.effect or stop.device == CAGE:
         return (travel,)
     error = show_length(stop.error, system)
     effect = Row(
         label=f"{error} of stop error",
         text=f"moves the diameter at the face by {show_both(stop.effect, system)}",
+        kind="travel",
     )
     return (travel, effect)
 

@@ -94,7 +94,8 @@ def _floor_or_depth(note: notes.Feature) -> bool:
 
 
 def _anew(stop: Stop) -> Stop:
-    return replace(stop, touch=f"{stop.touch}, {ANEW}")
+    short = f"{stop.short}, far side" if stop.short else ""
+    return replace(stop, touch=f"{stop.touch}, {ANEW}", short=short)
 
 
 def _which(note: notes.Feature) -> Iterator[Check]:

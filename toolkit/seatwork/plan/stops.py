@@ -24,6 +24,7 @@ STOP_ERROR = {"inch": 0.0254, "metric": 0.02}  # mm: one thousandth, or two hund
 HOLE_EDGE = "the lips touch the hole edge"
 SOLID_FACE = "the nose touches a solid face (scrap without a hole)"
 FACE = "the lips touch the face"
+SHORT = {HOLE_EDGE: "from the hole edge", SOLID_FACE: "from a solid face", FACE: "from the face"}
 CAGE = "stop cage"
 DEVICES = {"lathe": "tailstock"}
 
@@ -67,30 +68,34 @@ def cone_stops(
         return ()
     bounds = _diameters(seat, sizes, order)
     hole, error = _about(sizes, "hole"), STOP_ERROR[order.system]
-    every, ends = _any_hole(seat, bounds, hole), _ends(seat, bounds, seat.hole_diameter)
+    every = _any_hole(seat, bounds, hole)
+    least, greatest = _ends(seat, bounds, seat.hole_diameter)
     at_hole = Stop(
         touch=HOLE_EDGE,
         travel=seat.travel_from_hole_edge(),
         error=error,
         effect=diameter_error(depth_error=error, included_angle=seat.included_angle),
         any_hole=every,
-        wanders=_bounded(hole) and every is None and ends["least"] is not None,
+        wanders=_bounded(hole) and every is None and least is not None,
         device=device[0],
         step=device[1],
-        **ends,
+        least=least,
+        greatest=greatest,
+        short=SHORT[HOLE_EDGE],
     )
     nose = _nose(best)
     if nose is None or not nose < seat.hole_diameter:
         return (at_hole,)
-    ends = _ends(seat, bounds, nose)
+    least, greatest = _ends(seat, bounds, nose)
     at_face = replace(
         at_hole,
         touch=SOLID_FACE,
         travel=seat.travel_from_face(nose),
         any_hole=None,
         wanders=False,
-        least=ends["least"],
-        greatest=ends["greatest"],
+        least=least,
+        greatest=greatest,
+        short=SHORT[SOLID_FACE],
     )
     return (at_hole, at_face)
 
@@ -124,6 +129,7 @@ def _flat(travel: float, deep: Given, order: Order, best: Choice | None) -> tupl
             greatest=bounds.greatest,
             device=device[0],
             step=device[1],
+            short=SHORT[FACE],
         ),
     )
 
@@ -156,14 +162,16 @@ def _from_depths(seat: Countersink, deep: Bounds) -> Limits:
     return Limits(least=least, greatest=across(deep.greatest))
 
 
-def _ends(seat: Countersink, bounds: Limits | None, touched: float) -> dict[str, float | None]:
+def _ends(
+    seat: Countersink, bounds: Limits | None, touched: float
+) -> tuple[float | None, float | None]:
     """Return least and greatest travel from the touch on a diameter [mm]."""
     if bounds is None or not bounds.least > touched:
-        return {"least": None, "greatest": None}
+        return None, None
     found = travel_limits(
         diameter=bounds, hole_diameter=touched, included_angle=seat.included_angle
     )
-    return {"least": found.least, "greatest": found.greatest}
+    return found.least, found.greatest
 
 
 def _bounded(hole: Given | None) -> bool:

@@ -15,7 +15,7 @@ from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Given, Operation, Reading
 from seatwork.plan.resolving import said, thread_name
-from seatwork.units import show_number
+from seatwork.units import show_note, show_number
 
 DEPTH, IN_METAL = "full thread from the face", "full thread in the metal"
 LOW, HIGH = "thread.percent_low", "thread.percent_high"
@@ -156,7 +156,9 @@ def tap_step(place: Place, floor: Given | None, order: Order) -> Operation:
     how = words.TAP_WRENCH if found.thread.diameter < WRENCH else words.TAP_CHUCK
     turn = words.TAP_DRY if order.material.dry else words.TAP_OIL
     blind = f" {words.TAP_BLIND}" if place.bottom is not None else ""
-    return by_hand("tap", f"{words.TAP} {how} {turn}{blind}", tool)
+    made = by_hand("tap", f"{words.TAP} {how} {turn}{blind}", tool)
+    low = f", {show_note(found.depth.value, order.system)} deep" if found.depth else ""
+    return replace(made, short=f"{taps} {found.label}{low}")
 
 
 def _kind(note: notes.Thread, room: TapRoom | None) -> str:
@@ -190,6 +192,8 @@ def gages(found: Threaded, order: Order) -> tuple[Reading, ...]:
         greatest=most,
         source=f"house rule {rule}",
         kind="turns",
+        operation="tap",
+        short="NOT GO",
     )
     if found.in_metal is None or not found.in_metal > 0:
         return (not_go,)
@@ -203,6 +207,8 @@ def gages(found: Threaded, order: Order) -> tuple[Reading, ...]:
         least=turns,
         greatest=turns,
         kind="turns",
+        operation="tap",
+        short="GO",
     )
     return (go, not_go)
 

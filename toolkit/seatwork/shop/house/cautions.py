@@ -11,7 +11,7 @@ from seatwork.rows import Blocks, Row, Shown
 from seatwork.shop.folder import at
 
 FILE = "cautions.toml"
-FIELDS = {"title", "hazard", "do", "number", "source"}
+FIELDS = {"title", "short", "hazard", "do", "number", "source"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -30,6 +30,8 @@ class Caution(Shown):
         The number that matters; empty where there is none.
     source : str
         Where the habit comes from.
+    short : str
+        The habits that matter most, in one line.
     """
 
     operation: str
@@ -38,6 +40,12 @@ class Caution(Shown):
     do: tuple[str, ...]
     number: str = ""
     source: str
+    short: str = ""
+
+    @property
+    def in_short(self) -> str:
+        """The one line; the first habit where the file gives none."""
+        return self.short or self.do[0]
 
     def _line(self) -> str:
         return f"{self.title}: {self.hazard}"
@@ -105,7 +113,7 @@ def _read(path: Path, written: int) -> dict[str, Caution]:
 
 
 def _caution(file: str, name: str, table: object) -> Caution:
-    if not isinstance(table, dict) or not table.keys() >= FIELDS - {"number"}:
+    if not isinstance(table, dict) or not table.keys() >= FIELDS - {"number", "short"}:
         raise SeatworkError(
             f"{file}, [{name}]",
             "a caution needs title, hazard, do and source",

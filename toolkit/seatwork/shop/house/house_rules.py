@@ -72,6 +72,11 @@ class Rule(Shown):
     changed_in: str = ""
     default: str = ""
 
+    @property
+    def of_machine(self) -> bool:
+        """Whether it settles how a machine is set, and nothing that a print leaves open."""
+        return self.name.partition(".")[0] in ("speeds", "feeds", "pilot")
+
     def _line(self) -> str:
         return f"{self.name} = {self.shown}"
 

@@ -1,0 +1,107 @@
+"""A plan as a page for the terminal: what to set first, a STOP before it, then the rest."""
+
+import textwrap
+from collections.abc import Iterator, Sequence
+from io import StringIO
+from itertools import groupby
+
+from rich.console import Console
+from rich.table import Table
+
+from seatwork.plan.contents import HEADINGS, NOT_YET
+from seatwork.plan.plans import Plan
+from seatwork.rows import Row
+
+LEAST, MOST = 80, 100
+FIRST = ("stop", "ask")
+SHORT = ("look", "gage", "setup", "note", "assumed", "read", "memory", "unused", "caution", "last")
+WHY = ("size", "check", "travel", "why", "holds", "rule")
+SOURCES = ("source",)
+UNITS = {"inch": "inches, feed in in/rev", "metric": "millimeters, feed in mm/rev"}
+WIDTHS = {"": 19, "tool": 15, "rev/min": 7, "feed": 5, "stop": 12, "check": 17}
+"""Columns of the table at the least width; what a wider terminal has goes to stop and check."""
+
+
+def page(plan: Plan, *, width: int = LEAST, why: bool = False, sources: bool = False) -> list[str]:
+    """Return a plan as lines for a terminal; headings stand at the left edge.
+
+    Parameters
+    ----------
+    plan : Plan
+        The plan.
+    width : int
+        Columns of the terminal; a page takes 80 to 100 of them.
+    why : bool
+        Whether sizes, sums, what holds and the house rules follow.
+    sources : bool
+        Whether the sources follow.
+    """
+    wide = max(LEAST, min(width, MOST))
+    rows = plan.rows()
+    lines = [*_wrapped(_title(plan), wide, ""), ""]
+    for kind in FIRST:
+        lines += _section(HEADINGS[kind], rows.of(kind), wide)
+    lines += _to_set(rows.of("set"), plan.callout.system, wide, asked=bool(rows.of(*FIRST)))
+    shown = (*SHORT, *(WHY if why else ()), *(SOURCES if sources else ()))
+    for kind in shown:
+        lines += _section(HEADINGS[kind], rows.of(kind), wide)
+    return lines
+
+
+def _title(plan: Plan) -> str:
+    note = " ".join(plan.callout.text.split())
+    return f"{note} | {plan.material}, {plan.machine}"
+
+
+def _to_set(rows: Sequence[Row], system: str, wide: int, *, asked: bool) -> list[str]:
+    """Return the table of what to set, each seat under its name."""
+    if not rows:
+        return []
+    heading = f"{NOT_YET if asked else HEADINGS['set']} ({UNITS[system]})"
+    lines = [heading]
+    for number, (place, found) in enumerate(groupby(rows, key=lambda row: row.place)):
+        lines += [f"  {place}", *_table(list(found), wide, heads=not number)]
+    return [*lines, ""]
+
+
+def _table(rows: Sequence[Row], wide: int, *, heads: bool) -> list[str]:
+    table = Table(box=None, show_header=heads, pad_edge=False, padding=(0, 1, 0, 0))
+    more = (wide - LEAST) // 2
+    for name, width in WIDTHS.items():
+        right = name in ("rev/min", "feed")
+        across = width + (more if name in ("stop", "check") else 0)
+        table.add_column(name or "step", width=across, justify="right" if right else "left")
+    for row in rows:
+        cells = dict(row.cells)
+        table.add_row(row.label, *(cells[name] for name in WIDTHS if name))
+    console = Console(file=StringIO(), width=wide, color_system=None, highlight=False, markup=False)
+    console.print(table)
+    return [line.rstrip() for line in console.file.getvalue().splitlines()]  # type: ignore[attr-defined]
+
+
+def _section(heading: str, rows: Sequence[Row], wide: int) -> list[str]:
+    if not rows:
+        return []
+    lines = [heading] if heading else []
+    for place, found in groupby(rows, key=lambda row: row.place):
+        lines += [f"  {place}"] if place and _several(rows) else []
+        for row in found:
+            lines += _line(row, wide)
+    return [*lines, ""]
+
+
+def _several(rows: Sequence[Row]) -> bool:
+    return len({row.place for row in rows}) > 1
+
+
+def _line(row: Row, wide: int) -> Iterator[str]:
+    text = (
+        row.text if row.kind in ("note", "last", "unused", "source") else f"{row.label}: {row.text}"
+    )
+    yield from _wrapped(text, wide, "  ")
+
+
+def _wrapped(text: str, wide: int, indent: str) -> list[str]:
+    return textwrap.wrap(
+        text, wide, initial_indent=indent, subsequent_indent=f"{indent}  " if indent else ""
+    )
