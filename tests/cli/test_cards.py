@@ -1,5 +1,6 @@
 """``seatwork card`` and ``seatwork print``: what is written, and what is never written over."""
 
+import errno
 from pathlib import Path
 
 import pytest
@@ -44,6 +45,22 @@ def test_svg_gives_a_file_for_each_page(tmp_path: Path) -> None:
     with pytest.raises(SeatworkError, match="b-2"):
         card(NOTE, tmp_path / "b.svg", **SHOP)
     assert [path.name for path in tmp_path.glob("b*")] == ["b-2.svg"]
+
+
+def test_a_disk_that_refuses_leaves_what_stood_there(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """An SVG written over is the old one or the new, never a part of it."""
+    (tmp_path / "a-1.svg").write_text("mine")
+
+    def full(*_: object) -> None:
+        raise OSError(errno.ENOSPC, "full")
+
+    monkeypatch.setattr("os.fsync", full)
+    with pytest.raises(SeatworkError, match="the disk is full"):
+        card(NOTE, tmp_path / "a.svg", **SHOP, replace=True)
+    assert (tmp_path / "a-1.svg").read_text() == "mine"
+    assert [path.name for path in tmp_path.iterdir()] == ["a-1.svg"]
 
 
 def test_another_ending_is_refused(tmp_path: Path) -> None:

@@ -63,6 +63,7 @@ def test_default_is_the_decided_value(name: str, value: float) -> None:
         ("speeds.step", "next down"),
         ("counterbore.metric_depth", "DIN 974-1"),
         ("display.system", "inch"),
+        ("display.paper", "letter"),
     ],
 )
 def test_default_word(name: str, word: str) -> None:

@@ -19,13 +19,13 @@ COLUMNS = {2: (0.0, 1.05), 3: (0.0, 0.75, 1.45)}
 LARGEST_STEP = 12.0  # mm; above it the chart holds whole millimeters only
 
 
-def drills(*, paper: str = "letter") -> Pages:
+def drills(*, paper: str = "") -> Pages:
     """Set the drill chart: number, letter and fractional drills, then the metric ones.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     pages = Pages(paper, foot="Wall chart: drills")
     inch = [drill for drill in hardware.drills("inch") if drill.diameter <= INCH]
@@ -84,13 +84,13 @@ def _short_row(pages: Pages, row: tuple[str, ...], left: float, base: float) -> 
         pages.set(words, left + right, base, bold=number == 0)
 
 
-def clearance_holes(*, paper: str = "letter") -> Pages:
+def clearance_holes(*, paper: str = "") -> Pages:
     """Set the chart of clearance holes, inch and metric, all three fits.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     pages = Pages(paper, foot="Wall chart: clearance holes")
     rules = shop.rules()
@@ -123,13 +123,13 @@ def _hole(hole: hardware.ClearanceHole, system: str) -> str:
     return f"{drill}{size} ({beside})"
 
 
-def counterbores(*, paper: str = "letter") -> Pages:
+def counterbores(*, paper: str = "") -> Pages:
     """Set the chart of counterbores for socket head cap screws.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     pages = Pages(paper, foot="Wall chart: counterbores")
     below = shop.rules()["counterbore.inch_below_face"].shown

@@ -51,13 +51,13 @@ COUPONS = (
 """Cut to each screw's theoretical sharp diameter; D has the wrong angle on purpose."""
 
 
-def coupon_set(*, paper: str = "letter", date: Day = None, shop: Shop | None = None) -> Pages:
+def coupon_set(*, paper: str = "", date: Day = None, shop: Shop | None = None) -> Pages:
     """Set the drawings of the coupons: bar, pad, screws, stock, which cutter where.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     date : date or str, optional
         Day of printing.
     shop : Shop, optional

@@ -6,7 +6,7 @@ from seatwork.cards.pages import Pages
 from seatwork.marking.learner_words import Feedback
 
 
-def feedback_page(path: str | Path, feedback: Feedback, paper: str = "letter") -> None:
+def feedback_page(path: str | Path, feedback: Feedback, paper: str = "") -> None:
     """Write one learner's feedback as a PDF.
 
     Parameters
@@ -15,8 +15,8 @@ def feedback_page(path: str | Path, feedback: Feedback, paper: str = "letter") -
         The PDF.
     feedback : Feedback
         What is said.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     pages = Pages(paper, foot=feedback.heading)
     pages.text(feedback.heading, size=18, bold=True)

@@ -70,13 +70,13 @@ SECTIONS = (
 )
 
 
-def formula_page(*, paper: str = "letter") -> Pages:
+def formula_page(*, paper: str = "") -> Pages:
     """Set the formulas, then every rule of the house with its value and source.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     pages = Pages(paper, foot="Formula sheet")
     heading(pages, "Formula sheet", LETTERS)

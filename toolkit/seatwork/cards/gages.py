@@ -20,15 +20,15 @@ READINGS = (0.44, 0.2, *[0.36 / PARTS] * PARTS)
 STEP = {"inch": 0.0508, "metric": 0.05}  # mm of ball height
 
 
-def gage_page(plans: Plan | dict[str, Plan], *, paper: str = "letter", date: Day = None) -> Pages:
+def gage_page(plans: Plan | dict[str, Plan], *, paper: str = "", date: Day = None) -> Pages:
     """Set a gage page for each seat of a plan, or of the plans of a part.
 
     Parameters
     ----------
     plans : Plan or dict of str to Plan
         Of one note, or of a part's features by their names.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     date : date or str, optional
         Day of printing.
 

@@ -116,13 +116,13 @@ def note() -> str:
     return words.glossary().note
 
 
-def glossary_page(*, paper: str = "letter") -> Pages:
+def glossary_page(*, paper: str = "") -> Pages:
     """Set every drawing with its words in both languages.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     known = words.glossary()
     pages = Pages(paper, foot="Glossary / Glosario")

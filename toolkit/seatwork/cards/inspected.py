@@ -26,7 +26,7 @@ def inspection_page(
     feature: str,
     *,
     quantity: str = "diameter",
-    paper: str = "letter",
+    paper: str = "",
     date: Day = None,
 ) -> Pages:
     """Set the page of one feature's measured parts.
@@ -39,8 +39,8 @@ def inspection_page(
         Name of the feature.
     quantity : {"diameter", "depth", "stand"}
         What the charts show.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     date : date or str, optional
         Day of printing.
 

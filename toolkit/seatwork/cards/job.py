@@ -37,7 +37,7 @@ FACED = 0.05
 def job_card(
     plan: Plan,
     *,
-    paper: str = "letter",
+    paper: str = "",
     date: Day = None,
     name: str = "",
 ) -> Pages:
@@ -47,8 +47,8 @@ def job_card(
     ----------
     plan : Plan
         What to do.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     date : date or str, optional
         Day of printing; a line to write it on if not given.
     name : str

@@ -25,7 +25,9 @@ from seatwork.cards.lettering import LEADING, SIZE, UNITS, broken, em, width, wr
 from seatwork.drawings.scene import Drawing
 from seatwork.errors import SeatworkError
 from seatwork.rows import short
+from seatwork.shop import rules
 
+PAPER = "display.paper"
 PAPERS = {"letter": (8.5, 11.0), "a4": (8.27, 11.69)}
 MARGIN = 0.6
 FOOT = 0.34
@@ -47,13 +49,32 @@ class Page(Drawing):
         return {"text/plain": self.text, "text/markdown": self.markdown(colors=GRAYS)}
 
 
+def page_size(paper: str) -> tuple[float, float]:
+    """Return width and height of a paper [in].
+
+    Parameters
+    ----------
+    paper : {"letter", "a4", ""}
+        Which; an empty one is that of house rule ``display.paper``.
+
+    Raises
+    ------
+    SeatworkError
+        If the paper is not known.
+    """
+    name = rules().word(PAPER) if paper == "" else paper
+    if not isinstance(name, str) or name.casefold() not in PAPERS:
+        raise SeatworkError(paper, "that paper is not known", f"write {' or '.join(PAPERS)}")
+    return PAPERS[name.casefold()]
+
+
 class Pages:
     """Pages filled from the top down; a block that does not fit starts the next page.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     foot : str
         Line at the foot of every page.
 
@@ -63,13 +84,11 @@ class Pages:
         If the paper is not known, or the foot is no line of 300 letters at most.
     """
 
-    def __init__(self, paper: str = "letter", foot: str = "") -> None:
-        if not isinstance(paper, str) or paper not in PAPERS:
-            raise SeatworkError(paper, "that paper is not known", f"write {' or '.join(PAPERS)}")
+    def __init__(self, paper: str = "", foot: str = "") -> None:
         if not isinstance(foot, str) or len(foot) > LONGEST_FOOT:
             fault = f"it is no line of {LONGEST_FOOT} letters at most"
             raise SeatworkError(foot, fault, "give a shorter name")
-        self.width, self.height = PAPERS[paper]
+        self.width, self.height = page_size(paper)
         self.foot = foot
         self.figures: list[Figure] = []
         self.words: list[list[str]] = []

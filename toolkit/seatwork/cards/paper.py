@@ -14,12 +14,12 @@ WIDE, HIGH, BOX = 5.6, 2.4, 0.52
 """Most that a picture is wide and high, and what a box to write in takes of a page [in]."""
 
 
-def learner_pages(path: str | Path, sheet: Sheet, handout: Handout, paper: str = "letter") -> None:
+def learner_pages(path: str | Path, sheet: Sheet, handout: Handout, paper: str = "") -> None:
     """Write one learner's worksheet as a PDF, see `on_paper`."""
     on_paper(sheet, handout, paper).save(path)
 
 
-def on_paper(sheet: Sheet, handout: Handout, paper: str = "letter") -> Pages:
+def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
     """Set one learner's worksheet: numbers, drawings, boxes to write in.
 
     Parameters
@@ -28,8 +28,8 @@ def on_paper(sheet: Sheet, handout: Handout, paper: str = "letter") -> Pages:
         The worksheet.
     handout : Handout
         The learner's form.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     given = handout.given
     pages = Pages(paper, foot=f"{given.learner}  {sheet.name}  form {given.form}")
@@ -65,13 +65,13 @@ def _steepness(png: bytes) -> float:
 
 
 def answer_key(
-    path: str | Path, sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter"
+    path: str | Path, sheet: Sheet, handouts: Sequence[Handout], paper: str = ""
 ) -> None:
     """Write the instructor's key as a PDF for its owner alone, see `key_on_paper`."""
     key_on_paper(sheet, handouts, paper).save(path, private=True)
 
 
-def key_on_paper(sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter") -> Pages:
+def key_on_paper(sheet: Sheet, handouts: Sequence[Handout], paper: str = "") -> Pages:
     """Set the instructor's key: every learner's answers with what is accepted.
 
     Parameters
@@ -80,8 +80,8 @@ def key_on_paper(sheet: Sheet, handouts: Sequence[Handout], paper: str = "letter
         The worksheet.
     handouts : sequence of Handout
         The learners' forms.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     """
     pages = Pages(paper, foot=f"{sheet.name}  KEY, instructor only")
     pages.text(f"{sheet.title}: key", size=18, bold=True)

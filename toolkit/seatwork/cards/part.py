@@ -20,7 +20,7 @@ def part_card(
     name: str,
     plans: Mapping[str, Plan],
     *,
-    paper: str = "letter",
+    paper: str = "",
     date: Day = None,
     left_out: Iterable[str] = (),
     progress: Callable[[int], None] | None = None,
@@ -33,8 +33,8 @@ def part_card(
         Name of the part.
     plans : mapping of str to Plan
         A plan for each feature, in the order to list them.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     date : date or str, optional
         Day of printing; a line to write it on if not given.
     left_out : iterable of str

@@ -19,15 +19,15 @@ PROOF = "DO NOT USE UNLESS BOTH BARS MEASURE 50 mm. Print at 100%, not fitted to
 LOUPE, COMPARATOR = 1.0, 10.0
 
 
-def seat_profile(plan: Plan, *, paper: str = "letter") -> Pages:
+def seat_profile(plan: Plan, *, paper: str = "") -> Pages:
     """Set the outline of each seat of a plan at 1:1, and at 10:1 where the page holds it.
 
     Parameters
     ----------
     plan : Plan
         What is cut.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
 
     Raises
     ------

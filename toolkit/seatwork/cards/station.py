@@ -21,15 +21,15 @@ MARKS = {"drill press": "drill_press", "mill": "mill", "lathe": "lathe", "hand d
 BIG, LARGE = 34.0, 15.0
 
 
-def demonstration(plan: Plan, *, paper: str = "letter", date: Day = None) -> Pages:
+def demonstration(plan: Plan, *, paper: str = "", date: Day = None) -> Pages:
     """Set the script of a demonstration at the machine, with the numbers of a plan.
 
     Parameters
     ----------
     plan : Plan
         What is cut before the class; its first seat.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     date : date or str, optional
         Day of printing.
 
@@ -109,15 +109,15 @@ def _script(plan: Plan, seat: SeatPlan, step: Operation) -> list[tuple[str, list
     ]
 
 
-def station_sign(machine: str, *, paper: str = "letter", shop: Shop | None = None) -> Pages:
+def station_sign(machine: str, *, paper: str = "", shop: Shop | None = None) -> Pages:
     """Set the sign of a machine, in type to read from a step away.
 
     Parameters
     ----------
     machine : str
         Name in the shop's list.
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     shop : Shop, optional
         The shop; the workbook folder's, or the package's own.
     """
@@ -141,13 +141,13 @@ def station_sign(machine: str, *, paper: str = "letter", shop: Shop | None = Non
     return pages
 
 
-def crib_checklist(*, paper: str = "letter", shop: Shop | None = None) -> Pages:
+def crib_checklist(*, paper: str = "", shop: Shop | None = None) -> Pages:
     """Set the checklist of the crib: every cutter of the list, five faults to look for.
 
     Parameters
     ----------
-    paper : {"letter", "a4"}
-        Size of the pages.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
     shop : Shop, optional
         The shop; the workbook folder's, or the package's own.
     """

@@ -7,14 +7,14 @@ from typing import Annotated
 import typer
 from rich.progress import Progress
 
-from seatwork import notes, units
+from seatwork import files, notes, units
 from seatwork.cards import Pages, job_card, part_card
 from seatwork.errors import SeatworkError
 from seatwork.plan import make
 from seatwork.plan.part_files import plan_part
 from seatwork.shop.shop import Shop
 
-Paper = Annotated[str, typer.Option(help="letter or a4.")]
+Paper = Annotated[str, typer.Option(help="letter or a4; by house rule display.paper if not given.")]
 Day = Annotated[str, typer.Option("--date", help="Day on the sheet; today if not given.")]
 Replace = Annotated[bool, typer.Option("--replace", help="Write over a file that is there.")]
 Out = Annotated[Path, typer.Argument(help="The PDF to write (or .svg, one file a page).")]
@@ -29,7 +29,7 @@ def card(
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
     edge: Annotated[str | None, typer.Option(help="Hole center to the nearest edge.")] = None,
     name: Annotated[str, typer.Option(help="Name of the feature or the job.")] = "",
-    paper: Paper = "letter",
+    paper: Paper = "",
     day: Day = "",
     replace: Replace = False,
 ) -> None:
@@ -126,26 +126,22 @@ def keep(pages: Pages, out: Path, *, replace: bool = False) -> None:
     SeatworkError
         If a file is there and `replace` is not given, or nothing can be written there.
     """
-    files = _files(out, len(pages.figures))
-    for file in files:
-        free(file, replace)
-    there = [file for file in files if file.exists()]
-    try:
-        _write(pages, out, files)
-    except OSError as error:
-        raise SeatworkError(
-            str(out), f"it cannot be written ({error.strerror})", "name another place"
-        ) from error
-    for file in there:
-        typer.echo(f"Written over: {file}")
-    for file in files:
-        typer.echo(f"Written: {file}")
+    names = _files(out, len(pages.figures))
+    for name in names:
+        free(name, replace)
+    there = [name for name in names if name.exists()]
+    _write(pages, out, names)
+    for name in there:
+        typer.echo(f"Written over: {name}")
+    for name in names:
+        typer.echo(f"Written: {name}")
 
 
-def _write(pages: Pages, out: Path, files: list[Path]) -> None:
+def _write(pages: Pages, out: Path, names: list[Path]) -> None:
+    """Write each file whole, after all of them are drawn."""
     if out.suffix.casefold() == ".pdf":
         pages.save(out)
         return
-    for number, file in enumerate(files):
-        file.parent.mkdir(parents=True, exist_ok=True)
-        file.write_text(pages.svg(number), encoding="utf-8")
+    drawn = [pages.svg(number) for number in range(len(names))]
+    for name, svg in zip(names, drawn, strict=True):
+        files.write(name, svg)

@@ -9,9 +9,11 @@ from typing import Annotated
 
 import typer
 
+from seatwork import files
 from seatwork.cards import part_card
 from seatwork.cli import inspect as inspecting
 from seatwork.cli import plan as planning
+from seatwork.cli.cards import Paper
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.results import write_results
@@ -25,7 +27,7 @@ def demo(
         "cider_mill"
     ),
     replace: Annotated[bool, typer.Option("--replace", help="Over files that are there.")] = False,
-    paper: Annotated[str, typer.Option(help="letter or a4.")] = "letter",
+    paper: Paper = "",
 ) -> None:
     """Plan the cider mill, print its cards, inspect its parts; tell where everything lies."""
     shop = Shop.at()
@@ -64,7 +66,7 @@ def _card(part: Part, path: Path, replace: bool, paper: str) -> None:
 
 def _write(path: Path, text: str, replace: bool) -> None:
     there = _free(path, replace)
-    path.write_text(text, encoding="utf-8")
+    files.write(path, text)
     typer.echo(f"{there} {path}")
 
 

@@ -40,7 +40,9 @@ def hand_out(
     sitting: Annotated[int, typer.Option(min=1, max=20, help="2 for the first re-test.")] = 1,
     mode: Annotated[str | None, typer.Option(help="practice or graded.")] = None,
     paper: Annotated[bool, typer.Option("--paper", help="Print PDFs and a key.")] = False,
-    size: Annotated[str, typer.Option(help="letter or a4.")] = "letter",
+    size: Annotated[
+        str, typer.Option(help="letter or a4; by house rule display.paper if not given.")
+    ] = "",
     questions: Questions = None,
 ) -> None:
     """Give every learner on the roster an own form of a sheet.
@@ -50,7 +52,9 @@ def hand_out(
     plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
     learners = [learner.code for learner in roster.read(course_folder)]
     if paper:
-        _check_size(size)
+        from seatwork.cards.pages import page_size
+
+        page_size(size)  # refused before anything is handed out
     place = target or course_folder / "given"
     with files.lock(course_folder):
         given = handing_out.hand_out(
@@ -60,14 +64,6 @@ def hand_out(
             key = f"{plan.name}-key{f'-{sitting}' if sitting > 1 else ''}.pdf"
             _print(plan, given, place, course_folder / key, size)
     typer.echo(f"{plan.title}: {len(given)} forms in {place}. Keep {course_folder} to yourself.")
-
-
-def _check_size(size: str) -> None:
-    """Refuse a paper that is not known before anything is handed out."""
-    from seatwork.cards.pages import PAPERS
-
-    if size not in PAPERS:
-        raise SeatworkError(size, "that paper is not known", f"write {' or '.join(PAPERS)}")
 
 
 def _print(

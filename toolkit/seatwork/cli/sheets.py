@@ -40,7 +40,7 @@ def print_sheet(
     machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")] = "",
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
-    paper: Paper = "letter",
+    paper: Paper = "",
     day: Day = "",
     replace: Replace = False,
 ) -> None:
