@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from seatwork.marking import AnswerFile, examples, hand_out, handed, results, sheets
-from seatwork.marking.telling import right_answer
+from seatwork.marking.text import right_answer
 
 pytestmark = pytest.mark.slow
 LEARNERS = ("L01", "L02", "L03", "L04", "L05")

@@ -104,7 +104,7 @@ def test_open_serves_the_start_page_until_interrupted(tmp_path: Path) -> None:
 def test_many_files_left_alone_are_counted(capsys: pytest.CaptureFixture[str]) -> None:
     """Five files are named, the others counted."""
     places = tuple(f"notebooks/{n:02}.ipynb" for n in range(8))
-    opening.tell(Delivery(folder=Path("w"), added=(), updated=(), left_alone=places))
+    opening.report(Delivery(folder=Path("w"), added=(), updated=(), left_alone=places))
     told = capsys.readouterr().out.splitlines()[1]
     assert told.startswith("You changed these, so they stay as they are: notebooks/00.ipynb, ")
     assert told.endswith("notebooks/04.ipynb and 3 more.")

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from seatwork.marking import AnswerFile, examples, handed
-from seatwork.marking.telling import right_answer
+from seatwork.marking.text import right_answer
 from seatwork.questions.checking.template import own_type
 
 pytestmark = pytest.mark.slow

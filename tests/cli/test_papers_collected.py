@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 from seatwork.marking import Answer, AnswerFile, examples, hand_out, handed, sheets
-from seatwork.marking.telling import right_answer
+from seatwork.marking.text import right_answer
 
 pytestmark = pytest.mark.slow
 

@@ -89,7 +89,7 @@ def test_3_the_still_is_renewed_when_nothing_has_moved_for_a_while(page):
     ask(page, step=200)
     assert page._still.told == ()
     for _ in range(2):
-        page._told({"settled": True})
+        page._heard({"settled": True})
     assert page._still.told == (page.bench.text,)
 
 
@@ -114,7 +114,7 @@ def test_5_dark_and_scale_redraw_once_each(page, monkeypatch):
     redraw = page._redraw
     monkeypatch.setattr(page, "_redraw", lambda: drawn.append(1) or redraw())
     for dark, scale in ((True, 1.0), (True, 1.0), (True, 2.0), (True, 2.0)):
-        page._told({"page": {"dark": dark, "scale": scale}})
+        page._heard({"page": {"dark": dark, "scale": scale}})
     assert len(drawn) == 1
     assert page.picture.drawing.figure.get_facecolor() != (1.0, 1.0, 1.0, 1.0)
 
@@ -145,7 +145,7 @@ def test_8_picture_readouts_and_rows_travel_together(page):
     """One message has the moved elements, the readouts and the row; who joins late is told all."""
     told = ask(page, step=160)
     assert {"move", "text", "rows", "tell"} <= told.keys()
-    page._told({"hello": True})
+    page._heard({"hello": True})
     late = page.sent[-1]
     assert (late["text"], late["rows"]) == (told["text"], told["rows"])
     assert late["quiet"]

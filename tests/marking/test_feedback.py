@@ -79,13 +79,13 @@ def _names(text: str) -> set[str | None]:
 
 def test_every_slip_has_a_spanish_sentence() -> None:
     """Whatever slip a verdict names, in the catalogue or by a type alone, it is said in Spanish."""
-    say = languages.saying("es")
+    translate = languages.translator("es")
     kinds = all_types().values()
     drawn = {
         slip.sentence for kind in kinds for n in range(6) for slip in kind.draw(Random(n)).slips
     }
     assert len(drawn) > 100
-    assert [one for one in {*SLIPS.values(), *drawn} if say(one) == one] == []
+    assert [one for one in {*SLIPS.values(), *drawn} if translate(one) == one] == []
 
 
 def test_the_compiled_catalog_is_that_of_the_source() -> None:

@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 from seatwork.marking import given, sheets
-from seatwork.marking.telling import right_answer
+from seatwork.marking.text import right_answer
 from seatwork.worksheet import Desk
 
 ROOT = Path(__file__).resolve().parents[2]

@@ -19,7 +19,7 @@ FOREIGN = (TypeError, AttributeError, ValueError, LookupError, ArithmeticError, 
 """Failures that a wrong argument ends in."""
 
 
-def telling(found: Any) -> Any:
+def explaining(found: Any) -> Any:
     """Return a function or class that tells wrong arguments plainly; anything else as it is.
 
     Parameters
@@ -29,30 +29,30 @@ def telling(found: Any) -> Any:
         are wrapped.
     """
     if isinstance(found, FunctionType):
-        return _told_once(found)
+        return _explained_once(found)
     if isinstance(found, type) and not issubclass(found, BaseException):
-        _tell_in_class(found)  # type: ignore[arg-type]
+        _explain_in_class(found)  # type: ignore[arg-type]
     return found
 
 
 @cache
-def _told_once(function: Callable[..., Any]) -> Callable[..., Any]:
-    return told(function)
+def _explained_once(function: Callable[..., Any]) -> Callable[..., Any]:
+    return explained(function)
 
 
 @cache
-def _tell_in_class(kind: Any) -> None:
+def _explain_in_class(kind: Any) -> None:
     """Wrap how a class is made, and its public methods."""
     for name, held in list(vars(kind).items()):
         if name.startswith("_") and name != "__init__":
             continue
         if isinstance(held, FunctionType):
-            setattr(kind, name, told(held))
+            setattr(kind, name, explained(held))
         elif isinstance(held, classmethod):
-            setattr(kind, name, classmethod(told(held.__func__)))
+            setattr(kind, name, classmethod(explained(held.__func__)))
 
 
-def told(function: F) -> F:
+def explained(function: F) -> F:
     """Wrap a function: a wrong argument, or a place on the disk that fails, is one sentence.
 
     Parameters

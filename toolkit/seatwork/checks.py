@@ -148,8 +148,8 @@ def _again(name: str) -> str:
 def not_too_many(amount: float, most: int, what: str) -> None:
     """Refuse work [number of `what`] that would fill the memory, or take an hour."""
     if not between(amount, 0, most):
-        told = f"{amount:,.0f} {what}" if is_number(amount) else what
-        raise SeatworkError(told, f"that is more than {most:,} {what}", "ask for less at once")
+        text = f"{amount:,.0f} {what}" if is_number(amount) else what
+        raise SeatworkError(text, f"that is more than {most:,} {what}", "ask for less at once")
 
 
 def frequency(value: float) -> None:

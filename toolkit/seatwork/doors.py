@@ -39,15 +39,15 @@ def doors(
     >>> everything, look_up("Head").__name__
     (['Head', 'fit'], 'Head')
     """
-    homes = {name: module for module, said in names.items() for name in said.split()}
+    homes = {name: module for module, listed in names.items() for name in listed.split()}
     inner, earlier = frozenset(rooms.split()), former or {}
     public = sorted({*homes, *inner})
 
     def look_up(name: str) -> Any:
         if name in homes:
-            from seatwork.arguments import telling
+            from seatwork.arguments import explaining
 
-            return telling(getattr(import_module(f"{package}.{homes[name]}"), name))
+            return explaining(getattr(import_module(f"{package}.{homes[name]}"), name))
         if name in inner:
             return import_module(f"{package}.{name}")
         if name in earlier:
@@ -67,8 +67,8 @@ def _is_module(name: str) -> bool:
 
 
 def _renamed(package: str, name: str, now: str, look_up: Callable[[str], Any]) -> Any:
-    told = f"{package}.{name} is called {now} now; the old name goes with the next version"
-    warnings.warn(told, DeprecationWarning, stacklevel=3)
+    text = f"{package}.{name} is called {now} now; the old name goes with the next version"
+    warnings.warn(text, DeprecationWarning, stacklevel=3)
     return look_up(now)
 
 

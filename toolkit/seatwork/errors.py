@@ -133,10 +133,10 @@ class Faults(SeatworkError):
 
     def sentence(self, show: Callable[[object], str]) -> str:
         """Tell the first faults, a line each, and how many more there are."""
-        told = [fault.sentence(show) for fault in self.faults[:MOST_TOLD]]
-        more = len(self.faults) - len(told)
+        lines = [fault.sentence(show) for fault in self.faults[:MOST_TOLD]]
+        more = len(self.faults) - len(lines)
         rest = [f"{more} more like these."] if more else []
-        return "\n".join([super().sentence(show), *told, *rest])
+        return "\n".join([super().sentence(show), *lines, *rest])
 
 
 def together(name: str, faults: Sequence[SeatworkError]) -> SeatworkError:

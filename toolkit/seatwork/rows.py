@@ -92,15 +92,15 @@ def table(rows: Iterable[Row], *, title: str = "", sources: bool = True) -> str:
     |:--|:--|
     | **hole** | \#7 drill |
     """
-    told = tuple(rows)
-    if told and all(row.cells for row in told):
-        return _grid(told, title)
-    sourced = sources and any(row.source for row in told)
+    listed = tuple(rows)
+    if listed and all(row.cells for row in listed):
+        return _grid(listed, title)
+    sourced = sources and any(row.source for row in listed)
     wide = 3 if sourced else 2
     body = [
         f"| **{plain(row.label)}** | {plain(row.words)} |"
         + (f" {plain(row.source)} |" if sourced else "")
-        for row in told
+        for row in listed
     ]
     return "\n".join([*_titled(title), "| " * wide + "|", "|" + ":--|" * wide, *body])
 
@@ -128,8 +128,8 @@ def short(text: str, most: int) -> str:
     >>> short("4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD", 16)
     '4X ⌀.201 THRU ⌵…'
     """
-    told = " ".join(text.split())
-    return told if len(told) <= most else told[: most - 1].rstrip() + "…"
+    sentence = " ".join(text.split())
+    return sentence if len(sentence) <= most else sentence[: most - 1].rstrip() + "…"
 
 
 class Rows(tuple[Row, ...]):
@@ -184,12 +184,12 @@ class Shown:
         return f"<{name} {short(self._line(), MOST - len(name) - 3)}>"
 
     def __str__(self) -> str:
-        told = [self._line()]
+        lines = [self._line()]
         for heading, rows in self._blocks():
-            told += [heading] if heading and rows else []
-            told += [str(row) for row in rows]
-        return "\n".join(told)
+            lines += [heading] if heading and rows else []
+            lines += [str(row) for row in rows]
+        return "\n".join(lines)
 
     def _repr_markdown_(self) -> str:
-        told = [table(rows, title=heading) for heading, rows in self._blocks() if rows]
-        return "\n\n".join([f"### {plain(self._line())}", *told])
+        lines = [table(rows, title=heading) for heading, rows in self._blocks() if rows]
+        return "\n\n".join([f"### {plain(self._line())}", *lines])

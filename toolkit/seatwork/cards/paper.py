@@ -5,7 +5,7 @@ from pathlib import Path
 
 from seatwork.cards.pages import Pages
 from seatwork.marking import Handout, Sheet
-from seatwork.marking.telling import band, right_answer
+from seatwork.marking.text import band, right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 
 LETTERS = "abcdefgh"

@@ -116,11 +116,11 @@ def _feedback_again(paper: Kept, sheet: str, named: Path | None) -> str:
     place = folder / "feedback" / f"{paper['learner']}-{sheet}-{paper['form']}.html"
     if not place.is_file():
         return ""
-    said = re.search('<html lang="([a-z]+)">', place.read_text(encoding="utf-8"))
+    stated = re.search('<html lang="([a-z]+)">', place.read_text(encoding="utf-8"))
     plan = sheet_of(sheet, named)
     form = handed.read(folder).form(sheet, paper["learner"], paper["form"])
     stand_ins = any(issubclass(item.kind, LeftOut) for item in plan.items)
-    if said is None or form is None or stand_ins:
+    if stated is None or form is None or stand_ins:
         return f" Write the feedback anew: seatwork mark {sheet} FOLDER --feedback."
-    write_feedback(plan, [results.marked_again(paper, plan, form)], folder, said[1])
+    write_feedback(plan, [results.marked_again(paper, plan, form)], folder, stated[1])
     return " The feedback is written anew."

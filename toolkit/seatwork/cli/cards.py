@@ -47,15 +47,15 @@ def card(
     plan = make(
         notes.read(note),
         screw=screw,
-        material=said(material, "--material", note),
-        machine=said(machine, "--machine", note),
+        material=stated(material, "--material", note),
+        machine=stated(machine, "--machine", note),
         thickness=None if thickness is None else units.length(thickness),
         edge=None if edge is None else units.length(edge),
     )
     keep(job_card(plan, paper=paper, date=when, name=name), out, replace=replace)
 
 
-def said(text: str, option: str, what: str) -> str:
+def stated(text: str, option: str, what: str) -> str:
     """Return what was given with an option.
 
     Raises

@@ -48,7 +48,7 @@ def report(
         return
     for one in found.codes:
         if (one.gaps or not gaps) and word.casefold() in f"{one.code} {one.competency}".casefold():
-            tell(one)
+            show(one)
     short = sum(bool(one.gaps) for one in found.codes)
     typer.echo(f"{len(found.codes)} codes, {short} with a gap.")
     for words, names in (
@@ -62,7 +62,7 @@ def report(
         typer.echo("Say which of your codes they serve: seatwork coverage --list shop/coverage.csv")
 
 
-def tell(one: "Covered") -> None:
+def show(one: "Covered") -> None:
     """Print one code: what serves it, and what is missing."""
     typer.secho(f"{one.code}  {one.competency}", bold=True)
     parts = (("lessons", one.lessons), ("questions", one.questions), ("sheets", one.sheets))

@@ -107,27 +107,27 @@ def mark(
         if feedback:
             write_feedback(plan, marked, course_folder, language)
         after = results.read(place, key)
-    _tell(plan, marked, course_folder)
-    _tell_added(tally, after)
+    _report(plan, marked, course_folder)
+    _report_added(tally, after)
     for who, question, old, new in results.compare(before, after) if before else []:
         typer.echo(f"  changed: {who}, {question}: {_points(old)} before, {_points(new)} now")
-    _tell_missing(results.missing(after, handed.read(course_folder)))
+    _report_missing(results.missing(after, handed.read(course_folder)))
     if feedback:
         typer.echo(f"Feedback: {course_folder / 'feedback'}, a page and a PDF for each paper.")
 
 
-def _tell_added(tally: Tally, after: dict[str, Any]) -> None:
+def _report_added(tally: Tally, after: dict[str, Any]) -> None:
     """Say what a run added to what was marked before."""
     papers = sum(bool(one["questions"]) for one in after["files"])
     typer.echo(
         f"  {tally.new} new, {tally.known} known already, {tally.changed} changed;"
         f" papers in the marks now: {papers}."
     )
-    for line in tally.told:
+    for line in tally.notes:
         typer.echo(f"  {line}.")
 
 
-def _tell_missing(missing: list[str]) -> None:
+def _report_missing(missing: list[str]) -> None:
     """Name who was given the sheet and has no paper in the marks."""
     more = f" and {len(missing) - MOST_NAMED} more" if len(missing) > MOST_NAMED else ""
     if missing:
@@ -169,10 +169,10 @@ def write_feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, langu
         form = record.form(plan.name, one.file.learner, one.file.form) if one.file else None
         if form is None or not one.scored:
             continue
-        said = feedback(plan, form, one, words, language)
+        written = feedback(plan, form, one, words, language)
         place = _feedback_place(folder, plan.name, form.form, one)
-        files.write(place, page(said), mode=files.PRIVATE)
-        feedback_page(place.with_suffix(".pdf"), said)
+        files.write(place, page(written), mode=files.PRIVATE)
+        feedback_page(place.with_suffix(".pdf"), written)
 
 
 def _feedback_place(folder: Path, sheet: str, form: int, one: Marked) -> Path:
@@ -180,7 +180,7 @@ def _feedback_place(folder: Path, sheet: str, form: int, one: Marked) -> Path:
     return folder / "feedback" / f"{one.file.learner}-{sheet}-{form}.html"
 
 
-def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
+def _report(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
     doubtful = [one for one in marked if one.needs_a_person]
     twice = [one for one in marked if one.same_as]
     done = len(marked) - len(doubtful) - len(twice)
@@ -190,7 +190,7 @@ def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
         waits = [item for item in one.scored if item.points is None]
         reasons = [one.doubt, *(f"{item.id}: {item.doubt}" for item in waits)]
         typer.echo(f"  needs a person: {one.name}: {'; '.join(filter(None, reasons))}")
-    _tell_what_to_do(plan.name, doubtful)
+    _report_what_to_do(plan.name, doubtful)
     for one in twice:
         typer.echo(
             f"  the same paper twice: {one.name} is the same as {one.same_as}; it counts once"
@@ -201,7 +201,7 @@ def _tell(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
     typer.echo(f"Written: {folder / (plan.name + '-marks.csv')} and the results beside it.")
 
 
-def _tell_what_to_do(sheet: str, doubtful: list[Marked]) -> None:
+def _report_what_to_do(sheet: str, doubtful: list[Marked]) -> None:
     if any(one.scored for one in doubtful):
         line = f'seatwork override {sheet} CODE QUESTION POINTS "reason"'
         typer.echo(f"  Read each answer that needs a person, then give its points: {line}")
@@ -222,8 +222,8 @@ def check(
 
     outcomes = referee(notebooks)
     for notebook, outcome in zip(notebooks, outcomes, strict=True):
-        said = "the referee passes it." if outcome.passed else "not yet."
-        typer.echo(f"{notebook}: {said}")
+        verdict = "the referee passes it." if outcome.passed else "not yet."
+        typer.echo(f"{notebook}: {verdict}")
         for line in outcome.lines:
             typer.echo(f"  {line}")
     raise typer.Exit(not all(outcome.passed for outcome in outcomes))

@@ -28,7 +28,7 @@ def open_workbook(
     from seatwork.opening import lab
 
     delivery = deliver(folder or find() or DEFAULT)
-    tell(delivery)
+    report(delivery)
     if lab.is_root():
         typer.secho(
             "Warning: this runs as root, so anything run in the notebooks does too. "
@@ -37,16 +37,16 @@ def open_workbook(
             fg=typer.colors.YELLOW,
         )
     server = lab.prepare(delivery.folder, port=port, browser=not no_browser)
-    lab.serve(server, tell_address)
+    lab.serve(server, report_address)
 
 
-def tell_address(address: str) -> None:
+def report_address(address: str) -> None:
     """Say where JupyterLab answers, and how to stop it."""
     typer.echo(f"JupyterLab is ready: {address}")
     typer.echo("Leave this window open while you work; Ctrl+C here stops it.")
 
 
-def tell(delivery: Delivery) -> None:
+def report(delivery: Delivery) -> None:
     """Say what was laid out, and which files were left alone because the reader changed them."""
     typer.echo(f"Workbook: {delivery.folder}")
     if delivery.updated:

@@ -18,11 +18,11 @@ def rules(
         typer.echo(f"No house rule holds the word {word!r}.")
         raise typer.Exit(1)
     for row in rows:
-        tell(row)
+        report(row)
     typer.echo(shop.rules().origin)
 
 
-def tell(row: dict[str, str]) -> None:
+def report(row: dict[str, str]) -> None:
     """Print one rule: its value first, then what it settles and where it comes from."""
     typer.secho(f"{row['rule']} = {row['value']}", bold=True)
     lines = [row["about"], f"source: {row['source']}"]

@@ -9,7 +9,7 @@ import typer
 
 from seatwork import notes, units
 from seatwork.cards import Pages, charts, coupons, formulas, gages, glossary, profile, station
-from seatwork.cli.cards import Day, Paper, Replace, free, keep, said
+from seatwork.cli.cards import Day, Paper, Replace, free, keep, stated
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make
 from seatwork.plan.part_files import plan_parts
@@ -59,7 +59,7 @@ def print_sheet(
     elif kind == "coupons":
         pages = coupons.coupon_set(paper=paper, date=when)
     elif kind == "station-sign":
-        pages = station.station_sign(said(machine, "--machine", kind), paper=paper)
+        pages = station.station_sign(stated(machine, "--machine", kind), paper=paper)
     elif kind == "seat-profile":
         pages = profile.seat_profile(
             _plan(kind, note, material, machine, screw, thickness), paper=paper
@@ -96,9 +96,9 @@ def _plan(
     kind: str, note: str, material: str, machine: str, screw: str | None, thickness: str | None
 ) -> Plan:
     return make(
-        notes.read(said(note, "--note", kind)),
+        notes.read(stated(note, "--note", kind)),
         screw=screw,
-        material=said(material, "--material", kind),
-        machine=said(machine, "--machine", kind),
+        material=stated(material, "--material", kind),
+        machine=stated(machine, "--machine", kind),
         thickness=None if thickness is None else units.length(thickness),
     )

@@ -111,13 +111,13 @@ class ConesView:
         inner = OUTER * part.hole_diameter / part.diameter
         for cone, disc, words in zip(part.cones, self._discs, self._lines, strict=True):
             disc.move(cone, inner, shown=part.shown)
-            for text, said in zip(words, _lines(cone, system, shown=part.shown), strict=True):
-                text.set_text(said)
+            for text, line in zip(words, _lines(cone, system, shown=part.shown), strict=True):
+                text.set_text(line)
         self._heading.set_text(_heading(part))
         width = show_length(part.cones[0].width, system)
         self._second.set_text(f"{part.cutter}, same seat, same machine, {width} of lip in cut")
         self._foot.set_text(f"An {NOTE}" if part.shown else "")
-        return told(part, system)
+        return text_of(part, system)
 
 
 class _Disc:
@@ -201,7 +201,7 @@ def hertz(frequency: float) -> str:
     return f"{show_number(abs(frequency), 0)} Hz"
 
 
-def told(part: TwoCones, system: str) -> str:
+def text_of(part: TwoCones, system: str) -> str:
     """Tell both cones with all their numbers."""
     seat = (
         f"{part.cutter} in {part.seat}, {show_both(part.diameter, system)} at the face on a hole "
@@ -213,11 +213,11 @@ def told(part: TwoCones, system: str) -> str:
             f"Two seats from above: {seat}. One is cut at {speeds[0]}, the other at {speeds[1]}, "
             f"{show_both(part.cones[0].width, system)} of lip in cut: which one sings?"
         )
-    each = " ".join(_told(cone, system) for cone in part.cones)
+    each = " ".join(_text_of(cone, system) for cone in part.cones)
     return f"Two seats from above: {seat}. {each} {_heading(part)}. An {NOTE}."
 
 
-def _told(cone: Cone, system: str) -> str:
+def _text_of(cone: Cone, system: str) -> str:
     """Tell one cone in a sentence."""
     begin = f"At {show_spindle(cone.spindle_speed)}, {show_both(cone.width, system)} of lip in cut,"
     if cone.frequency is None:

@@ -63,8 +63,8 @@ class CuresView:
         for number in range(6):
             y = TOP - number * STEP
             name = word(axes, self.style, LEFT, y, ha="left", fontweight="bold")
-            said = word(axes, self.style, LEFT + 34.0, y - self.style.line_height, ha="left")
-            self._lines.append((name, said))
+            line = word(axes, self.style, LEFT + 34.0, y - self.style.line_height, ha="left")
+            self._lines.append((name, line))
         self._foot = word(axes, self.style, 640.0, FOOT)
         self._foot.set_text(f"An {NOTE}")
         return Drawing(figure, self.move(self.part))
@@ -76,7 +76,7 @@ class CuresView:
         for number, (line, cure) in enumerate(zip(self._lines, _cures(part, system), strict=True)):
             line[0].set_text(f"{number + 1}. {cure[0]}")
             line[1].set_text(cure[1])
-        return told(part, system)
+        return text_of(part, system)
 
 
 def _second(part: Cures, system: str) -> str:
@@ -106,10 +106,10 @@ def _cures(part: Cures, system: str) -> tuple[tuple[str, str], ...]:
     )  # fmt: skip
 
 
-def told(part: Cures, system: str) -> str:
+def text_of(part: Cures, system: str) -> str:
     """Tell the cures in order, with what the model says to each."""
     each = " ".join(
-        f"{number}. {name} ({said})."
-        for number, (name, said) in enumerate(_cures(part, system), start=1)
+        f"{number}. {name} ({line})."
+        for number, (name, line) in enumerate(_cures(part, system), start=1)
     )
     return f"{_second(part, system)}. What the shop does, in this order: {each} An {NOTE}."

@@ -119,16 +119,16 @@ class MapView:
         wall = _x(part.quiet_below)
         self._critical.set_data([wall, wall], [LOW, TOP])
         self._critical.set_visible(LEFT < wall < RIGHT)
-        self._say(part, x, y, wall)
-        return told(part, system)
+        self._write(part, x, y, wall)
+        return text_of(part, system)
 
-    def _say(self, part: Place, x: float, y: float, wall: float) -> None:
+    def _write(self, part: Place, x: float, y: float, wall: float) -> None:
         system = self.look.system
         self._heading.set_text(_heading(part))
         self._second.set_text(_second(part, system))
         inside = LEFT < wall < RIGHT
-        said = f"every width quiet below {show_spindle(part.quiet_below)}" if inside else ""
-        self._wall.set(text=said, x=min(max(wall, LEFT + 265.0), RIGHT - 265.0))
+        text = f"every width quiet below {show_spindle(part.quiet_below)}" if inside else ""
+        self._wall.set(text=text, x=min(max(wall, LEFT + 265.0), RIGHT - 265.0))
         right = RIGHT - HALF_A_WORD
         at = right if abs(x - right) > 2 * HALF_A_WORD else x - 2 * HALF_A_WORD
         self._names[0].set(text="sings" if _rises(part) else "", x=at, y=TOP - 26.0)
@@ -172,10 +172,10 @@ class MapView:
             x = _x(float(speed))
             lines.append(np.array([(x, LOW), (x, LOW - 9.0)]))
             word(axes, style, x, LOW - 36.0, **still).set_text(str(speed))
-        for said in MARKED_WIDTHS[system]:
-            mm = length(said)
+        for width in MARKED_WIDTHS[system]:
+            mm = length(width)
             lines.append(np.array([(LEFT, _y(mm)), (LEFT - 9.0, _y(mm))]))
-            shown = said.removesuffix(" in").removesuffix(" mm")
+            shown = width.removesuffix(" in").removesuffix(" mm")
             word(axes, style, LEFT - 16.0, _y(mm), ha="right", va="center", **still).set_text(shown)
         unit = "in" if system == "inch" else "mm"
         label = word(axes, style, LEFT - 132.0, TOP + 16.0, ha="left", **still)
@@ -241,7 +241,7 @@ def _second(part: Place, system: str) -> str:
     return f"{width} of lip in cut, limit {limit}. An {NOTE}"
 
 
-def told(part: Place, system: str) -> str:
+def text_of(part: Place, system: str) -> str:
     """Tell where the cut stands on the map, with all the numbers."""
     if part.limit is None or part.frequency is None:
         limit = "no width where chatter begins was found there"

@@ -95,7 +95,7 @@ class TraceView:
         shade = "; shaded: no lip cuts" if cut.missed > 0 else ""
         self._lower.set_text(f"Chip thickness at one lip, the last {show_number(ZOOM, 2)} s{shade}")
         self._foot.set_text(f"An {NOTE}")
-        return told(part, system)
+        return text_of(part, system)
 
     def _add_strips(self, axes: Axes) -> None:
         colors, sizes = self.style.colors, self.style.sizes
@@ -170,7 +170,7 @@ def _second(part: Followed, system: str) -> str:
     return f"{width} of lip in cut"
 
 
-def told(part: Followed, system: str) -> str:
+def text_of(part: Followed, system: str) -> str:
     """Tell a cut in time, with all the numbers."""
     cut = part.trace
     missed = f"{show_number(100 * cut.missed, 0)} % of the time no lip cuts"

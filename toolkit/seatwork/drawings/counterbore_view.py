@@ -144,7 +144,7 @@ class CounterboreView:
         self._dimension_plate(work, part, right, edge)
         self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)
-        self._say(part)
+        self._write(part)
         return part.text
 
     @property
@@ -206,7 +206,7 @@ class CounterboreView:
         below = min((floor + under) / 2, web - 1.1 * self.style.line_height)
         self._floor.set_position((edge + LABEL, below))
 
-    def _say(self, part: Tightened) -> None:
+    def _write(self, part: Tightened) -> None:
         """Set every word and number."""
         system = self.look.system
         self._heading.set_text(part.heading)

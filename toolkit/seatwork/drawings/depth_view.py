@@ -137,8 +137,8 @@ class DepthView:
                 self._dimension(work, one, window, outward=2 * number - 1)
         self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)
-        self._say(part, _window(0.0, scale))
-        return told(part, self.look.system)
+        self._write(part, _window(0.0, scale))
+        return text_of(part, self.look.system)
 
     @property
     def ghosts(self) -> tuple[Artist, ...]:
@@ -182,7 +182,7 @@ class DepthView:
         work.extension(start, (line, low))
         work.dimension((line, low), (line, window.face))
 
-    def _say(self, part: SameStop, window: Window) -> None:
+    def _write(self, part: SameStop, window: Window) -> None:
         """Set every word and number."""
         system = self.look.system
         self._heading.set_text(_heading(part, system))
@@ -196,8 +196,8 @@ class DepthView:
             across = show_length(one.seat.diameter, system)
             self._across[number].set(f"⌀ {across}" if cut else "⌀ ?")
             middle = window.spot(0.0, -one.travel / 2)[1]
-            said = ("travel", show_length(one.travel, system)) if cut else ("", "")
-            for word, text, up in zip(self._travels[number], said, (0.5, -0.5), strict=True):
+            shown = ("travel", show_length(one.travel, system)) if cut else ("", "")
+            for word, text, up in zip(self._travels[number], shown, (0.5, -0.5), strict=True):
                 word.set(text=text, y=middle + up * self.style.line_height)
 
 
@@ -332,7 +332,7 @@ def _third(part: SameStop, number: int, system: str) -> str:
     return deep if seat == part.first.seat else f"{deep}; dashed: number 1"
 
 
-def told(part: SameStop, system: str) -> str:
+def text_of(part: SameStop, system: str) -> str:
     """Tell what two plunges came to, with all the numbers, in two or three sentences."""
     seat, sizes = part.first.seat, [show_both(one.seat.diameter, system) for one in part.both]
     noses = [show_both(one.nose_diameter, system) for one in part.both]

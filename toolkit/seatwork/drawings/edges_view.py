@@ -112,8 +112,8 @@ class EdgesView:
         self._dimension(work, part, scale)
         self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)
-        self._say(part)
-        return told(part, self.look.system)
+        self._write(part)
+        return text_of(part, self.look.system)
 
     def _add_words(self, axes: Axes) -> None:
         large, line = self.style.sizes.large, self.style.line_height
@@ -154,7 +154,7 @@ class EdgesView:
         middle = np.mean(lifted, axis=0) + 0.5 * outward
         self._across.set_position((min(float(middle[0]), second.axis - 14.0), float(middle[1])))
 
-    def _say(self, part: TwoReadings) -> None:
+    def _write(self, part: TwoReadings) -> None:
         """Set every word and number."""
         system = self.look.system
         width = show_length(part.width, system)
@@ -181,7 +181,7 @@ def _cavity(window: Window, low: Point, high: Point) -> Points:
     return np.array(corners)
 
 
-def told(part: TwoReadings, system: str) -> str:
+def text_of(part: TwoReadings, system: str) -> str:
     """Tell both readings with all the numbers, in three sentences."""
     angle = an(show_angle(part.along_face.included_angle))
     sentences = [

@@ -123,7 +123,7 @@ class FlushView:
         scale = min(_scale(one, found.amount) for one, found in both)
         for face, (one, found), view in zip(FACES, both, self._views, strict=True):
             view.move(one, found, _window(face, scale))
-        self._say(part)
+        self._write(part)
         return part.text
 
     def _add_still(self, axes: Axes) -> None:
@@ -157,7 +157,7 @@ class FlushView:
         text.set(**basics | looks)
         return text
 
-    def _say(self, part: BoxOfScrews) -> None:
+    def _write(self, part: BoxOfScrews) -> None:
         """Set every word and number."""
         system = self.look.system
         self._heading.set_text(heading(part))
@@ -193,14 +193,14 @@ def percent(share: float) -> str:
 
 def worst(part: BoxOfScrews, system: str) -> str:
     """Tell the two worst pairings of head and seat."""
-    told = []
+    lines = []
     for name, one in (("highest", part.highest), ("lowest", part.lowest)):
         lies = words.standing(fit(one.head, one.seat), system)
         sharp, seat = (
             show_both(size, system) for size in (one.head.sharp_diameter, one.seat.diameter)
         )
-        told.append(f"The {name}, theoretical sharp {sharp} in a seat of {seat}, is {lies}.")
-    return " ".join(told)
+        lines.append(f"The {name}, theoretical sharp {sharp} in a seat of {seat}, is {lies}.")
+    return " ".join(lines)
 
 
 def _window(face: float, scale: float) -> Window:

@@ -61,7 +61,7 @@ class Scale:
         Ends of the scale [mm or deg]; what lies beyond is shown at the end.
     labels : tuple of str
         Words at the two limits.
-    said : str
+    caption : str
         Words under the mark.
     """
 
@@ -72,7 +72,7 @@ class Scale:
     low: float
     high: float
     labels: tuple[str, str]
-    said: str
+    caption: str
 
     def place(self, value: float) -> float:
         """Return where a value stands [page units]."""
@@ -237,7 +237,7 @@ class _Band:
         self._labels = [page_words.word(axes, style, 0.0, up) for _ in range(2)]
         self._size = sizes.text / POINTS
         bold = {"fontweight": "bold", "color": colors.contact}
-        self._said = page_words.word(axes, style, 0.0, BAND - TICK - 34.0, **bold)
+        self._caption = page_words.word(axes, style, 0.0, BAND - TICK - 34.0, **bold)
 
     def move(self, scale: Scale) -> None:
         """Show another value, or other limits."""
@@ -254,8 +254,8 @@ class _Band:
             self._labels, ends, scale.labels, ("right", "left"), strict=True
         ):
             label.set(x=end + (12.0 if ha == "right" else -12.0), text=text, ha=ha)
-        half = BOLD * line_width(scale.said) * self._size / 2
-        self._said.set(x=min(max(x, MARGIN + half), WIDTH - MARGIN - half), text=scale.said)
+        half = BOLD * line_width(scale.caption) * self._size / 2
+        self._caption.set(x=min(max(x, MARGIN + half), WIDTH - MARGIN - half), text=scale.caption)
 
 
 def _upright(x: float, half: float) -> Points:

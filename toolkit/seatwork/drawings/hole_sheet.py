@@ -72,7 +72,7 @@ class Hole:
     def _names(self) -> str:
         return " or ".join(self.sizes)
 
-    def said(self, name: str, shown: str) -> str:
+    def stated(self, name: str, shown: str) -> str:
         """Return what is shown for a size: itself, or a question mark where it is asked for."""
         return "?" if name == self.asked else shown
 
@@ -162,17 +162,17 @@ def _dimensions(axes: Axes, its: Style, hole: Hole, window: Window, system: str)
         work.extension(end, (end[0], DIAMETER_LINE))
     work.dimension(*((x, DIAMETER_LINE) for x, _ in ends))
     above = DIAMETER_LINE + 14.0
-    across = f"⌀ {hole.said('diameter', show_length(hole.diameter, system))}"
+    across = f"⌀ {hole.stated('diameter', show_length(hole.diameter, system))}"
     SignedLine(axes, its, x=AXIS, y=above, align="center").set(across)
     floor = window.spot(hole.hole_diameter / 2, -hole.depth)
     work.extension((window.right, FACE), (DEPTH_LINE, FACE))
     work.extension(floor, (DEPTH_LINE, floor[1]))
     work.dimension((DEPTH_LINE, floor[1]), (DEPTH_LINE, FACE))
     beside, middle = DEPTH_LINE + 26.0, (FACE + floor[1]) / 2 - 10.0
-    deep = f"↧ {hole.said('depth', show_length(hole.depth, system))}"
+    deep = f"↧ {hole.stated('depth', show_length(hole.depth, system))}"
     SignedLine(axes, its, x=beside, y=middle).set(deep)
     if hole.cone is not None:
-        shown = hole.said("included_angle", show_angle(hole.cone.included_angle))
+        shown = hole.stated("included_angle", show_angle(hole.cone.included_angle))
         _dimension_angle(axes, its, work, hole.cone, window, f"{shown} included")
     return work
 
@@ -195,7 +195,7 @@ def _add_words(axes: Axes, its: Style, hole: Hole) -> None:
     axes.text(COLUMN, HEADING, hole.title, fontsize=its.sizes.large, fontweight="bold", **looks)
     pen = HEADING - 1.5 * its.line_height
     for name, (called, shown) in hole.sizes.items():
-        size = hole.said(name, shown)
+        size = hole.stated(name, shown)
         axes.text(COLUMN, pen, called, fontsize=its.sizes.text, **looks)
         axes.text(COLUMN, pen - its.line_height, size, fontsize=its.sizes.text, **looks)
         pen -= 2.4 * its.line_height

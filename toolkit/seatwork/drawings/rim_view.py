@@ -114,8 +114,8 @@ class RimView:
         top, ticks = self._scaled(max(rim.greatest_width, part.noted_width))
         self._plot(part, top, ticks)
         self._mark(rim, scale, top, even=part.even)
-        self._say(part)
-        return told(part, self.look.system)
+        self._write(part)
+        return text_of(part, self.look.system)
 
     def _marks(self, marker: str) -> Line2D:
         weight = self.style.sizes.contact * POINTS
@@ -191,7 +191,7 @@ class RimView:
             y = [MIDDLE[1] + out * np.sin(turn), _up(rim.width[at] / self._one, top)]
             marks.set_data(x, y)
 
-    def _say(self, part: AllRound) -> None:
+    def _write(self, part: AllRound) -> None:
         """Set every word and number."""
         system, rim = self.look.system, part.rim
         self._heading.set_text(_heading(part, system))
@@ -234,7 +234,7 @@ def _heading(part: AllRound, system: str) -> str:
     return f"One chamfer: {least} wide here, {most} there"
 
 
-def told(part: AllRound, system: str) -> str:
+def text_of(part: AllRound, system: str) -> str:
     """Tell the rim with all its numbers, in three sentences."""
     rim = part.rim
     sizes = (rim.least_width, rim.greatest_width, rim.least_diameter, rim.greatest_diameter)

@@ -95,7 +95,7 @@ class Section:
         self._dimension_amount(work, part, found, seen, GAP_LINE[enlarged > 1])
         self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)
-        self._say(part, found, enlarged)
+        self._write(part, found, enlarged)
         return words.seated(part, found, self.look.system)
 
     @property
@@ -191,11 +191,11 @@ class Section:
         ends = sorted([(line, view.face), (line, top[1])])
         work.dimension(*ends)
 
-    def _say(self, part: SeatedHead, found: Fit, times: int) -> None:
+    def _write(self, part: SeatedHead, found: Fit, times: int) -> None:
         """Set every word and number."""
         system, seat = self.look.system, part.seat
         head_angle, seat_angle = (show_angle(a.included_angle) for a in (part.head, seat))
-        said = {
+        content = {
             "heading": f"{head_angle} head in {words.an(seat_angle)} seat",
             "amount": words.standing(found, system),
             "face": "diameter at the face",
@@ -205,10 +205,10 @@ class Section:
             "gap": "" if found.state == "flush" else show_length(abs(found.amount), system),
             "gap 2": found.state,
         }
-        said |= zip(("label", "label 2"), words.CONTACT_LABEL[found.contact], strict=True)
+        content |= zip(("label", "label 2"), words.CONTACT_LABEL[found.contact], strict=True)
         contact = words.contact_lines(found, system)
-        said |= zip(("contact", "contact 2", "contact 3"), contact, strict=True)
-        for name, text in said.items():
+        content |= zip(("contact", "contact 2", "contact 3"), contact, strict=True)
+        for name, text in content.items():
             self._words[name].set_text(text)
         self._arrange(sum(map(bool, contact)), flush=found.state == "flush", times=times)
         self._write_notes(seat)

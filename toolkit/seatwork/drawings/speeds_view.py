@@ -131,7 +131,7 @@ class SpeedsView:
         self._spot.set_data([at], [raw])
         self._set.set_data([at], [np.nan if part.step is None else end])
         self._drop.set_data([at, at, LEFT], [raw, end, np.nan if part.step is None else end])
-        self._say(part)
+        self._write(part)
         return part.text
 
     @property
@@ -178,7 +178,7 @@ class SpeedsView:
         text.set(**{"color": self.style.colors.ink, "fontsize": self.style.sizes.text} | looks)
         return text
 
-    def _say(self, part: SpeedSum) -> None:
+    def _write(self, part: SpeedSum) -> None:
         """Set every word and number."""
         self._heading.set_text(part.heading)
         self._second.set_text(part.second)

@@ -91,8 +91,8 @@ class SpotfaceView:
             self._faced.show_cutter(part.faced, part.after, scale)
         self._relief.move(part.faced)
         self._dimension(part.faced, scale)
-        self._say(part)
-        return told(part, self.look.system)
+        self._write(part)
+        return text_of(part, self.look.system)
 
     def _dimension(self, pad: Pad, scale: float) -> None:
         """Dimension what is left at the low side."""
@@ -107,7 +107,7 @@ class SpotfaceView:
         self._left.set_text(show_length(pad.left, self.look.system))
         self._left.set(x=x - 16.0, y=(low + high) / 2)
 
-    def _say(self, part: Facing) -> None:
+    def _write(self, part: Facing) -> None:
         """Set every word."""
         system, bolt, pad = self.look.system, part.before, part.faced
         self._heading.set_text(_heading(part))
@@ -117,8 +117,8 @@ class SpotfaceView:
         self._second.set_text("bolt {}, grip {}".format(*sizes) + side)
         high = "its crown runs up and down" if bolt.tilt is None else "high side at the right"
         lines = [_rough(part, system), (f"{percent(pad.share)} clean", high), _faced(part, system)]
-        for names, said in zip(self._names, lines, strict=True):
-            for text, line in zip(names, said, strict=True):
+        for names, shown in zip(self._names, lines, strict=True):
+            for text, line in zip(names, shown, strict=True):
                 text.set_text(line)
         proof = stress(part.proof, system)
         self._foot.set_text(
@@ -182,7 +182,7 @@ def _faced(part: Facing, system: str) -> tuple[str, str]:
     return f"Cutter {depth} down", f"clean all round at {full}"
 
 
-def told(part: Facing, system: str) -> str:
+def text_of(part: Facing, system: str) -> str:
     """Tell the bolt on both pads, with all the numbers."""
     bolt, pad = part.before, part.faced
     size, head, grip, hole, spot, depth, full, left, thick = (
@@ -190,7 +190,7 @@ def told(part: Facing, system: str) -> str:
         for length in (bolt.diameter, bolt.across, bolt.grip, pad.hole_diameter, pad.diameter,
                        pad.depth, pad.full_depth, pad.left, pad.thickness)
     )  # fmt: skip
-    rough = _told(bolt, system) if part.shown else "What happens to it when it is tightened?"
+    rough = _text_of(bolt, system) if part.shown else "What happens to it when it is tightened?"
     clean = (
         "The bolt then lies square to the hole and the seat does not bend it."
         if pad.whole
@@ -204,7 +204,7 @@ def told(part: Facing, system: str) -> str:
     )
 
 
-def _told(bolt: Bolt, system: str) -> str:
+def _text_of(bolt: Bolt, system: str) -> str:
     if bolt.tilt is None:
         return "The head touches along the crown only and rocks either way."
     if bolt.tilt == 0:

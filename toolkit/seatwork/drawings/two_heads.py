@@ -75,7 +75,7 @@ class _SideBySide:
         text.set(**basics | looks)
         return text
 
-    def _say(self, part: Pair, under: tuple[str, str]) -> None:
+    def _write(self, part: Pair, under: tuple[str, str]) -> None:
         self._heading.set_text(part.heading)
         for number, (name, line) in enumerate(zip(self._numbers, self._under, strict=True)):
             name.set_text(f"Number {number + 1}")
@@ -129,7 +129,7 @@ class FromAbove(_SideBySide):
             crosses += _cross(x, max(radius, rim) + 25.0)
         self._rims.set_data(*joined(rims).T)
         self._crosses.set_data(*joined(crosses).T)
-        self._say(part, ("", ""))
+        self._write(part, ("", ""))
         return words.from_above(found)
 
     def _plate(self, x: float) -> Polygon:
@@ -182,7 +182,7 @@ class CutOpen(_SideBySide):
         for x, view, one, one_fit in zip(AXES, self._views, part.parts, found, strict=True):
             view.move(one, one_fit, _window(x, scale))
         first, second = (" ".join(words.CONTACT_LABEL[one.contact]) for one in found)
-        self._say(part, (first, second))
+        self._write(part, (first, second))
         return words.cut_open(part.parts, found, self.look.system)
 
 

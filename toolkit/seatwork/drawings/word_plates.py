@@ -50,5 +50,5 @@ def plate(name: str, words: Mapping[str, tuple[str, str]], look: Look | None = N
     shows = PLATES[name](sketch)
     sketch.finish()
     named = [words[term] for term in words if term in sketch.shown]
-    said = ", ".join(f"{first} ({second})" for first, second in named)
-    return Drawing(sketch.figure, f"{shows} Named on it: {said}.")
+    text = ", ".join(f"{first} ({second})" for first, second in named)
+    return Drawing(sketch.figure, f"{shows} Named on it: {text}.")

@@ -128,9 +128,9 @@ def plain(value: object) -> object:
 
 def _separator(text: str, lines: list[tuple[int, str]], columns: Sequence[str]) -> str:
     """Return what parts the headings: what the file says, else what finds most that are known."""
-    said = re.match(r"\s*sep=([,;\t])", text)
-    if said or not lines:
-        return said[1] if said else ","
+    stated = re.match(r"\s*sep=([,;\t])", text)
+    if stated or not lines:
+        return stated[1] if stated else ","
     known = {_key(column) for column in columns}
 
     def found(separator: str) -> tuple[int, int]:

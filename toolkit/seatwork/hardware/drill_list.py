@@ -175,10 +175,10 @@ def _of_size(plain: str) -> Drill:
             f"the drills beside it are {below.name} and {above.name}",
         )
     wanted = "inch" if is_inch else "metric"
-    return min(found, key=lambda each: _said_first(each, wanted, size))
+    return min(found, key=lambda each: _stated_first(each, wanted, size))
 
 
-def _said_first(each: Drill, wanted: str, size: float) -> tuple[bool, bool, float]:
+def _stated_first(each: Drill, wanted: str, size: float) -> tuple[bool, bool, float]:
     """Sort own drills before the other system's, fractions before numbers and letters."""
     return each.system != wanted, each.series != "fraction", abs(each.diameter - size)
 

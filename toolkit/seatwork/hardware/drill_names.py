@@ -56,10 +56,10 @@ def beside(named: tuple[Drill, ...]) -> str:
     ('K is 0.0003 in under', 'E')
     """
     first, *others = named or (None,)
-    return ", ".join(_told(one, one.diameter - first.diameter) for one in others if first)
+    return ", ".join(_text_of(one, one.diameter - first.diameter) for one in others if first)
 
 
-def _told(one: Drill, over: float) -> str:
+def _text_of(one: Drill, over: float) -> str:
     if abs(over) < SAME:
         return one.name
     # .00025 in is said as .0003, away from zero, as the trade does

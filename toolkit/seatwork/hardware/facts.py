@@ -121,10 +121,10 @@ def needed(table: str, row: Mapping[str, Cell], column: str) -> Fact:
     """Return one cell as a fact, and say so where the document leaves it blank."""
     found = fact(table, row, column)
     if found is None:
-        told = tables.about(table)
+        about = tables.about(table)
         raise SeatworkError(
-            str(row[told.key]),
-            f"{told.standard} gives no {told.columns[column].meaning} for it",
+            str(row[about.key]),
+            f"{about.standard} gives no {about.columns[column].meaning} for it",
             "name another size, or measure it",
         )
     return found

@@ -29,7 +29,7 @@ from seatwork.units import length
 
 
 @dataclass(slots=True, kw_only=True)
-class _Said:
+class _Stated:
     """What was found in the name so far."""
 
     thread: Thread
@@ -69,38 +69,38 @@ def screw(text: str) -> Screw:
     (9.779, 9.1948, 8.4582)
     """
     with as_typed(text):
-        said = _take_apart(tidy(text, WANTED))
-        kind = _kind(said)
-        found = KINDS[kind].screw(kind, said.thread, length=said.length)
-        assumed = (*said.assumptions, *_cautions_about_heads(said, found))
+        stated = _take_apart(tidy(text, WANTED))
+        kind = _kind(stated)
+        found = KINDS[kind].screw(kind, stated.thread, length=stated.length)
+        assumed = (*stated.assumptions, *_cautions_about_heads(stated, found))
     return replace(found, assumptions=assumed)
 
 
-def _cautions_about_heads(said: _Said, found: Screw) -> Iterator[str]:
+def _cautions_about_heads(stated: _Stated, found: Screw) -> Iterator[str]:
     """Name what the head may be instead, where shops meet both."""
-    if said.document in READ_AS:
-        yield READ_AS[said.document]
-    if found.kind == "hex inch" and "bolt" in said.words:
+    if stated.document in READ_AS:
+        yield READ_AS[stated.document]
+    if found.kind == "hex inch" and "bolt" in stated.words:
         yield "read as a hex cap screw; the head of a hex bolt has another height"
     flats, old = found.across_flats, found.value("across_flats_old")
     if flats and old and old != flats:
         yield f"width across flats {flats:g} mm by ISO; an old DIN head has {old:g} mm: measure"
 
 
-def _take_apart(plain: str) -> _Said:
+def _take_apart(plain: str) -> _Stated:
     """Take document, angle, thread and length out of the name; what is left are words."""
     document, rest = _document(INITIALS.sub(r"\1.", plain))
     angle, rest = _taken(ANGLE, rest)
     thread, rest = read_thread(digits(_size_first(rest)))
     found = LENGTH.match(rest)
-    said = _length(thread, found) if found else None
+    stated = _length(thread, found) if found else None
     rest = rest[found.end() :] if found else rest
     words = _words(plain, rest) | ({"socket"} if document == "b 18.3" else set())
-    return _Said(
+    return _Stated(
         thread=thread,
         document=document,
         angle=int(angle) if angle else None,
-        length=said,
+        length=stated,
         words=words,
     )
 
@@ -144,7 +144,7 @@ def _length(thread: Thread, found: re.Match[str]) -> float:
 
 def _words(plain: str, rest: str) -> set[str]:
     """Return what the remaining words say of the head."""
-    said: set[str] = set()
+    stated: set[str] = set()
     for word in re.split(r"[ ,/&-]+", rest.replace("(", " ").replace(")", " ").strip(" ,.-")):
         word = word.replace(".", "")
         if word in OTHER_HEADS:
@@ -153,27 +153,27 @@ def _words(plain: str, rest: str) -> set[str]:
             )
         if word and word not in WORDS and word not in SHORT:
             raise SeatworkError(plain, f"I cannot read {word!r}", f"write {WANTED}")
-        said |= set((WORDS.get(word) or SHORT.get(word, "")).split())
-    if "socket" in said:
-        said.discard("hex")  # a hex socket
-    return said
+        stated |= set((WORDS.get(word) or SHORT.get(word, "")).split())
+    if "socket" in stated:
+        stated.discard("hex")  # a hex socket
+    return stated
 
 
-def _kind(said: _Said) -> str:
+def _kind(stated: _Stated) -> str:
     """Return the kind the words and the document agree on, or ask."""
-    worded = _worded(said)
-    documented = DOCUMENTS.get(said.document or "")
+    worded = _worded(stated)
+    documented = DOCUMENTS.get(stated.document or "")
     if documented:
-        _refuse_disagreement(said, worded, documented)
+        _refuse_disagreement(stated, worded, documented)
         kind = documented
     else:
-        kind = _settled(said, worded)
-    return _with_angle(said, kind)
+        kind = _settled(stated, worded)
+    return _with_angle(stated, kind)
 
 
-def _worded(said: _Said) -> str | None:
+def _worded(stated: _Stated) -> str | None:
     """Return ``flat socket``, ``flat machine``, ``socket cap``, ``hex`` or None."""
-    words = said.words
+    words = stated.words
     if "flat" in words:
         both = words & {"socket", "machine"}
         return f"flat {both.pop()}" if len(both) == 1 else None
@@ -182,40 +182,42 @@ def _worded(said: _Said) -> str | None:
     return "socket cap" if "socket" in words else None
 
 
-def _refuse_disagreement(said: _Said, worded: str | None, documented: str) -> None:
+def _refuse_disagreement(stated: _Stated, worded: str | None, documented: str) -> None:
     system = KINDS[documented].system
-    if said.thread.system != system:
+    if stated.thread.system != system:
         raise SeatworkError(
-            said.thread.name, f"{KINDS[documented].standard} holds {system} screws", "name another"
+            stated.thread.name,
+            f"{KINDS[documented].standard} holds {system} screws",
+            "name another",
         )
     same = SAME_WORDS.get(documented, documented)
     meant = WORDED[worded][system] if worded else None
-    loose = said.words and not worded and "flat" in said.words and "socket cap" in same
+    loose = stated.words and not worded and "flat" in stated.words and "socket cap" in same
     if loose or (meant and meant != same and documented != "flat machine 100"):
         raise SeatworkError(
-            said.thread.name,
+            stated.thread.name,
             f"the words say one screw, {KINDS[documented].standard} another"
             f" ({KINDS[documented].title})",
             "leave one of them out",
         )
 
 
-def _settled(said: _Said, worded: str | None) -> str:
+def _settled(stated: _Stated, worded: str | None) -> str:
     """Return the kind where no document settles it, or ask."""
-    name, system = said.thread.name, said.thread.system
+    name, system = stated.thread.name, stated.thread.system
     if worded:
         return WORDED[worded][system]
-    if said.document == "b 18.6.3" or ("flat" in said.words and _is_numbered(said.thread)):
-        if said.document is None:
-            said.assumptions.append("flat head without the word socket read as a machine screw")
+    if stated.document == "b 18.6.3" or ("flat" in stated.words and _is_numbered(stated.thread)):
+        if stated.document is None:
+            stated.assumptions.append("flat head without the word socket read as a machine screw")
         return "flat machine 82"
-    if "flat" in said.words and system == "inch" and not said.words >= {"socket", "machine"}:
-        said.assumptions.append(
+    if "flat" in stated.words and system == "inch" and not stated.words >= {"socket", "machine"}:
+        stated.assumptions.append(
             "flat head without the word socket read as a machine screw; the head of a socket"
             " flat of this size is wider"
         )
         return "flat machine 82"
-    if "flat" in said.words:
+    if "flat" in stated.words:
         other = "machine" if system == "inch" else "slotted"
         both = (f"{name} flat head {other} screw", f"{name} socket flat")
         raise SeatworkError(
@@ -235,22 +237,22 @@ def _is_numbered(thread: Thread) -> bool:
     return thread.size.startswith("#")
 
 
-def _with_angle(said: _Said, kind: str) -> str:
+def _with_angle(stated: _Stated, kind: str) -> str:
     """Hold the angle in the name against the kind; 100° makes another machine screw."""
-    if said.angle == 100 and kind == "flat machine 82":
+    if stated.angle == 100 and kind == "flat machine 82":
         return "flat machine 100"
-    if said.angle is None:
+    if stated.angle is None:
         return kind
     held = {"inch": {82}, "metric": {90}}[KINDS[kind].system]
     if kind == "flat machine 100":
         held = {100}
     if kind == "din 7991":
         held = {60, 90}
-    if KINDS[kind].main in ("head_diameter", "across_flats") or said.angle not in held:
-        told = " or ".join(f"{angle}°" for angle in sorted(held))
+    if KINDS[kind].main in ("head_diameter", "across_flats") or stated.angle not in held:
+        text = " or ".join(f"{angle}°" for angle in sorted(held))
         raise SeatworkError(
-            said.thread.name,
-            f"a {KINDS[kind].title} has no {said.angle}° head",
-            f"leave the angle out; flat heads of this kind go in {told} seats",
+            stated.thread.name,
+            f"a {KINDS[kind].title} has no {stated.angle}° head",
+            f"leave the angle out; flat heads of this kind go in {text} seats",
         )
     return kind

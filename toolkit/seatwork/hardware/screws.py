@@ -12,7 +12,7 @@ from seatwork.seats import Head
 from seatwork.seats.cones import half_tangent
 from seatwork.units import show_angle, show_both
 
-SAID = {
+STATED = {
     "sharp_diameter": "sharp",
     "edge_diameter": "across the edge",
     "head_diameter": "across the head",
@@ -92,7 +92,7 @@ class Screw(Shown):
 
     def _line(self) -> str:
         main = self.facts[self.main].value
-        return f"{self.name}: {show_both(main)} {SAID.get(self.main, '')}, {self.standard}"
+        return f"{self.name}: {show_both(main)} {STATED.get(self.main, '')}, {self.standard}"
 
     def _blocks(self) -> Blocks:
         yield (

@@ -19,7 +19,7 @@ PARTS = {"half": 2, "quarter": 4, "eighth": 8, "sixteenth": 16, "thirty-second":
 ONE = "|".join(ONES)
 COUNT = rf"(?:(?:{'|'.join(TENS)})(?:[ -](?:{ONE}))?|{'|'.join(TEENS)}|{ONE})"
 FRACTION = rf"(?:(?:({ONE})[ -])?({'|'.join(PARTS)})s?(?: inch)?)"
-SAID = re.compile(rf"(?:{FRACTION}|(?:number )?({COUNT}))(?:[ -]({COUNT}))?(?![\w-])")
+STATED = re.compile(rf"(?:{FRACTION}|(?:number )?({COUNT}))(?:[ -]({COUNT}))?(?![\w-])")
 
 
 def digits(plain: str) -> str:
@@ -32,13 +32,13 @@ def digits(plain: str) -> str:
     >>> digits("quarter-twenty socket flat"), digits("ten thirty-two flat head")
     ('1/4-20 socket flat', '#10-32 flat head')
     """
-    said = SAID.match(plain)
-    if not said:
+    stated = STATED.match(plain)
+    if not stated:
         return plain
-    top, part, number, count = said.groups()
+    top, part, number, count = stated.groups()
     size = f"{ONES[top] if top else 1}/{PARTS[part]}" if part else f"#{_value(number)}"
     thread = f"-{_value(count)}" if count else ""
-    return size + thread + plain[said.end() :]
+    return size + thread + plain[stated.end() :]
 
 
 def _value(words: str) -> int:

@@ -196,8 +196,8 @@ def _with_pitch(found: Thread) -> Thread:
         return thread(f"{found.size}x{pitch:g}")
     if found.system == "metric":
         row = tables.row(METRIC_TABLE, found.size)
-        told = " or ".join(f"{found.size}x{row[pitch]:g}" for pitch in METRIC_PITCHES if row[pitch])
-        raise SeatworkError(found.size, "which pitch?", f"write {told}")
+        text = " or ".join(f"{found.size}x{row[pitch]:g}" for pitch in METRIC_PITCHES if row[pitch])
+        raise SeatworkError(found.size, "which pitch?", f"write {text}")
     raise SeatworkError(
         found.size, "coarse or fine thread?", f"write {found.size} UNC or {found.size} UNF"
     )

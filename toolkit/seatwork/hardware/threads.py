@@ -117,15 +117,15 @@ def read_thread(plain: str) -> tuple[Thread, str]:
 def _series_named(plain: str, found: Thread, rest: str) -> tuple[Thread, str]:
     """Take series and class of fit off the rest: ``UNC-2B``, ``-6H``."""
     taken = CLASS.match(rest)
-    said = taken.group() if taken else ""
-    series = next((name for name in INCH_SERIES if name.lower() in said), None)
+    stated = taken.group() if taken else ""
+    series = next((name for name in INCH_SERIES if name.lower() in stated), None)
     if series and found.series is None and found.system == "inch":
         found = _with_inch_series(found, series)
     elif series and series != found.series:
         raise SeatworkError(
             plain, f"{found.name} is not {series}", "leave the series out, or correct the pitch"
         )
-    return found, rest[len(said) :].strip(" ,-")
+    return found, rest[len(stated) :].strip(" ,-")
 
 
 def _metric(plain: str, diameter: str, second: str | None) -> tuple[Thread, bool]:
@@ -149,8 +149,8 @@ def _metric(plain: str, diameter: str, second: str | None) -> tuple[Thread, bool
         return replace(bare, pitch=pitch, series=series), True
     if pitch > float(pitches[0] or 0):
         return bare, False  # a length: M6x20
-    told = ", ".join(f"{each:g}" for each in pitches)
-    raise SeatworkError(plain, f"{size} has no pitch {pitch:g} in the table", f"it has {told}")
+    text = ", ".join(f"{each:g}" for each in pitches)
+    raise SeatworkError(plain, f"{size} has no pitch {pitch:g} in the table", f"it has {text}")
 
 
 def _inch(plain: str, mark: str | None, size: str, inches: str | None, count: str | None) -> Thread:
@@ -166,7 +166,7 @@ def _inch(plain: str, mark: str | None, size: str, inches: str | None, count: st
         raise SeatworkError(
             plain,
             f"no {' or '.join(sizes)} has {count} threads per inch in UNC or UNF",
-            "; ".join(_pitches_told(name) for name in sizes),
+            "; ".join(_pitches_text(name) for name in sizes),
         )
     return _inch_thread(*fitting[0])
 
@@ -200,8 +200,8 @@ def _ask_about_run_together(plain: str, size: str) -> None:
     ]
     meant = [name for name in threads if re.sub(r"\D", "", name) == size]
     if meant:
-        told = " or ".join(meant)
-        raise SeatworkError(plain, f"did you mean {told}?", f"write {told}")
+        text = " or ".join(meant)
+        raise SeatworkError(plain, f"did you mean {text}?", f"write {text}")
 
 
 def _series_of(size: str, count: float) -> list[str]:
@@ -209,10 +209,10 @@ def _series_of(size: str, count: float) -> list[str]:
     return [name for row in rows for name, column in INCH_SERIES.items() if row[column] == count]
 
 
-def _pitches_told(size: str) -> str:
+def _pitches_text(size: str) -> str:
     row = tables.row(INCH_TABLE, size)
-    told = [f"{row[col]:g} ({name})" for name, col in INCH_SERIES.items() if row[col]]
-    return f"{size} has {' and '.join(told)}"
+    series = [f"{row[col]:g} ({name})" for name, col in INCH_SERIES.items() if row[col]]
+    return f"{size} has {' and '.join(series)}"
 
 
 def _inch_thread(size: str, series: str | None) -> Thread:
@@ -231,7 +231,7 @@ def _inch_thread(size: str, series: str | None) -> Thread:
 def _with_inch_series(found: Thread, series: str) -> Thread:
     count = tables.row(INCH_TABLE, found.size)[INCH_SERIES[series]]
     if not isinstance(count, float):
-        raise SeatworkError(found.size, f"it has no {series} thread", _pitches_told(found.size))
+        raise SeatworkError(found.size, f"it has no {series} thread", _pitches_text(found.size))
     return replace(found, pitch=quantities.INCH / count, series=series)
 
 

@@ -150,8 +150,8 @@ def _signed(system: str | None, cell: str) -> float:
         Height above the face [mm]; minus below it.
     """
     text = _plain(cell)
-    said = text.endswith((*PROUD, *BELOW)) or text.startswith(("+", "-"))
-    if not said and text != "flush" and not ZERO.fullmatch(text) and _size(system, text):
+    signed = text.endswith((*PROUD, *BELOW)) or text.startswith(("+", "-"))
+    if not signed and text != "flush" and not ZERO.fullmatch(text) and _size(system, text):
         remedy = f"write {cell} proud or {cell} below, or flush"
         raise SeatworkError(cell, "it does not say proud or below", remedy)
     return _height(system, cell)

@@ -55,13 +55,13 @@ class PartVerdict(Shown):
             Which unit system stands first; the print's if not given.
         """
         first = system or self.system
-        told = (
+        lines = (
             Row(label=self.measured.part, text=f"[{self.mark}] {self.verdict}"),
             *(value_row(one, first) for one in self.judged),
             *(Row(label="why", text=reason) for reason in self.reasons),
             *(Row(label="change", text=change) for change in self.changes),
         )
-        return Rows(told)
+        return Rows(lines)
 
     @property
     def mark(self) -> str:
@@ -102,11 +102,11 @@ class Inspection(Shown):
     @property
     def summary(self) -> str:
         """How many parts have each verdict, and how many rows could not be judged."""
-        told = ", ".join(f"{count} {verdict}" for verdict, count in self.counts().items())
+        text = ", ".join(f"{count} {verdict}" for verdict, count in self.counts().items())
         mend = f" To mend: {len(self.faults)}." if self.faults else ""
         left = f" Rows not filled in: {self.blank}." if self.blank else ""
         parts = "1 part" if len(self.parts) == 1 else f"{len(self.parts)} parts"
-        return f"{parts}: {told}.{mend}{left}"
+        return f"{parts}: {text}.{mend}{left}"
 
     def part(self, mark: str) -> PartVerdict:
         """Return the part with a mark, such as L05-1.

@@ -32,9 +32,9 @@ def mixed_unit(part: PartVerdict) -> str:
             (one.value * INCH, "metric", "inch"),
         ):
             if _fits(meant, one):
-                said, would = show_length(one.value, wrote), show_length(meant, other)
+                shown, would = show_length(one.value, wrote), show_length(meant, other)
                 return (
-                    f"column {one.key}: {said} is far from any size of this seat, and {would}"
+                    f"column {one.key}: {shown} is far from any size of this seat, and {would}"
                     f" is not; write the value with its unit in the cell, such as {would}."
                 )
     return ""

@@ -20,7 +20,7 @@ class LiveView(anywidget.AnyWidget):
 
     Parameters
     ----------
-    told : callable
+    answered : callable
         Called with what the page says: ``hello`` (a page has joined), ``page`` (how it looks:
         ``dark``, ``scale``) and ``settled`` (nothing has moved for a while).
     """
@@ -32,9 +32,9 @@ class LiveView(anywidget.AnyWidget):
     layers = traitlets.List(traitlets.Bytes()).tag(sync=True)
     pixels = traitlets.Bytes().tag(sync=True)
 
-    def __init__(self, told: Callable[[dict[str, Any]], None]) -> None:
+    def __init__(self, answered: Callable[[dict[str, Any]], None]) -> None:
         super().__init__()
-        self._told = told
+        self._answered = answered
         self.on_msg(self._hear)
 
     def show(self, page: dict[str, Any], layers: list[bytes], pixels: bytes) -> None:
@@ -47,4 +47,4 @@ class LiveView(anywidget.AnyWidget):
         self.send(changes, [pixels] if pixels else None)
 
     def _hear(self, _widget: Any, content: dict[str, Any], _buffers: Any) -> None:
-        self._told(content)
+        self._answered(content)

@@ -8,7 +8,7 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import course, handed, roster, typed_back
 from seatwork.marking.sheets import Sheet
-from seatwork.marking.telling import right_answer
+from seatwork.marking.text import right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 from seatwork.questions.type.slips import Slip
 

@@ -65,10 +65,10 @@ def _asked(paper: Kept, override: Override) -> Kept:
 
 
 def _check(override: Override, question: Kept) -> None:
-    of, said = question["of"], f"{override.points:g} points"
+    of, given = question["of"], f"{override.points:g} points"
     if not 0 <= override.points <= of:
         fault = f"{override.question} is worth {of:g}"
-        raise SeatworkError(said, fault, f"give 0 to {of:g}")
+        raise SeatworkError(given, fault, f"give 0 to {of:g}")
     if override.points == question["points"]:
         fault = f"{override.learner} has them already for {override.question}"
-        raise SeatworkError(said, fault, "nothing is to change; give another number if it should")
+        raise SeatworkError(given, fault, "nothing is to change; give another number if it should")

@@ -44,11 +44,11 @@ def words_in(language: str) -> Mapping[str, str]:
     """
     if language == "en":
         return wording()
-    said = saying(language)
-    return {name: said(text) for name, text in defaults().items()}
+    translate = translator(language)
+    return {name: translate(text) for name, text in defaults().items()}
 
 
-def saying(language: str) -> Callable[[str], str]:
+def translator(language: str) -> Callable[[str], str]:
     """Return what says a text of this room, such as a slip's sentence, in a language.
 
     Raises
@@ -58,7 +58,7 @@ def saying(language: str) -> Callable[[str], str]:
 
     Examples
     --------
-    >>> saying("es")("rounded too early")
+    >>> translator("es")("rounded too early")
     'redondeado demasiado pronto'
     """
     if language not in languages():

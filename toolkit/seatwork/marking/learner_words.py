@@ -6,11 +6,11 @@ from html import escape
 
 from seatwork.errors import plainly
 from seatwork.marking.handed import HandedOut
-from seatwork.marking.languages import saying
+from seatwork.marking.languages import translator
 from seatwork.marking.marker import Marked
 from seatwork.marking.scoring import Scored
 from seatwork.marking.sheets import Sheet
-from seatwork.marking.telling import tell
+from seatwork.marking.text import verdict_text
 from seatwork.shop.house.wording import defaults
 
 LETTERS = "abcdefgh"
@@ -65,7 +65,9 @@ def feedback(
         language=language,
         heading=f"{sheet.title}: {file.learner}",
         total=_total(sheet, marked, words),
-        entries=tuple(_entry(sheet, form, item, words, saying(language)) for item in marked.scored),
+        entries=tuple(
+            _entry(sheet, form, item, words, translator(language)) for item in marked.scored
+        ),
     )
 
 
@@ -80,7 +82,7 @@ def _entry(
     form: HandedOut,
     item: Scored,
     words: Mapping[str, str],
-    say: Callable[[str], str],
+    translate: Callable[[str], str],
 ) -> Entry:
     if not item.verdicts:
         heading = f"{item.id}: {_shown(item.points)} / {item.of:g}"
@@ -92,8 +94,8 @@ def _entry(
     for number, (verdict, part) in enumerate(zip(item.verdicts, parts, strict=True)):
         label = f"({LETTERS[number]}) " if len(parts) > 1 else ""
         typed = item.typed[number] if number < len(item.typed) else ""
-        said = f"“{plainly(typed)}”. " if typed.strip() else ""
-        lines.append(label + said + tell(verdict, part, words, say))
+        quoted = f"“{plainly(typed)}”. " if typed.strip() else ""
+        lines.append(label + quoted + verdict_text(verdict, part, words, translate))
     if item.points != item.computed:
         lines.append(words["marking.given"])
     right = all(verdict.is_right for verdict in item.verdicts)
@@ -109,13 +111,13 @@ def _shown(points: float | None) -> str:
     return "?" if points is None else f"{points:g}"
 
 
-def page(said: Feedback) -> str:
+def page(shown: Feedback) -> str:
     """Return feedback as one HTML page: no script, no request, every text escaped."""
-    blocks = "".join(_block(entry) for entry in said.entries)
+    blocks = "".join(_block(entry) for entry in shown.entries)
     return (
-        f'<!doctype html>\n<html lang="{escape(said.language)}">\n<head>\n<meta charset="utf-8">\n'
-        f"<title>{escape(said.heading)}</title>\n<style>{STYLE}</style>\n</head>\n<body>\n"
-        f"<h1>{escape(said.heading)}</h1>\n<p>{escape(said.total)}</p>\n{blocks}</body>\n</html>\n"
+        f'<!doctype html>\n<html lang="{escape(shown.language)}">\n<head>\n<meta charset="utf-8">\n'
+        f"<title>{escape(shown.heading)}</title>\n<style>{STYLE}</style>\n</head>\n<body>\n"
+        f"<h1>{escape(shown.heading)}</h1>\n<p>{escape(shown.total)}</p>\n{blocks}</body>\n</html>\n"
     )
 
 

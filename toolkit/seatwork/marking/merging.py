@@ -19,14 +19,14 @@ class Tally:
     ----------
     new, known, changed : int
         Papers not marked before; marked before with the same outcome; marked anew.
-    told : tuple of str
+    notes : tuple of str
         What a person should know of papers marked before, a sentence each.
     """
 
     new: int
     known: int
     changed: int
-    told: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
 
 
 def merged(before: Sequence[Kept], now: Sequence[Kept]) -> tuple[list[Kept], Tally]:
@@ -47,20 +47,20 @@ def merged(before: Sequence[Kept], now: Sequence[Kept]) -> tuple[list[Kept], Tal
     """
     kept = {_place(one): one for one in before}
     count = {"new": 0, "known": 0, "changed": 0}
-    told: list[str] = []
+    notes: list[str] = []
     for one in now:
         earlier = kept.get((one["learner"], one["form"])) if one["learner"] else None
         if not one["questions"] and earlier is not None:
-            told.append(f"{_who(one)} was marked before and stays as it was")
+            notes.append(f"{_who(one)} was marked before and stays as it was")
             if _typed(one) == _typed(earlier):
                 count["known"] += 1
                 continue
-        count[_enter(kept, one, told)] += 1
+        count[_enter(kept, one, notes)] += 1
     rows = sorted(kept.values(), key=_order)
-    return rows, Tally(**count, told=tuple(told))
+    return rows, Tally(**count, notes=tuple(notes))
 
 
-def _enter(kept: dict[Place, Kept], one: Kept, told: list[str]) -> str:
+def _enter(kept: dict[Place, Kept], one: Kept, notes: list[str]) -> str:
     """Put one file in its place; say whether it is new, known or changed."""
     place = _place(one)
     earlier = kept.get(place)
@@ -73,7 +73,7 @@ def _enter(kept: dict[Place, Kept], one: Kept, told: list[str]) -> str:
     if earlier is None:
         return "new"
     if one["questions"] and _typed(earlier) != _typed(one):
-        told.append(f"{_who(one)} has other answers than the paper marked before; these count now")
+        notes.append(f"{_who(one)} has other answers than the paper marked before; these count now")
     return "changed"
 
 
@@ -145,12 +145,12 @@ def _note(one: Kept, questions: Sequence[Kept], given: dict[str, Override]) -> s
         return str(one["note"])
     doubts = [f"{q['id']}: {q['doubt']}" for q in questions if q["doubt"] and q["id"] not in given]
     asked = {question["id"] for question in questions}
-    said = [
+    lines = [
         f"{row.question}: {row.points:g} given, {row.reason}"
         for row in given.values()
         if row.question in asked
     ]
     sure = " ".join(question["id"] for question in questions if question["sure"])
-    notes = [one["doubt"], *doubts, one["asks"], *said]
+    notes = [one["doubt"], *doubts, one["asks"], *lines]
     notes.append(f"the learner is sure of {sure}" if sure else "")
     return "; ".join(note for note in notes if note)

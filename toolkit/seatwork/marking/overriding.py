@@ -99,7 +99,7 @@ def _check(override: Override) -> None:
         raise SeatworkError(override.question[:40], "that is no question", "write one such as c1")
     if not 0 <= override.points <= 1000:
         raise SeatworkError(str(override.points), "that is no number of points", "write 0 or more")
-    said = override.reason.strip()
-    if not 3 <= len(said) <= LONGEST:
-        fault = f"{len(said)} letters are no reason" if len(said) < 3 else "that is too long"
-        raise SeatworkError(said[:40] or "reason", fault, "say why in a few words")
+    text = override.reason.strip()
+    if not 3 <= len(text) <= LONGEST:
+        fault = f"{len(text)} letters are no reason" if len(text) < 3 else "that is too long"
+        raise SeatworkError(text[:40] or "reason", fault, "say why in a few words")

@@ -126,10 +126,10 @@ def read(path: Path, key: bytes) -> dict[str, Any]:
     remedy = f"copy {path.name}.bak over it, or move it away and mark all papers again"
     try:
         content = json.loads(path.read_bytes())
-        said = content["seal"]
+        sealed = content["seal"]
     except (OSError, ValueError, TypeError, KeyError, RecursionError) as error:
         raise SeatworkError(str(path), "these results cannot be read", remedy) from error
-    if not isinstance(said, str) or not hmac.compare_digest(said, seal(content, key)):
+    if not isinstance(sealed, str) or not hmac.compare_digest(sealed, seal(content, key)):
         raise SeatworkError(str(path), "these results were changed by hand", remedy)
     assert isinstance(content, dict)
     return content

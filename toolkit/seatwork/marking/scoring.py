@@ -91,13 +91,13 @@ def _score_item(
 
 def _plainly_right(item: Item, form: HandedOut, key: Key, answer: Answer) -> bool:
     """Whether the one number asked for stands there, within the tolerance kept with the form."""
-    measure, said = item.plain_measure, key.get(item.id)
-    if measure is None or said is None or len(answer.parts) != 1:
+    measure, known = item.plain_measure, key.get(item.id)
+    if measure is None or known is None or len(answer.parts) != 1:
         return False
     value = read_plainly(answer.parts[0], measure, form.sizes[item.id]["system"])
-    if value is None or said[0] is None:
+    if value is None or known[0] is None:
         return False
-    right, tolerance = said[0]
+    right, tolerance = known[0]
     return abs(value - Decimal(right)) <= Decimal(tolerance)
 
 

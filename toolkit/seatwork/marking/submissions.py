@@ -126,10 +126,10 @@ def _no_plain_file(path: str) -> SeatworkError:
     return SeatworkError(path, "it is a link or no plain file", "hand in the file itself")
 
 
-def _all(handle: int, said: int) -> bytes:
+def _all(handle: int, size: int) -> bytes:
     """Read a file of the length it says; further, to the limit, if it is not that long."""
-    raw = os.read(handle, said + 1)
-    while len(raw) != said and len(raw) <= MOST_BYTES:
+    raw = os.read(handle, size + 1)
+    while len(raw) != size and len(raw) <= MOST_BYTES:
         piece = os.read(handle, MOST_BYTES + 1 - len(raw))
         if not piece:
             break

@@ -101,8 +101,8 @@ class _Paper:
             parts = {part: rows for (other, part), rows in self.typed.items() if other == name}
             rows = sorted(row for both in parts.values() for row in both)
             if len(rows) > len(parts) or (None in parts and len(parts) > 1):
-                said = ", ".join(f"row {number} says “{text}”" for number, text in rows)
-                found[name] = f"it was typed twice: {said}"
+                sentence = ", ".join(f"row {number} says “{text}”" for number, text in rows)
+                found[name] = f"it was typed twice: {sentence}"
         return found
 
 

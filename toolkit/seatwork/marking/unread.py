@@ -48,5 +48,5 @@ def _why(text: str, verdict: Verdict) -> str:
         return DATE_GUESS
     if LETTERS.fullmatch(text) and any(letter in text for letter in "OoIl"):
         return LETTER_GUESS
-    said = verdict.fault.removeprefix(f"{text}: ").partition(";")[0]
-    return plainly(said).rstrip(".").replace("That is", "that is")
+    sentence = verdict.fault.removeprefix(f"{text}: ").partition(";")[0]
+    return plainly(sentence).rstrip(".").replace("That is", "that is")

@@ -115,13 +115,13 @@ def _pairs(part: NumberPart) -> list[Reason]:
     """Return two slips at once, where each is a factor on the answer."""
     if not part.answer:
         return []
-    told = [slip for slip in part.slips if slip.twin_of is None and _value(slip)]
+    known = [slip for slip in part.slips if slip.twin_of is None and _value(slip)]
     return [
         Reason(
             how=f"{_named(first)} and at once {_named(second)}",
             value=_value(first) * _value(second) / part.answer,
         )
-        for first, second in combinations(told, 2)
+        for first, second in combinations(known, 2)
     ]
 
 

@@ -89,7 +89,7 @@ class Apart:
     text: str
     asides: tuple[tuple[int, int], ...]
 
-    def said(self, note: str) -> tuple[str, ...]:
+    def stated(self, note: str) -> tuple[str, ...]:
         """Return the asides as typed, with single blanks."""
         found = (" ".join(note[start:end].split()) for start, end in self.asides)
         return tuple(dict.fromkeys(found))
@@ -105,7 +105,7 @@ def set_apart(plain: str) -> Apart:
 
     Examples
     --------
-    >>> set_apart("6 HOLES EQ SP ON 3.00 B.C.").said("6 holes eq sp on 3.00 b.c.")
+    >>> set_apart("6 HOLES EQ SP ON 3.00 B.C.").stated("6 holes eq sp on 3.00 b.c.")
     ('eq sp on 3.00 b.c.',)
     """
     asides = []
@@ -120,8 +120,8 @@ def set_apart(plain: str) -> Apart:
 
 
 def _trimmed(text: str, start: int, end: int) -> tuple[int, int]:
-    said = text[start:end]
-    return start + len(said) - len(said.lstrip()), start + len(said.rstrip())
+    stated = text[start:end]
+    return start + len(stated) - len(stated.lstrip()), start + len(stated.rstrip())
 
 
 def _screws(plain: str, before: re.Pattern[str], last: str) -> Iterator[tuple[int, int]]:

@@ -122,7 +122,7 @@ class Assembler(Hanging):
         if self.count is not None:
             raise self.fault(self.count[1], "places of what?", "write the hole or seat behind it")
         if self.waiting and self.drafts:
-            self.drafts[-1].said |= self.waiting
+            self.drafts[-1].stated |= self.waiting
         if not self.drafts:
             raise NoteError(
                 self.text,
@@ -180,14 +180,14 @@ class Assembler(Hanging):
         draft = self.current
         if draft is None or not draft.has("through"):
             draft = next((d for d in reversed(self.drafts) if d.has("through")), None)
-        if draft is None or draft.said.get("depth") is not None:
+        if draft is None or draft.stated.get("depth") is not None:
             raise self.fault(phrase, "no hole stands before it", "write the hole, such as ⌀.201")
-        draft.said["through"] = True
+        draft.stated["through"] = True
 
     def _tap(self, phrase: Phrase) -> None:
         behind = self.current is not None and self.current.kind is Thread and not self.lead
         if self.current is not None and behind and not self._followed_by(("thread",)):
-            self.current.said |= tap_fields(phrase.text)
+            self.current.stated |= tap_fields(phrase.text)
             return
         if len(self.lead) == 1 and self.lead[0][0].kind in ("plain", "drill_name"):
             self.tap = phrase
@@ -198,45 +198,45 @@ class Assembler(Hanging):
     def _thread(self, phrase: Phrase) -> None:
         self._close_lead()
         draft = self._new(Thread, phrase)
-        draft.said |= thread_fields(phrase.text)
+        draft.stated |= thread_fields(phrase.text)
         if self.tap is not None:
-            draft.said |= tap_fields(self.tap.text)
+            draft.stated |= tap_fields(self.tap.text)
         self.tap = None
 
     def _thread_class(self, phrase: Phrase) -> None:
         draft = self._last((Thread,))
         if draft is None or self.lead:
             raise self.fault(phrase, "no thread stands before it", "write the thread, such as M8")
-        draft.said["thread_class"] = phrase.text.lstrip("- ")
+        draft.stated["thread_class"] = phrase.text.lstrip("- ")
 
     def _left_hand(self, phrase: Phrase) -> None:
         draft = self._last((Thread,))
         if draft is None:
             raise self.fault(phrase, "no thread stands before it", "write the thread, such as M8")
-        draft.said["left_hand"] = True
+        draft.stated["left_hand"] = True
 
     def _depth_to(self, phrase: Phrase) -> None:
         self._close_lead()
         draft = self._last((Hole,))
-        if draft is None or "depth" not in draft.said:
+        if draft is None or "depth" not in draft.stated:
             raise self.fault(phrase, "no depth of a hole stands before it", "write it, as .75 DP")
-        draft.said["depth_to"] = "point" if phrase.kind == "TO_POINT" else "full diameter"
+        draft.stated["depth_to"] = "point" if phrase.kind == "TO_POINT" else "full diameter"
 
     def _bottom(self, phrase: Phrase) -> None:
         self._close_lead()
         draft = self._last((Hole, Counterbore))
-        if draft is None or "depth" not in draft.said:
+        if draft is None or "depth" not in draft.stated:
             raise self.fault(
                 phrase, "a letter with no depth before it", "write U, V or W behind a depth"
             )
-        draft.said["bottom"] = phrase.text
+        draft.stated["bottom"] = phrase.text
 
     def _pitch(self, phrase: Phrase) -> None:
         """Take the pitch behind ``M8 X``, in millimeters on any print."""
         self.by = None
         assert self.current is not None
         assert phrase.quantity is not None
-        self.current.said["pitch"] = float(phrase.quantity.number.text.replace(",", "."))
+        self.current.stated["pitch"] = float(phrase.quantity.number.text.replace(",", "."))
         self.current.end = phrase.end
 
     def _depth_pair(self, phrase: Phrase) -> None:
@@ -253,7 +253,7 @@ class Assembler(Hanging):
             raise self.fault(
                 phrase, "the thread is deeper than its hole", "write thread depth / hole depth"
             )
-        draft.said["depth"] = thread
+        draft.stated["depth"] = thread
         draft.end = phrase.end
         below = Draft(Hole, phrase.start, phrase.end, self.line, {"depth": hole}, draft.count)
         self.drafts.append(below)
@@ -265,18 +265,18 @@ class Assembler(Hanging):
     def _iso_center(self, phrase: Phrase) -> None:
         """Take a center of ISO 6411: form, pilot, diameter at the mouth [mm]."""
         self._close_lead()
-        self._new(Counterdrill, phrase).said |= center_fields(phrase.text)
+        self._new(Counterdrill, phrase).stated |= center_fields(phrase.text)
 
     def _edges(self, phrase: Phrase) -> None:
         sizes, self.lead = self.lead, []
         breaks = not re.match(r"DE|REMOVE", phrase.text)
         last = self.drafts[-1] if self.drafts else None
         if last is not None and last.kind is EdgeBreak and last.line == self.line:
-            last.said["edges" if breaks else "burrs"] = True
+            last.stated["edges" if breaks else "burrs"] = True
             self.current, self.parted = last, False
             return
         draft = self._new(EdgeBreak, phrase)
-        draft.said |= {"edges": breaks, "burrs": not breaks}
+        draft.stated |= {"edges": breaks, "burrs": not breaks}
         for size, by in sizes:
             if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))

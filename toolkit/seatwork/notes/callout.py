@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from seatwork.doors import door
 from seatwork.errors import SeatworkError
-from seatwork.notes.features import Feature, kind_of, said_of
+from seatwork.notes.features import Feature, kind_of, stated_of
 from seatwork.notes.grouping import grouped, part_of
 from seatwork.rows import Blocks, Row, Shown, short
 
@@ -107,7 +107,7 @@ class Callout(Shown):
         yield (
             "",
             tuple(
-                Row(label=kind_of(one), text="; ".join(said_of(one)) or "no size")
+                Row(label=kind_of(one), text="; ".join(stated_of(one)) or "no size")
                 for one in self.features
             ),
         )
@@ -172,10 +172,10 @@ class NoteError(SeatworkError):
 
     def sentence(self, show: Callable[[object], str]) -> str:
         """Tell the fault, and what was understood before it."""
-        told = super().sentence(show)
+        text = super().sentence(show)
         if not self.understood_text:
-            return told
-        return f"{told} Understood before it: {self.understood_text}."
+            return text
+        return f"{text} Understood before it: {self.understood_text}."
 
     def _place(self) -> str:
         shown = " ".join(self.text[self.start : self.end].split())[:40] or "the end of the note"

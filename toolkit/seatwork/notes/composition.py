@@ -22,7 +22,7 @@ def compose(
     style: str,
     *,
     show_units: bool = False,
-    said: Sequence[str] = (),
+    stated: Sequence[str] = (),
 ) -> str:
     """Return note text, one line or more for each group of features.
 
@@ -34,7 +34,7 @@ def compose(
         How it is written.
     show_units : bool
         Whether each length carries its unit.
-    said : sequence of str
+    stated : sequence of str
         What else was said and is not cut, each on a line of its own.
 
     Raises
@@ -45,7 +45,7 @@ def compose(
     composer = Composer(style, show_units=show_units)
     line = {"symbols": _symbols, "words": _words, "iso": _iso}[style]
     many = len(groups) > 1 and any(f.count > 1 for group in groups for f in group)
-    return "\n".join([*(line(group, composer, many) for group in groups), *said])
+    return "\n".join([*(line(group, composer, many) for group in groups), *stated])
 
 
 def _symbols(group: Sequence[Feature], composer: Composer, many: bool) -> str:

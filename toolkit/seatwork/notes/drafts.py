@@ -43,7 +43,7 @@ class Draft:
     start: int
     end: int
     line: int
-    said: dict[str, Any] = field(default_factory=dict)
+    stated: dict[str, Any] = field(default_factory=dict)
     count: int | None = None
     above: bool = False  # written bare above its hole, as ISO 15786 does
     at_mouth: bool = False  # a chamfer called a countersink: it stands at a hole
@@ -58,10 +58,10 @@ class Draft:
 
     def build(self, count: int) -> Feature:
         """Return the finished feature, its angle included."""
-        said = dict(self.said)
+        stated = dict(self.stated)
         if self.is_side_angle():
-            said["angle"] = doubled(said["angle"])
-        return self.kind(count=count, **said)
+            stated["angle"] = doubled(stated["angle"])
+        return self.kind(count=count, **stated)
 
     def take(self, phrase: Phrase, size: Size, *, by: bool, also: Size | None = None) -> bool:
         """Take a size if it has a place for it.
@@ -83,16 +83,16 @@ class Draft:
             False if the size belongs elsewhere.
         """
         slot = self._slot(phrase, size, by)
-        if slot is None or slot in self.said:
+        if slot is None or slot in self.stated:
             return False
-        self.said[slot] = size
+        self.stated[slot] = size
         self.phrases[slot] = phrase
         if phrase.kind == "c_chamfer":
-            self.said["angle"] = Size(value=90.0, unit="deg")
+            self.stated["angle"] = Size(value=90.0, unit="deg")
         if slot == "depth":
             self.by_depth = "marked" if phrase.kind == "depth" else "X"
         if also is not None and slot == "diameter" and self.kind is Hole:
-            self.said["also"] = also
+            self.stated["also"] = also
         if slot == "angle":
             self._give_bound_to_leg()
         self.end = max(self.end, phrase.end)
@@ -101,10 +101,10 @@ class Draft:
     def _give_bound_to_leg(self) -> None:
         """Let MAX behind ``.015 X 45°`` bound the leg: the angle of an edge has none."""
         name = {Chamfer: "leg", EdgeBreak: "size"}.get(self.kind, "")
-        leg, angle = self.said.get(name), self.said["angle"]
+        leg, angle = self.stated.get(name), self.stated["angle"]
         if leg is not None and angle.bound and not leg.bound:
-            self.said[name] = replace(leg, bound=angle.bound)
-            self.said["angle"] = replace(angle, bound="")
+            self.stated[name] = replace(leg, bound=angle.bound)
+            self.stated["angle"] = replace(angle, bound="")
 
     def _slot(self, phrase: Phrase, size: Size, by: bool) -> str | None:
         if phrase.kind == "c_chamfer":
@@ -119,7 +119,7 @@ class Draft:
 
     def _plain_slot(self, by: bool) -> str | None:
         first = {Chamfer: "leg", EdgeBreak: "size", Thread: "depth"}.get(self.kind, "diameter")
-        if first not in self.said and self.has(first) and (by or self.kind is not Thread):
+        if first not in self.stated and self.has(first) and (by or self.kind is not Thread):
             return first
         return "depth" if by and self.kind in DEPTH_BY_X else None
 
@@ -130,12 +130,12 @@ class Draft:
             return False
         if "per_side" in phrase.marks or self.kind is EdgeBreak:
             return True
-        return self.kind is Chamfer and "diameter" not in self.said
+        return self.kind is Chamfer and "diameter" not in self.stated
 
 
 def copy_of(draft: Draft) -> Draft:
     """Return the same feature once more, for the other face of the part."""
-    return replace(draft, said=dict(draft.said), phrases=dict(draft.phrases))
+    return replace(draft, stated=dict(draft.stated), phrases=dict(draft.phrases))
 
 
 def doubled(size: Size) -> Size:

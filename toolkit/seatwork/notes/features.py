@@ -27,7 +27,7 @@ def kind_of(feature: object) -> str:
     return re.sub(r"(?<=[a-z])(?=[A-Z])", " ", type(feature).__name__).lower()
 
 
-def said_of(feature: object) -> Iterator[str]:
+def stated_of(feature: object) -> Iterator[str]:
     """Yield what the note says of a feature, a phrase for each thing it says."""
     for one in fields(feature):  # type: ignore[arg-type]
         value = getattr(feature, one.name)
@@ -37,8 +37,8 @@ def said_of(feature: object) -> Iterator[str]:
 
 def noted(feature: object) -> str:
     """Return the one line that stands for a feature of a note, apart from the seat it means."""
-    said = f"{kind_of(feature)} {'; '.join(said_of(feature))}"
-    return f"<note: {short(said, 108)}>"
+    stated = f"{kind_of(feature)} {'; '.join(stated_of(feature))}"
+    return f"<note: {short(stated, 108)}>"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)

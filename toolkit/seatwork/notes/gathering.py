@@ -102,7 +102,7 @@ class Gathering:
             also = self.sizer.size(phrase.also)
         if not draft.take(phrase, size, by=by, also=also):
             return False
-        if draft.said.get("diameter") is size and far_apart(size):
+        if draft.stated.get("diameter") is size and far_apart(size):
             raise self.fault(
                 phrase,
                 "two limits of a diameter so far apart, or a size and a depth?",
@@ -159,7 +159,7 @@ class Gathering:
             sizes = []
         self.lead = []
         draft = self._new(kind, phrase)
-        draft.said |= _word_fields(phrase)
+        draft.stated |= _word_fields(phrase)
         for size, by in sizes:
             if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
@@ -174,7 +174,11 @@ class Gathering:
             return False
         if self.lead or self._sizes_ahead():
             return False
-        if self.text[draft.start] not in "⌴⊔⎵⨆" or "head" in draft.said or "bottom" in draft.said:
+        if (
+            self.text[draft.start] not in "⌴⊔⎵⨆"
+            or "head" in draft.stated
+            or "bottom" in draft.stated
+        ):
             return False
         draft.kind = Spotface
         return True
@@ -234,7 +238,7 @@ class Gathering:
         draft = Draft(kind, phrase.start, phrase.end, self.line)
         if self.count is not None and kind is not EdgeBreak:
             draft.count, self.count = self.count[0], None
-        draft.said |= {name: value for name, value in self.waiting.items() if draft.has(name)}
+        draft.stated |= {name: value for name, value in self.waiting.items() if draft.has(name)}
         self.waiting = {}
         draft.joined, self.separator = self.separator, ""
         self.drafts.append(draft)

@@ -31,7 +31,7 @@ class Hanging(Gathering):
         if self.lead or target is None or (name == "side" and self._leads_next()):
             self.waiting[name] = value
         else:
-            target.said[name] = value
+            target.stated[name] = value
 
     def _leads_next(self) -> bool:
         """Tell whether a side word at the head of a clause speaks for the next feature."""
@@ -47,13 +47,13 @@ class Hanging(Gathering):
         question = head_question(phrase.text, draft.kind)
         if question:
             raise self.fault(phrase, *question)
-        draft.said["screw"] = phrase.text
+        draft.stated["screw"] = phrase.text
 
     def _clean_up(self, phrase: Phrase) -> None:
         self._close_lead()
         if self.current is None or self.current.kind is not Spotface:
             raise self.fault(phrase, "only a spotface is cut to clean up", "write S.F. before it")
-        self.current.said["clean_up"] = True
+        self.current.stated["clean_up"] = True
 
     def _under(self, phrase: Phrase) -> None:
         """Take what is left under a flat floor, or the radius of its corner."""
@@ -65,9 +65,9 @@ class Hanging(Gathering):
                 "only a counterbore or a spotface leaves a thickness or a corner",
                 "write C'BORE or S.F. before it",
             )
-        if phrase.kind in draft.said:
+        if phrase.kind in draft.stated:
             raise self.fault(phrase, "it was said before", "write it once")
-        draft.said[phrase.kind] = self.sizer.size(phrase)
+        draft.stated[phrase.kind] = self.sizer.size(phrase)
         draft.end = max(draft.end, phrase.end)
 
     def _wrench_room(self, phrase: Phrase) -> None:
@@ -75,16 +75,16 @@ class Hanging(Gathering):
         draft = self._last((Spotface, Counterbore))
         if draft is None:
             raise self.fault(phrase, "room for the wrench in what?", "write C'BORE before it")
-        draft.said["wrench_room"] = True
+        draft.stated["wrench_room"] = True
 
     def _head(self, phrase: Phrase) -> None:
         self._close_lead()
         draft = self._last((Countersink, Counterbore))
         if draft is None:
             raise self.fault(phrase, "no seat stands before it", "write CSK or C'BORE first")
-        if "head" in draft.said:
+        if "head" in draft.stated:
             raise self.fault(phrase, "the head's place was said before", "write it once")
-        draft.said["head"] = head_of(HEADS[phrase.kind], phrase, self.sizer)
+        draft.stated["head"] = head_of(HEADS[phrase.kind], phrase, self.sizer)
 
     # -- faces ---------------------------------------------------------------------------
 
@@ -125,12 +125,12 @@ class Hanging(Gathering):
         """Take ``2 NS & 2 FS``: some of the seats on one face, the rest on the other."""
         self._close_lead()
         draft = self.current
-        if draft is None or draft.kind not in SEATS or "side" in draft.said:
+        if draft is None or draft.kind not in SEATS or "side" in draft.stated:
             raise self.fault(phrase, "no seat stands before it", "write the seat first")
         first, second = (self._checked_count(int(n), phrase) for n in split_counts(phrase.text))
         sides = ("near", "far") if "N" in phrase.text.split("F")[0] else ("far", "near")
         other = copy_of(draft)
         draft.count, other.count = first, second
-        draft.said["side"], other.said["side"] = sides
+        draft.stated["side"], other.stated["side"] = sides
         self.drafts.append(other)
         self.current = other

@@ -93,12 +93,12 @@ def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
             f"the note asks for {len(features)} things, more than {MOST_FEATURES}",
             "write a note for each hole",
         )
-    said = Callout(features=features, system=decision.system, text=text)
+    stated = Callout(features=features, system=decision.system, text=text)
     return Callout(
         features=features,
-        said_not_used=apart.said(text),
-        assumptions=(*_about_system(decision, rules), *assumptions(said, rules)),
-        warnings=warnings(said, as_parsed, decision, sizer.differing, rules),
+        said_not_used=apart.stated(text),
+        assumptions=(*_about_system(decision, rules), *assumptions(stated, rules)),
+        warnings=warnings(stated, as_parsed, decision, sizer.differing, rules),
         system=decision.system,
         text=text,
     )

@@ -44,9 +44,9 @@ def _stack(text: str, first: Draft, second: Draft) -> None:
     if None in widths or widths[0] == widths[1]:
         return
     wide, narrow = (first, second) if widths[0] > widths[1] else (second, first)  # type: ignore[operator]
-    depths = [_value(draft.said.get("depth")) for draft in (wide, narrow)]
+    depths = [_value(draft.stated.get("depth")) for draft in (wide, narrow)]
     shallow = depths[0] is not None and (depths[1] is None or depths[0] < depths[1])
-    if shallow and wide.by_depth == "X" and "through" not in wide.said:
+    if shallow and wide.by_depth == "X" and "through" not in wide.stated:
         wide.kind, wide.above = Counterbore, True
     elif second.joined == "/":
         raise _fault(
@@ -58,12 +58,12 @@ def _stack(text: str, first: Draft, second: Draft) -> None:
 
 
 def _is_bare(draft: Draft) -> bool:
-    return draft.kind is Hole and draft.bare and "process" not in draft.said
+    return draft.kind is Hole and draft.bare and "process" not in draft.stated
 
 
 def _side_angle(text: str, draft: Draft, drafts: list[Draft]) -> None:
     """Take ``CSK 1/32 X 45°`` for a chamfer; ask about a seat's diameter by a bare 45°."""
-    angle, phrase = draft.said.get("angle"), draft.phrases.get("angle")
+    angle, phrase = draft.stated.get("angle"), draft.phrases.get("angle")
     if angle is None or phrase is None or phrase.marks & {"included", "per_side"}:
         return
     degrees = angle.value or 0.0
@@ -75,7 +75,7 @@ def _side_angle(text: str, draft: Draft, drafts: list[Draft]) -> None:
         return
     if draft.kind is Countersink and _is_leg(draft, drafts) and degrees == 45:
         draft.kind, draft.at_mouth = Chamfer, True
-        draft.said["leg"] = draft.said.pop("diameter")
+        draft.stated["leg"] = draft.stated.pop("diameter")
         return
     raise _ask_which(text, phrase, degrees)
 
@@ -94,8 +94,13 @@ def _ask_which(text: str, phrase: Phrase, degrees: float) -> NoteError:
 
 def _is_leg(draft: Draft, drafts: list[Draft]) -> bool:
     """Tell whether the size of a countersink can only be the leg of a chamfer."""
-    phrase, size = draft.phrases.get("diameter"), draft.said.get("diameter")
-    if phrase is None or phrase.kind != "plain" or "depth" in draft.said or draft.said.get("head"):
+    phrase, size = draft.phrases.get("diameter"), draft.stated.get("diameter")
+    if (
+        phrase is None
+        or phrase.kind != "plain"
+        or "depth" in draft.stated
+        or draft.stated.get("head")
+    ):
         return False
     leg = _value(size)
     hole = next((width(one) for one in drafts if one.kind is Hole), None)
@@ -104,7 +109,7 @@ def _is_leg(draft: Draft, drafts: list[Draft]) -> bool:
 
 def width(draft: Draft) -> float | None:
     """Return a feature's diameter, a drill's name looked up [mm]; None if it is not said."""
-    size = draft.said.get("diameter")
+    size = draft.stated.get("diameter")
     if size is None or size.value is not None:
         return _value(size)
     try:

@@ -58,10 +58,10 @@ class Size:
         if self.value is None:
             return self.name
         limits = [size for size in (self.least, self.greatest) if size is not None]
-        said = " to ".join(self._shown(size) for size in limits or [self.value])
+        stated = " to ".join(self._shown(size) for size in limits or [self.value])
         off = [self._shown(size) for size in (self.upper, self.lower) if size is not None]
         apart = f"deviations {' and '.join(off)}" if off else ""
-        return " ".join(part for part in (said, apart, self.bound) if part)
+        return " ".join(part for part in (stated, apart, self.bound) if part)
 
     def _shown(self, size: float) -> str:
         if self.unit == "deg":

@@ -112,5 +112,5 @@ class Sizer:
 
 
 def _bound(quantity: Quantity, phrase: Phrase) -> str:
-    said = quantity.bounds[-1] if quantity.bounds else phrase.bound
-    return said or ("ref" if "reference" in phrase.marks else "")
+    stated = quantity.bounds[-1] if quantity.bounds else phrase.bound
+    return stated or ("ref" if "reference" in phrase.marks else "")

@@ -38,12 +38,12 @@ def _lay_on_floors(group: list[Draft]) -> None:
         if draft.kind is Counterbore:
             bore = draft
         elif draft.kind is Countersink and bore is not None and _narrower(draft, bore):
-            draft.said.setdefault("measured_from", FLOOR)
+            draft.stated.setdefault("measured_from", FLOOR)
 
 
 def _narrower(sink: Draft, bore: Draft) -> bool:
-    widths = [width_of(draft.said.get("diameter")) for draft in (sink, bore)]
-    one_face = sink.said.get("side", "") in ("", bore.said.get("side", ""))
+    widths = [width_of(draft.stated.get("diameter")) for draft in (sink, bore)]
+    one_face = sink.stated.get("side", "") in ("", bore.stated.get("side", ""))
     return one_face and None not in widths and widths[0] < widths[1]  # type: ignore[operator]
 
 
@@ -77,10 +77,10 @@ def _groups(drafts: list[Draft]) -> list[list[Draft]]:
 def _part(draft: Draft) -> Part:
     width = None
     if draft.kind is Hole:
-        width = width_of(draft.said.get("diameter"))
+        width = width_of(draft.stated.get("diameter"))
     elif draft.kind is Thread:
-        width = major_diameter(draft.said["size"])
-    process = draft.said.get("process", "")
+        width = major_diameter(draft.stated["size"])
+    process = draft.stated.get("process", "")
     return Part(kind=draft.kind, count=draft.count, width=width, process=process)
 
 

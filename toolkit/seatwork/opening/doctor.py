@@ -19,7 +19,7 @@ from seatwork.errors import SeatworkError
 from seatwork.files import refusal, write
 from seatwork.opening import trial
 from seatwork.opening.shared import signs
-from seatwork.opening.trial import told
+from seatwork.opening.trial import text_of
 
 LEAST_PYTHON = (3, 11)
 SERVER_SIDE = ("jupyterlab", "jupyter_server", "jupyterlab_widgets", "anywidget")
@@ -86,7 +86,7 @@ def looked(name: str, look: Callable[[], Check]) -> Check:
     try:
         return look()
     except Exception as error:  # a library that does not even load
-        return Check(name=name, found=told(error), fix=REINSTALL)
+        return Check(name=name, found=text_of(error), fix=REINSTALL)
 
 
 def python(found: tuple[int, ...] = sys.version_info[:3]) -> Check:
@@ -138,10 +138,10 @@ def kernel_versions(program: str) -> Check:
             found=f"{program} lacks some of {', '.join(KERNEL_SIDE)}",
             fix=f"start the lessons with `{sys.executable} -m seatwork.cli open`",
         )
-    told = ", ".join(f"{name} {number}" for name, number in found.items())
+    text = ", ".join(f"{name} {number}" for name, number in found.items())
     same = found["seatwork"] == __version__
     fix = "" if same else f"this side is seatwork {__version__}: {REINSTALL}"
-    return Check(name="packages (kernel)", found=told, fix=fix)
+    return Check(name="packages (kernel)", found=text, fix=fix)
 
 
 def trials(program: str) -> Iterator[Check]:
@@ -155,7 +155,7 @@ def trials(program: str) -> Iterator[Check]:
         last = done.stderr.decode(errors="replace").strip().splitlines()[-1:]
         broken = last[0] if last else f"Python ended with {done.returncode}"
     except (OSError, ValueError, subprocess.SubprocessError) as error:
-        ended, broken = {}, told(error)
+        ended, broken = {}, text_of(error)
     for name in trial.TRIALS:
         fault = ended.get(name, broken)
         yield Check(name=f"makes {name}", found=fault or "done", fix=REINSTALL if fault else "")
@@ -168,11 +168,11 @@ def page_parts() -> Check:
     homes = [Path(home) for home in jupyter_path("labextensions")]
     widgets = page_part(homes, "@jupyter-widgets/jupyterlab-manager")
     live = page_part(homes, "anywidget")
-    told = f"widgets {widgets or 'missing'}, live pictures {live or 'missing'}"
+    text = f"widgets {widgets or 'missing'}, live pictures {live or 'missing'}"
     # version 5 of the page's widgets is the one for ipywidgets 8
     fits = widgets is not None and widgets.startswith("5.") and live == _version("anywidget")
     fix = "" if fits else f"an older copy may shadow the right one; {REINSTALL}"
-    return Check(name="parts in the page", found=told, fix=fix)
+    return Check(name="parts in the page", found=text, fix=fix)
 
 
 def page_part(homes: list[Path], name: str) -> str | None:
@@ -222,8 +222,8 @@ def write_access(folder: Path) -> Check:
         write(trial, b"trial")
         trial.unlink()
     except (SeatworkError, OSError) as error:
-        told = error if isinstance(error, SeatworkError) else refusal(trial, error)
-        return Check(name="write access", found=f"{place}: {told.fault}", fix=told.remedy)
+        refused = error if isinstance(error, SeatworkError) else refusal(trial, error)
+        return Check(name="write access", found=f"{place}: {refused.fault}", fix=refused.remedy)
     return Check(name="write access", found=str(place))
 
 
@@ -276,6 +276,6 @@ def clock(now: float) -> Check:
     now : float
         The computer's clock [s since 1970].
     """
-    told = time.strftime("%Y-%m-%d", time.localtime(now))
+    text = time.strftime("%Y-%m-%d", time.localtime(now))
     fix = "" if now >= EARLIEST else "set the computer's date: records would carry a wrong one"
-    return Check(name="clock", found=told, fix=fix)
+    return Check(name="clock", found=text, fix=fix)

@@ -130,7 +130,7 @@ def address(server: Any) -> str:
     return f"http://{LOOPBACK}:{server.port}{server.default_url}?token={token}"
 
 
-def serve(server: Any, tell: Callable[[str], None]) -> None:
-    """Serve until stopped; `tell` is given the address as soon as it answers."""
-    server.io_loop.add_callback(lambda: tell(address(server)))
+def serve(server: Any, report: Callable[[str], None]) -> None:
+    """Serve until stopped; `report` is given the address as soon as it answers."""
+    server.io_loop.add_callback(lambda: report(address(server)))
     server.start()

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import seatwork
-from seatwork.arguments import told
+from seatwork.arguments import explained
 from seatwork.shop.folder import package_text
 from seatwork.shop.house import house_rules
 
@@ -12,7 +12,7 @@ PACKAGE = Path(seatwork.__file__).resolve().parent
 WORDING, GLOSSARY = "wording.toml", "glossary.toml"
 
 
-@told
+@explained
 def source(package: Path = PACKAGE) -> Path:
     """Find the folder that holds ``notebooks/`` and ``exercises/`` as delivered.
 
@@ -33,7 +33,7 @@ def source(package: Path = PACKAGE) -> Path:
     return package / "workbook"
 
 
-@told
+@explained
 def shop_defaults(package: Path = PACKAGE) -> Path:
     """Find the folder of the shop's default lists; package data in every install."""
     return package / "shop" / "defaults"

@@ -86,10 +86,10 @@ def outcome(trial: Callable[[], str]) -> str:
     try:
         return trial()
     except Exception as error:  # whatever is broken is what is looked for
-        return told(error)
+        return text_of(error)
 
 
-def told(error: Exception) -> str:
+def text_of(error: Exception) -> str:
     """Tell an error of any library in one short line."""
     first = next(iter(str(error).strip().splitlines()), "")
     return f"{type(error).__name__}: {first[:200]}".rstrip(": ")

@@ -4,7 +4,7 @@ import json
 from dataclasses import dataclass
 from pathlib import Path
 
-from seatwork.arguments import told
+from seatwork.arguments import explained
 from seatwork.errors import SeatworkError
 from seatwork.files import refusal, write
 from seatwork.files.writing import UNDONE
@@ -40,7 +40,7 @@ class Delivery:
     left_alone: tuple[str, ...]
 
 
-@told
+@explained
 def deliver(folder: Path) -> Delivery:
     """Make the workbook folder, or bring it up to date, and leave the reader's work alone.
 

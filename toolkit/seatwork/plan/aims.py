@@ -59,30 +59,30 @@ def _feature(feature: Feature, rules: HouseRules, *, alone: bool) -> Feature:
         return feature
     changed: dict[str, Any] = {}
     for name in sorted(names - set(NOT_AIMED_AT)):
-        said = getattr(feature, name)
-        if isinstance(said, Size) and said.value is not None and not said.fit:
+        stated = getattr(feature, name)
+        if isinstance(stated, Size) and stated.value is not None and not stated.fit:
             cone = isinstance(feature, CONES) and name != "angle"
-            reference = said.bound == "ref"
-            changed[name] = None if reference else _size(said, rules, cone=cone)
+            reference = stated.bound == "ref"
+            changed[name] = None if reference else _size(stated, rules, cone=cone)
     return replace(feature, **changed)
 
 
-def _size(said: Size, rules: HouseRules, *, cone: bool) -> Size:
-    assert said.value is not None
-    least, greatest = said.smallest, said.largest
+def _size(stated: Size, rules: HouseRules, *, cone: bool) -> Size:
+    assert stated.value is not None
+    least, greatest = stated.smallest, stated.largest
     assert least is not None
     assert greatest is not None
-    if least == greatest and said.bound in ("max", "min"):
-        over = rules.number(ANGLE if said.unit == "deg" else TITLE_BLOCK[SYSTEMS[said.unit]])
-        least, greatest = _inside(said.value, over, said.bound)
+    if least == greatest and stated.bound in ("max", "min"):
+        over = rules.number(ANGLE if stated.unit == "deg" else TITLE_BLOCK[SYSTEMS[stated.unit]])
+        least, greatest = _inside(stated.value, over, stated.bound)
     if least == greatest:
-        return said
+        return stated
     return Size(
         value=aim_between(least, greatest, rules, cone=cone),
-        unit=said.unit,
+        unit=stated.unit,
         least=least,
         greatest=greatest,
-        bound=said.bound,
+        bound=stated.bound,
     )
 
 

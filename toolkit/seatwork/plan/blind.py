@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from seatwork import hardware, notes
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check, Given, Stop
-from seatwork.plan.resolving import NOTE, said, thread_name
+from seatwork.plan.resolving import NOTE, stated, thread_name
 from seatwork.plan.stops import STOP_ERROR, stop_device
 from seatwork.seats.blind_holes import BlindHole
 from seatwork.units import show_angle, show_note
@@ -92,11 +92,11 @@ def _depth(
     if own is not None and drill is not None:
         if thread is not None and thread.depth is not None and own.bound == "max":
             return _between(own, thread, thread.depth, order)
-        return _counted(said(own, FULL), drill, drilled, order)
+        return _counted(stated(own, FULL), drill, drilled, order)
     if thread is not None and thread.depth is not None:
         return _beyond(thread, thread.depth, order)
     if ream is not None and ream.depth is not None:
-        return _beyond_reamer(said(ream.depth, FULL), order)
+        return _beyond_reamer(stated(ream.depth, FULL), order)
     return None
 
 
@@ -120,7 +120,7 @@ def _beyond(thread: notes.Thread, size: notes.Size, order: Order) -> Given:
     rules = order.shop.rules
     pitch = hardware.pitched(thread_name(thread)).pitch or 0.0
     pitches = rules.number("thread.lead_plug") + rules.number("thread.chip_room")
-    deep = said(size, "").largest + pitches * pitch
+    deep = stated(size, "").largest + pitches * pitch
     source = "worked out: full thread and house rules thread.lead_plug and thread.chip_room"
     return Given(about=FULL, value=deep, source=source)
 
@@ -129,7 +129,7 @@ def _between(own: notes.Size, thread: notes.Thread, size: notes.Size, order: Ord
     """Aim between the least depth that the taps want and the greatest that the note allows."""
     rules = order.shop.rules
     pitch = hardware.pitched(thread_name(thread)).pitch or 0.0
-    most, full = said(own, FULL).largest, said(size, "").smallest
+    most, full = stated(own, FULL).largest, stated(size, "").smallest
     room = hardware.tap_room(room=most - full, pitch=pitch, rules=rules)
     lead = "thread.lead_plug" if room.tap == "plug" else "thread.lead_bottoming"
     chips = rules.number("thread.chip_room") if room.chips or room.tap != "plug" else 0.0

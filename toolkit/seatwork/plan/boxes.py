@@ -32,7 +32,7 @@ def check_box(sized: SizedCountersink, screw: Screw, show: Show) -> Iterator[Che
     """
     if not screw.knows_least:
         yield _unknown(screw)
-    elif sized.stand is not None and sized.stand.said:
+    elif sized.stand is not None and sized.stand.stated:
         yield _in_window(sized.stand, screw, show)
     elif sized.box is not None:
         memory = FLUSHNESS.format(standard=screw.standard) if screw.flushness is not None else ""
@@ -55,16 +55,16 @@ def _unknown(screw: Screw) -> Check:
 def _in_window(stand: Stand, screw: Screw, show: Show) -> Check:
     """Hold the spread of the heads against the window of the note."""
     spread, window = _spread(screw), stand.highest - stand.lowest
-    told = f"Heads of this size differ in height by up to {show(Length(spread))}; the note allows "
-    told += f"{show(Length(window))}"
+    text = f"Heads of this size differ in height by up to {show(Length(spread))}; the note allows "
+    text += f"{show(Length(window))}"
     memory = FLUSHNESS.format(standard=screw.standard) if screw.flushness is not None else ""
     if spread <= window:
-        return Check(name=NAME, verdict="holds", sentence=f"{told}.{memory}")
+        return Check(name=NAME, verdict="holds", sentence=f"{text}.{memory}")
     lowest = stand.aim - spread
     return Check(
         name=NAME,
         verdict="look",
-        sentence=f"{told}: no one seat does it. With the greatest head where it is aimed at, the "
+        sentence=f"{text}: no one seat does it. With the greatest head where it is aimed at, the "
         f"least lies {show(Length(-lowest))} below: sort the screws, or try each.{memory}",
     )
 

@@ -11,7 +11,7 @@ from seatwork.plan.bounds import bounds_of
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Given, Stop
-from seatwork.plan.resolving import by_rule, said
+from seatwork.plan.resolving import by_rule, stated
 from seatwork.plan.stops import STOP_ERROR, stop_device
 from seatwork.seats import Countersink
 from seatwork.seats.center_depths import center_travel, point_reach
@@ -94,14 +94,14 @@ def _sized(note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Or
 
 def _mouth(note: notes.Counterdrill, group: tuple[notes.Feature, ...]) -> Given | None:
     if note.diameter and note.diameter.value is not None:
-        return said(note.diameter, MOUTH)
+        return stated(note.diameter, MOUTH)
     written = (
         one.diameter
         for one in group
         if isinstance(one, notes.Countersink | notes.Hole) and one.diameter
     )
     size = next(written, None)
-    return said(size, MOUTH) if size and size.value is not None else None
+    return stated(size, MOUTH) if size and size.value is not None else None
 
 
 def _proposed(drill: CenterDrill | None, order: Order) -> Given | None:
@@ -175,7 +175,7 @@ def _angle(note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Or
     angles = [note.angle, *(one.angle for one in group if isinstance(one, notes.Countersink))]
     size = next((angle for angle in angles if angle), None)
     if size:
-        return said(size, "included angle")
+        return stated(size, "included angle")
     return by_rule(order.shop.rules, "countersink.center_angle", "included angle", kind="angle")
 
 

@@ -144,12 +144,12 @@ def _published(hole_diameter: float, order: Order, other_heads: str) -> Check:
     asked = [rule for rule in every if not rule.rule.endswith(other_heads)]
     broken = [rule for rule in asked if order.edge < rule.length]
     least, most = (order.show(Length(rule.length)) for rule in (asked[0], asked[-1]))
-    told = "; ".join(f"{rule.rule}: {order.show(Length(rule.length))}" for rule in broken)
+    text = "; ".join(f"{rule.rule}: {order.show(Length(rule.length))}" for rule in broken)
     return Check(
         name="published edge distances",
         verdict="look" if broken else "holds",
         sentence=f"Rules for rivet holes ask for {least} to {most}. "
-        + (f"Closer than {told}." if broken else "None is broken."),
+        + (f"Closer than {text}." if broken else "None is broken."),
     )
 
 

@@ -17,7 +17,7 @@ from seatwork.plan.plans import SeatPlan
 from seatwork.plan.play import check_play
 from seatwork.plan.readings import cone_readings
 from seatwork.plan.records import Check, Given
-from seatwork.plan.resolving import by_rule, said
+from seatwork.plan.resolving import by_rule, stated
 from seatwork.plan.rivet_heads import check_rivet_head
 from seatwork.plan.riveting import check_rivet_sheet, rivet_named
 from seatwork.plan.stops import cone_stops
@@ -67,7 +67,7 @@ def chamfer_plan(note: notes.Chamfer, place: Place, base: Base | None, order: Or
     """Plan a chamfer at a hole, or along an edge where there is no hole."""
     rules = order.shop.rules
     angle = (
-        said(note.angle, "included angle")
+        stated(note.angle, "included angle")
         if note.angle
         else by_rule(rules, "chamfer.included_angle", "included angle", kind="angle")
     )
@@ -148,12 +148,13 @@ def _on(seat: Countersink, touched: Given) -> Countersink:
 
 def _leg(note: notes.Chamfer, base: Base | None, order: Order) -> Given:
     if note.leg:
-        return said(note.leg, "leg along the face")
+        return stated(note.leg, "leg along the face")
     if note.diameter and note.diameter.value is not None and base is not None:
         return Given(
             about="leg along the face",
             value=(
-                wider_than_hole(said(note.diameter, "diameter"), base.hole).value - base.hole.value
+                wider_than_hole(stated(note.diameter, "diameter"), base.hole).value
+                - base.hole.value
             )
             / 2,
             source="worked out from the diameter in the print note",

@@ -9,7 +9,7 @@ from seatwork.notes import Counterbore as BoreNote
 from seatwork.notes import Spotface as FaceNote
 from seatwork.plan.countersinks import wider_than_hole
 from seatwork.plan.records import Given
-from seatwork.plan.resolving import said
+from seatwork.plan.resolving import stated
 from seatwork.plan.standing import stand_of
 from seatwork.seats import Counterbore, Spotface
 from seatwork.seats.counterbore_sizes import sized_for
@@ -60,9 +60,9 @@ def size_counterbore(
         If neither note nor screw gives a size.
     """
     listed = None if note.diameter and note.depth else _listed(screw, hole, rules)
-    across = said(note.diameter, DIAMETER) if note.diameter else _part(listed, DIAMETER)
+    across = stated(note.diameter, DIAMETER) if note.diameter else _part(listed, DIAMETER)
     across = wider_than_hole(across, hole)
-    deep = said(note.depth, DEPTH) if note.depth else _deep(note, screw, listed, system, rules)
+    deep = stated(note.depth, DEPTH) if note.depth else _deep(note, screw, listed, system, rules)
     seat = Counterbore(diameter=across.value, depth=deep.value, hole_diameter=hole.value)
     return SizedBore(seat=seat, sizes=(across, deep, pilot(hole, rules)))
 
@@ -77,7 +77,7 @@ def size_spotface(note: FaceNote, *, hole: Given, screw: Screw | None) -> tuple[
     """
     about = "spotface diameter"
     if note.diameter:
-        across = said(note.diameter, about)
+        across = stated(note.diameter, about)
     elif screw and screw.across_flats:
         room = hardware.wrench_socket(screw)
         across = Given(

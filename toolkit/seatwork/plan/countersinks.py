@@ -7,7 +7,7 @@ from seatwork.hardware import Screw
 from seatwork.notes import Countersink as Note
 from seatwork.plan.bounds import bounds_of
 from seatwork.plan.records import Given
-from seatwork.plan.resolving import NOTE, by_rule, said
+from seatwork.plan.resolving import NOTE, by_rule, stated
 from seatwork.plan.riveting import rivet_angle, rivet_diameter, rivet_named
 from seatwork.plan.standing import Stand, stand_of
 from seatwork.seats import Countersink, Head
@@ -97,7 +97,7 @@ def _angle(note: Note, screw: Screw | None, system: str, rules: HouseRules) -> G
             source=screw.source,
             confirmed=screw.confirmed,
         )
-    given = said(note.angle, "included angle")
+    given = stated(note.angle, "included angle")
     if screw is not None and wanted is not None and abs(given.value - wanted) > SAME_ANGLE:
         raise SeatworkError(
             Angle(given.value),
@@ -120,7 +120,7 @@ def _diameter(
 ) -> Given:
     about = "diameter at the face"
     if note.diameter:
-        return wider_than_hole(said(note.diameter, about), hole)
+        return wider_than_hole(stated(note.diameter, about), hole)
     if note.depth:
         return _from_depth(note, hole, angle, about, system, rules)
     found = rivet_named((note,))
@@ -163,7 +163,7 @@ def _from_depth(
     note: Note, hole: Given, angle: Given, about: str, system: str, rules: HouseRules
 ) -> Given:
     assert note.depth is not None
-    depth = said(note.depth, "depth")
+    depth = stated(note.depth, "depth")
     bounds = bounds_of(depth, system=system, rules=rules)
     by_rule = f", limits by {bounds.source}" if bounds.source != depth.source else ""
 
@@ -183,7 +183,7 @@ def _from_depth(
 
 def _depth(note: Note, seat: Countersink, diameter: Given, hole: Given) -> Given:
     if note.depth:
-        return said(note.depth, "depth from the face")
+        return stated(note.depth, "depth from the face")
     limits = depth_limits(
         diameter=Limits(least=diameter.smallest, greatest=diameter.largest),
         hole_diameter=Limits(least=hole.smallest, greatest=hole.largest),

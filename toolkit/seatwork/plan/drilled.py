@@ -20,21 +20,21 @@ EVEN = 1e-6  # mm; two sizes nearer than this are the same
 SYSTEMS = {"in": "inch", "mm": "metric"}
 
 
-def drilled(hole: Given, said: Size) -> Given:
+def drilled(hole: Given, stated: Size) -> Given:
     """Name the drill of a hole that the note gives by its size.
 
     Parameters
     ----------
     hole : Given
         The hole as the note says it.
-    said : Size
+    stated : Size
         Its size in the note: the drills of its own unit come first, and that of a nominal
         size before any other within the limits.
     """
     if hole.name:
         return hole
-    system = SYSTEMS[said.unit]
-    named = hardware.drills_of(hole.value, system) if said.least is None else ()
+    system = SYSTEMS[stated.unit]
+    named = hardware.drills_of(hole.value, system) if stated.least is None else ()
     if hole.least is not None and hole.greatest is not None:
         own = (one for one in named if one.system == system)
         inside = [one for one in own if hole.least - EVEN <= one.diameter <= hole.greatest]
@@ -42,10 +42,10 @@ def drilled(hole: Given, said: Size) -> Given:
     if not named:
         return hole
     near = f", nearest drill held here, an {named[0].system} one"
-    told = hardware.beside(named)
+    others = hardware.beside(named)
     foreign = named[0].system != system
     return replace(
-        hole, name=named[0].name, beside=told, source=hole.source + (near if foreign else "")
+        hole, name=named[0].name, beside=others, source=hole.source + (near if foreign else "")
     )
 
 

@@ -61,8 +61,8 @@ def check_flange(note: notes.Spotface, order: Order) -> Iterator[Check]:
     if least is None:
         return
     if order.thickness is None:
-        told = order.show_length(least)
-        sentence = f"Measure the flange at the low side: less the cut there it must leave {told}."
+        shown = order.show_length(least)
+        sentence = f"Measure the flange at the low side: less the cut there it must leave {shown}."
         yield Check(name="least flange", verdict="look", sentence=f"Not looked at. {sentence}")
         return
     cut = order.shop.rules.number(SCALE) if note.depth is None else note.depth.value or 0.0
@@ -72,15 +72,15 @@ def check_flange(note: notes.Spotface, order: Order) -> Iterator[Check]:
 
 def _flange(left: float, least: float, over: float, order: Order) -> Check:
     show = order.show_length
-    told = f"Cleaned up, {show(left)} is left at the low side; the note wants {show(least)}"
+    text = f"Cleaned up, {show(left)} is left at the low side; the note wants {show(least)}"
     if over >= -EVEN:
         return Check(
-            name="least flange", verdict="holds", sentence=f"{told}: {show(max(over, 0.0))} over."
+            name="least flange", verdict="holds", sentence=f"{text}: {show(max(over, 0.0))} over."
         )
     return Check(
         name="least flange",
         verdict="stop",
-        sentence=f"{told}.",
+        sentence=f"{text}.",
         question=f"Cleaning up leaves a flange of {show(left)}, and {show(least)} is wanted: may "
         "it be less, or may the ring stay unclean?",
     )

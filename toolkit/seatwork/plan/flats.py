@@ -15,7 +15,7 @@ from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.readings import bore_readings, face_readings
 from seatwork.plan.records import Check, Given
-from seatwork.plan.resolving import said
+from seatwork.plan.resolving import stated
 from seatwork.plan.room import check_pilot, check_room
 from seatwork.plan.stops import depth_stop, flat_stops
 from seatwork.plan.under_head import check_corner, check_fillet, fillet_sizes
@@ -94,7 +94,7 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
             place.hole("the spotface"),
             across,
             pilot(hole, order.shop.rules),
-            *_said_depths(note),
+            *_stated_depths(note),
             *clean_up_sizes(note, seat, order),
         ),
         shape=seat,
@@ -123,7 +123,7 @@ def _is_piloted(best: Choice) -> bool:
     return best.tool.pilot_diameter is not None
 
 
-def _said_depths(note: notes.Spotface) -> tuple[Given, ...]:
-    depth = (said(note.depth, "depth from the face"),) if note.depth else ()
-    left = (said(note.left, "flange to be left"),) if note.left else ()
+def _stated_depths(note: notes.Spotface) -> tuple[Given, ...]:
+    depth = (stated(note.depth, "depth from the face"),) if note.depth else ()
+    left = (stated(note.left, "flange to be left"),) if note.left else ()
     return (*depth, *left)

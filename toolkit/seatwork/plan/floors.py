@@ -103,7 +103,7 @@ def on_floor(plan: SeatPlan, floor: Given | None) -> SeatPlan:
     return replace(
         plan,
         title=f"{plan.title}, on the counterbore floor",
-        sizes=tuple(told for size in plan.sizes for told in _size(size, floor)),
+        sizes=tuple(found for size in plan.sizes for found in _size(size, floor)),
         stops=tuple(_stop(one) for one in plan.stops if one.touch == HOLE_EDGE),
         readings=tuple(_reading(one) for one in plan.readings if one.instrument == "caliper"),
     )

@@ -54,12 +54,12 @@ def check_head(
 def _check_angle(sized: SizedCountersink, screw: Screw, show: Show) -> Check:
     angles = screw.angle_range
     head = screw.head.included_angle
-    told = f"{show(Angle(angles[0]))} to {show(Angle(angles[1]))}" if angles else show(Angle(head))
+    text = f"{show(Angle(angles[0]))} to {show(Angle(angles[1]))}" if angles else show(Angle(head))
     seat = show(Angle(sized.seat.included_angle))
     return Check(
         name="angle against the screw",
         verdict="holds",
-        sentence=f"The seat is {seat} included, the head {told}.",
+        sentence=f"The seat is {seat} included, the head {text}.",
     )
 
 
@@ -84,13 +84,13 @@ def _check_edge(sized: SizedCountersink, screw: Screw, show: Show) -> Iterator[C
 def _check_greatest(sized: SizedCountersink, screw: Screw, rules: HouseRules, show: Show) -> Check:
     sits, stand = fit(screw.head, sized.seat), sized.stand
     assert stand is not None
-    highest = stand.highest if stand.said else rules.number(PROUD)
+    highest = stand.highest if stand.stated else rules.number(PROUD)
     level = sits.state == "flush" and stand.lowest <= 0 <= highest
     inside = level or stand.lowest - SLIGHT <= sits.amount <= highest + SLIGHT
     stands = _stands(sits.amount, sits.state, show)
     rule = "house rule " + (PROUD if sits.amount > 0 else BELOW)
-    against = "the flushness in the note" if stand.said else rule
-    other = ": which governs?" if stand.said else ". Is it meant?"
+    against = "the flushness in the note" if stand.stated else rule
+    other = ": which governs?" if stand.stated else ". Is it meant?"
     question = f"In this seat the greatest head is {stands}, against {against}{other}"
     return Check(
         name="greatest head",
@@ -103,7 +103,7 @@ def _check_greatest(sized: SizedCountersink, screw: Screw, rules: HouseRules, sh
 def _check_ends(sized: SizedCountersink, screw: Screw, show: Show) -> Iterator[Check]:
     """Look at the head in the seat's own limits, where the note gives both it and flushness."""
     across, stand = sized.sizes[1], sized.stand
-    if stand is None or not stand.said or across.smallest == across.largest:
+    if stand is None or not stand.stated or across.smallest == across.largest:
         return
     ends = [fit(screw.head, replace(sized.seat, diameter=one)).amount for one in _ends(across)]
     if stand.lowest - SLIGHT <= ends[1] and ends[0] <= stand.highest + SLIGHT:
@@ -129,16 +129,16 @@ def _check_steepest(
     if head.included_angle == screw.head.included_angle:
         return
     sits, stand = fit(head, sized.seat), sized.stand
-    said = stand is not None and stand.said
-    highest = stand.highest if stand is not None and said else rules.number(PROUD)
-    if sits.amount <= highest + SLIGHT or (sits.state == "flush" and not said):
+    stated = stand is not None and stand.stated
+    highest = stand.highest if stand is not None and stated else rules.number(PROUD)
+    if sits.amount <= highest + SLIGHT or (sits.state == "flush" and not stated):
         return
     yield Check(
         name="steepest head",
         verdict="look",
         sentence=f"A head of {show(Angle(head.included_angle))}, the least of its range, would be "
         f"{_stands(sits.amount, sits.state, show)}, carried on the {sits.contact}"
-        f"{', outside what the note allows' if said else ''}: try the job's own screw before the "
+        f"{', outside what the note allows' if stated else ''}: try the job's own screw before the "
         "part.",
     )
 

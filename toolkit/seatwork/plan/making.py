@@ -16,7 +16,7 @@ from seatwork.plan.open import assumptions_of, questions_of
 from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import place_of
 from seatwork.plan.plans import Plan, SeatPlan
-from seatwork.plan.resolving import said, screw_for
+from seatwork.plan.resolving import screw_for, stated
 from seatwork.plan.setups import setups_of
 from seatwork.plan.sides import by_side
 from seatwork.plan.threads import label
@@ -211,7 +211,7 @@ def _counterdrill(
 
 
 def _edge_plan(note: notes.EdgeBreak, order: Order) -> SeatPlan:
-    sizes = (said(note.size, "edge break"),) if note.size else ()
+    sizes = (stated(note.size, "edge break"),) if note.size else ()
     name = "break the edges" if note.edges else "take off the burrs"
     return SeatPlan(
         title=name,

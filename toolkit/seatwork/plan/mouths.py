@@ -6,7 +6,7 @@ from seatwork import notes
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.order import Order
 from seatwork.plan.records import Given
-from seatwork.plan.resolving import by_rule, said
+from seatwork.plan.resolving import by_rule, stated
 from seatwork.seats import Chamfer, Countersink
 
 ANGLE, OVER = "tapped_hole.chamfer_angle", "tapped_hole.chamfer_over"
@@ -29,12 +29,12 @@ def mouth_of(
         With the house rules.
     """
     angle = (
-        said(note.angle, "included angle")
+        stated(note.angle, "included angle")
         if note is not None and note.angle
         else by_rule(order.shop.rules, ANGLE, "included angle", kind="angle")
     )
     if isinstance(note, notes.Chamfer) and note.leg and not note.diameter:
-        return _by_leg(said(note.leg, "leg along the face"), angle, hole)
+        return _by_leg(stated(note.leg, "leg along the face"), angle, hole)
     if isinstance(note, notes.Chamfer):
         note = notes.Countersink(diameter=note.diameter, angle=note.angle, side=note.side)
     if note is not None and (note.diameter or note.depth):

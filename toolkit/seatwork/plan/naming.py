@@ -24,11 +24,11 @@ def rules_of(
     rules : HouseRules
         The rules in force.
     """
-    told = " ".join(
+    sentence = " ".join(
         [*(one.rule for one in assumed), *(text for seat in seats for text in _texts(seat))]
     )
     speeds = any(step.spindle for seat in seats for step in seat.operations)
-    words = {word.rstrip(".,;:)") for word in told.replace("(", " ").split() if "." in word}
+    words = {word.rstrip(".,;:)") for word in sentence.replace("(", " ").split() if "." in word}
     if speeds:
         words |= set(SPEED) | ({CONSTANT} if rules.word(CONSTANT) != "exact" else set())
     return tuple(rule for name, rule in rules.items() if name in words)

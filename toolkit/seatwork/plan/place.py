@@ -11,7 +11,7 @@ from seatwork.plan.blind import Bottom, bottom_of
 from seatwork.plan.order import Order, by_hand, drilling
 from seatwork.plan.reaming import drilled_under, reamed_hole
 from seatwork.plan.records import Given, Operation
-from seatwork.plan.resolving import hole_for, said
+from seatwork.plan.resolving import hole_for, stated
 from seatwork.plan.riveting import rivet_hole, rivet_named
 
 LEAD_OVER = 12.7  # mm; over 1/2 in a lead drill goes first (common practice, no source)
@@ -129,7 +129,7 @@ def _floor_break(group: tuple[notes.Feature, ...]) -> Given | None:
         across = one.diameter.value
         on_floor = one.measured_from == FLOOR or any(across and across < bore for bore in bores)
         if across and on_floor:
-            return said(one.diameter, "break at the floor")
+            return stated(one.diameter, "break at the floor")
     return None
 
 

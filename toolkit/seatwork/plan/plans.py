@@ -110,9 +110,9 @@ class SeatPlan(Shown):
 
     def placed_rows(self, system: str = "inch") -> Rows:
         """Return what is said of the seat itself beside what to set, each line with its place."""
-        return Rows(replace(row, place=self.place) for row in self._said(system))
+        return Rows(replace(row, place=self.place) for row in self._stated(system))
 
-    def _said(self, system: str) -> Iterator[Row]:
+    def _stated(self, system: str) -> Iterator[Row]:
         yield from self.check_rows()
         yield from self.reading_rows(system)
         yield from (Row(label="note", text=text, kind="note") for text in self.advice)

@@ -17,7 +17,7 @@ def check_play(best: Choice | None, hole: float, order: Order) -> Iterator[Check
         return
     play, greatest = hole - pilot, order.shop.rules.number(GREATEST)
     holds = play <= greatest + EVEN
-    told = f"The pilot, {order.show_length(pilot)}, is {order.show_length(play)} under its hole"
+    text = f"The pilot, {order.show_length(pilot)}, is {order.show_length(play)} under its hole"
     if not holds:
-        told += f", over house rule {GREATEST}: the cone may lie off the hole by half of it"
-    yield Check(name="play of the pilot", verdict="holds" if holds else "look", sentence=f"{told}.")
+        text += f", over house rule {GREATEST}: the cone may lie off the hole by half of it"
+    yield Check(name="play of the pilot", verdict="holds" if holds else "look", sentence=f"{text}.")

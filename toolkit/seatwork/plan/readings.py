@@ -68,7 +68,7 @@ def _head(sized: SizedCountersink, screw: Screw, across: Given) -> Reading:
 def _window_said(sized: SizedCountersink) -> bool:
     """Tell whether the note says where the head may stand, and so sizes the seat."""
     own = any(size.noted for size in sized.sizes if size.about in SIZED_BY)
-    return sized.stand is not None and sized.stand.said and not own
+    return sized.stand is not None and sized.stand.stated and not own
 
 
 def _ball(seat: Countersink, face: Reading, system: str) -> tuple[Reading, ...]:

@@ -10,7 +10,7 @@ from seatwork.plan.blind import ROOM, Bottom
 from seatwork.plan.drilled import drilled
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.records import Check, Given, Operation, Reading
-from seatwork.plan.resolving import said
+from seatwork.plan.resolving import stated
 from seatwork.quantities import INCH
 from seatwork.units import show_note, show_number
 
@@ -35,17 +35,17 @@ def reamed_hole(note: notes.Hole) -> Given:
             "REAM", "the note gives the reamed hole no size", "ask for it, with its limits"
         )
     try:
-        return said(note.diameter, HOLE)
+        return stated(note.diameter, HOLE)
     except SeatworkError:
         if not note.diameter.fit:
             raise
-        return said(replace(note.diameter, fit=""), HOLE)
+        return stated(replace(note.diameter, fit=""), HOLE)
 
 
 def drilled_under(note: notes.Hole | None, reamed: Given, order: Order) -> Given:
     """Return the drill under a reamer: the note's, else by the house rule."""
     if note is not None and note.diameter is not None:
-        return drilled(said(note.diameter, UNDER), note.diameter)
+        return drilled(stated(note.diameter, UNDER), note.diameter)
     drill = hardware.drill_under(reamed.value, system=order.system, rules=order.shop.rules)
     return Given(
         about=UNDER,
@@ -96,15 +96,15 @@ def _blind(note: notes.Hole, bottom: Bottom | None, order: Order) -> Iterator[Ch
     """Look at whether the drill goes deep enough beyond the reamed part."""
     if bottom is None or note.depth is None:
         return
-    name, room = "room below the reamer", bottom.depth.value - said(note.depth, HOLE).largest
-    wanted, told = order.shop.rules.number(ROOM), order.show_length(abs(room))
+    name, room = "room below the reamer", bottom.depth.value - stated(note.depth, HOLE).largest
+    wanted, shown = order.shop.rules.number(ROOM), order.show_length(abs(room))
     if room < 0:
-        sentence = f"The reamed depth is {told} deeper than its drill."
+        sentence = f"The reamed depth is {shown} deeper than its drill."
         asks = f"{sentence} Which yields?"
         yield Check(name=name, verdict="stop", sentence=sentence, question=asks)
         return
     holds = room >= wanted - NEAR
-    sentence = f"The drill goes {told} deeper than the reamer; house rule {ROOM} asks for "
+    sentence = f"The drill goes {shown} deeper than the reamer; house rule {ROOM} asks for "
     yield Check(
         name=name,
         verdict="holds" if holds else "look",
@@ -114,13 +114,13 @@ def _blind(note: notes.Hole, bottom: Bottom | None, order: Order) -> Iterator[Ch
 
 def _left(reamed: Given, drilled: Given, order: Order) -> Check:
     name, left = LEFT, reamed.value - drilled.value
-    told = order.show_length(abs(left))
+    shown = order.show_length(abs(left))
     under, over = drilled.name or order.show_length(drilled.value), order.show_length(reamed.value)
     if LEAST - NEAR <= left <= MOST + NEAR:
         low, high = (order.show_length(one) for one in HAND)
-        sentence = f"{told} is left for a machine reamer; a hand reamer wants {low} to {high}."
+        sentence = f"{shown} is left for a machine reamer; a hand reamer wants {low} to {high}."
         return Check(name=name, verdict="holds", sentence=sentence)
-    what = f"only {told}" if 0 < left < LEAST else told
+    what = f"only {shown}" if 0 < left < LEAST else shown
     sentence = (
         f"The drill {under} leaves {what} for the reamer of {over}."
         if left > 0

@@ -61,7 +61,7 @@ def screw_named(text: str) -> Screw:
     return hardware.screw(text)
 
 
-def said(size: Size, about: str) -> Given:
+def stated(size: Size, about: str) -> Given:
     """Return a size of the note with its limits; a drill's name is looked up.
 
     Raises
@@ -123,7 +123,7 @@ def hole_for(
         The hole with its source; None where neither note nor screw tells.
     """
     if feature and feature.diameter:
-        return drilled(said(feature.diameter, "hole"), feature.diameter)
+        return drilled(stated(feature.diameter, "hole"), feature.diameter)
     if thread:
         tap = hardware.tap_drill(thread_name(thread))
         return Given(

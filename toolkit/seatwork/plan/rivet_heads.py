@@ -35,17 +35,17 @@ def check_rivet_head(plan: SeatPlan, note: notes.Countersink, rivet: Rivet, orde
         fit(rivet.head, replace(seat, diameter=one)).amount
         for one in (across.smallest, across.value, across.largest)
     )
-    told = f"The rivet's head, from memory, sits {_stands(high, order)} to {_stands(low, order)}."
+    text = f"The rivet's head, from memory, sits {_stands(high, order)} to {_stands(low, order)}."
     window = note.head.window if note.head else None
     if window is None:
-        return Check(name=NAME, verdict="look", sentence=f"{told} Try the job's own rivet.")
+        return Check(name=NAME, verdict="look", sentence=f"{text} Try the job's own rivet.")
     least, most = window[0] - NEAR, window[1] + NEAR
     if least <= low and high <= most:
-        return Check(name=NAME, verdict="holds", sentence=told)
+        return Check(name=NAME, verdict="holds", sentence=text)
     if least <= aim <= most:
-        return Check(name=NAME, verdict="look", sentence=f"{told} The note allows less.")
-    asks = f"{told} The note wants it elsewhere: does the seat's diameter hold, or the head?"
-    return Check(name=NAME, verdict="stop", sentence=told, question=asks)
+        return Check(name=NAME, verdict="look", sentence=f"{text} The note allows less.")
+    asks = f"{text} The note wants it elsewhere: does the seat's diameter hold, or the head?"
+    return Check(name=NAME, verdict="stop", sentence=text, question=asks)
 
 
 def _stands(amount: float, order: Order) -> str:

@@ -44,10 +44,10 @@ def check_pilot(seat: Counterbore, screw: Screw | None, order: Order) -> Check:
         greatest_clearance=max(LOOSEST_PILOT, clearance),
         solid_tools=tools,
     )
-    return _told(found, seat, screw, order)
+    return _text_of(found, seat, screw, order)
 
 
-def _told(found: Pilot, seat: Counterbore, screw: Screw | None, order: Order) -> Check:
+def _text_of(found: Pilot, seat: Counterbore, screw: Screw | None, order: Order) -> Check:
     size = order.show_length(found.diameter)
     if found.kind == "solid":
         sentence = f"The list has this counterbore with a fixed pilot of {size}."
@@ -72,14 +72,14 @@ def _check_head(seat: Counterbore, screw: Screw, show: Show) -> Check:
     # a list in millimeters and a note in inches may differ by the rounding of the note
     fits = across <= seat.diameter + 1e-6
     verdict = "goes in" if fits else "does not go in"
-    told = f"The {what}, {show(Length(across))}, {verdict}."
+    text = f"The {what}, {show(Length(across))}, {verdict}."
     if fits:
-        return Check(name=name, verdict="holds", sentence=told)
+        return Check(name=name, verdict="holds", sentence=text)
     boss = f" {_boss(screw, show)}" if screw.across_flats else ""
     return Check(
         name=name,
         verdict="stop",
-        sentence=f"{told} A larger counterbore on this hole wants an interchangeable pilot.{boss}",
+        sentence=f"{text} A larger counterbore on this hole wants an interchangeable pilot.{boss}",
         question=f"The counterbore, {show(Length(seat.diameter))}, is too small for the {what}, "
         f"{show(Length(across))}: a larger one, another screw, or a raised boss?",
     )

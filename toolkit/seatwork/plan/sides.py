@@ -77,14 +77,14 @@ def by_side(features: Sequence[notes.Feature]) -> Iterator[notes.Feature]:
 
 def on_side(note: notes.Feature, seat: SeatPlan) -> SeatPlan:
     """Say in the title, at the stop and in the checks on which side of the part a seat lies."""
-    told = replace(seat, checks=(*_which(note), *seat.checks))
+    changed = replace(seat, checks=(*_which(note), *seat.checks))
     if not note.side:
-        return told
+        return changed
     title = f"{seat.title}, {note.side} side{'s' * (note.side == 'both')}"
-    told = replace(told, title=title, side=note.side)
+    changed = replace(changed, title=title, side=note.side)
     if note.side != FAR:
-        return told
-    return replace(told, stops=tuple(_anew(stop) for stop in seat.stops))
+        return changed
+    return replace(changed, stops=tuple(_anew(stop) for stop in seat.stops))
 
 
 def _floor_or_depth(note: notes.Feature) -> bool:
@@ -129,19 +129,19 @@ def opposed(cuts: Sequence[Cut], place: Place, order: Order) -> list[Cut]:
         The same; the first bears what was looked at, and the straight land left.
     """
     near, far = _deepest(cuts, far=False), _deepest(cuts, far=True)
-    told = [_asked_if_blind(cut, place) for cut in cuts]
+    planned = [_asked_if_blind(cut, place) for cut in cuts]
     if _faced(cuts, far=False) and _faced(cuts, far=True):
-        return [_with_check(told[0], FLANGE), *told[1:]]
+        return [_with_check(planned[0], FLANGE), *planned[1:]]
     if near is None or far is None or not _share_holes(cuts, place):
-        return told
-    told = [_without_one_sided(cut) for cut in told]
+        return planned
+    planned = [_without_one_sided(cut) for cut in planned]
     check, sizes = _both(near, far, place, order)
-    first = told[0].seat
-    told[0] = replace(
-        told[0],
+    first = planned[0].seat
+    planned[0] = replace(
+        planned[0],
         seat=replace(first, checks=(check, *first.checks), sizes=(*first.sizes, *sizes)),
     )
-    return told
+    return planned
 
 
 def _share_holes(cuts: Sequence[Cut], place: Place) -> bool:
@@ -221,18 +221,18 @@ def _meeting(found: BothSides, name: str, order: Order) -> Check:
 def _land(found: BothSides, order: Order) -> Check:
     share = order.shop.rules.number(SHARE)
     holds = found.share <= share
-    told = f"Straight hole left between the two seats: {order.show(Length(found.land))}; they take"
-    taken = f"{told} {found.share:.2f} of the thickness"
+    text = f"Straight hole left between the two seats: {order.show(Length(found.land))}; they take"
+    taken = f"{text} {found.share:.2f} of the thickness"
     why = f", within house rule {SHARE}." if holds else f", over house rule {SHARE}: ask."
     return Check(name=LAND, verdict="holds" if holds else "look", sentence=f"{taken}{why}")
 
 
 def _floor(found: BothSides, place: Place, order: Order) -> Check:
-    told = f"Floor left between the two counterbores: {order.show(Length(found.land))}"
+    text = f"Floor left between the two counterbores: {order.show(Length(found.land))}"
     if place.screw is None:
-        sentence = f"{told}. How thick is enough is the designer's: ask."
+        sentence = f"{text}. How thick is enough is the designer's: ask."
         return Check(name=BETWEEN, verdict="look", sentence=sentence)
     least = order.shop.rules.number(FLOOR_RULE) * place.screw.thread.diameter
     holds = found.land >= least
     why = "." if holds else f", under house rule {FLOOR_RULE}: ask."
-    return Check(name=BETWEEN, verdict="holds" if holds else "look", sentence=f"{told}{why}")
+    return Check(name=BETWEEN, verdict="holds" if holds else "look", sentence=f"{text}{why}")

@@ -22,7 +22,7 @@ class Stand:
         Places of the greatest head [mm].
     source : str
         Who says so, in words that follow "the greatest head".
-    said : bool
+    stated : bool
         Whether the note gives the numbers; the house rules do otherwise.
     """
 
@@ -30,7 +30,7 @@ class Stand:
     aim: float
     highest: float
     source: str
-    said: bool
+    stated: bool
 
 
 def stand_of(head: Head | None, *, system: str, rules: HouseRules) -> Stand:
@@ -57,7 +57,7 @@ def stand_of(head: Head | None, *, system: str, rules: HouseRules) -> Stand:
     """
     window = head.window if head else None
     if window is not None:
-        return _said(*_widened(*window, rules.number(TITLE_BLOCK[system])), rules)
+        return _stated(*_widened(*window, rules.number(TITLE_BLOCK[system])), rules)
     if head is not None and head.state == "proud":
         raise SeatworkError(
             "PROUD", "the note does not say how far", "ask how far the head may stand proud"
@@ -70,18 +70,18 @@ def stand_of(head: Head | None, *, system: str, rules: HouseRules) -> Stand:
         highest=0.0,
         source=f"{'mid-way ' if middle else ''}from flush down, to house rule {BELOW}, "
         f"aimed at by house rule {AIM}",
-        said=False,
+        stated=False,
     )
 
 
-def _said(lowest: float, highest: float, rules: HouseRules) -> Stand:
+def _stated(lowest: float, highest: float, rules: HouseRules) -> Stand:
     # a wider seat lets the head down, so the band runs from the highest place to the lowest
     return Stand(
         lowest=lowest,
         aim=aim_between(highest, lowest, rules, cone=True),
         highest=highest,
         source=f"by house rule limits.aim between its limits, as the {NOTE} says",
-        said=True,
+        stated=True,
     )
 
 

@@ -14,7 +14,7 @@ from seatwork.notes import Spotface
 from seatwork.plan.bounds import Bounds, bounds_of
 from seatwork.plan.order import Order
 from seatwork.plan.records import Given, Stop
-from seatwork.plan.resolving import said
+from seatwork.plan.resolving import stated
 from seatwork.seats import Counterbore, Countersink
 from seatwork.seats.touching_off import Limits, diameter_error
 from seatwork.seats.travels import travel_for_every_hole, travel_limits
@@ -111,7 +111,7 @@ def depth_stop(note: Spotface, *, order: Order, best: Choice | None) -> tuple[St
     """Return the touch-off of a spotface whose note gives a depth."""
     if note.depth is None or note.depth.value is None or not note.depth.value > 0:
         return ()
-    return _flat(note.depth.value, said(note.depth, "depth from the face"), order, best)
+    return _flat(note.depth.value, stated(note.depth, "depth from the face"), order, best)
 
 
 def _flat(travel: float, deep: Given, order: Order, best: Choice | None) -> tuple[Stop, ...]:

@@ -14,7 +14,7 @@ from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Given, Operation, Reading
-from seatwork.plan.resolving import said, thread_name
+from seatwork.plan.resolving import stated, thread_name
 from seatwork.units import show_note, show_number
 
 DEPTH, IN_METAL = "full thread from the face", "full thread in the metal"
@@ -55,7 +55,7 @@ def threaded(place: Place, floor: Given | None, order: Order) -> Threaded:
     assert note is not None
     found = hardware.pitched(thread_name(note))
     assert found.pitch is not None
-    depth = said(note.depth, DEPTH) if note.depth is not None else None
+    depth = stated(note.depth, DEPTH) if note.depth is not None else None
     if depth is None and place.through and order.thickness is not None:
         deep = order.thickness - (floor.value if floor else 0.0)
         return Threaded(label=label(note), thread=found, depth=None, in_metal=deep, room=None)
@@ -218,7 +218,7 @@ def _share(found: Threaded, place: Place, order: Order) -> Iterator[Check]:
     share = hardware.share_of_thread(found.thread, hole.value)
     assert share is not None
     low, high = order.shop.rules.number(LOW), order.shop.rules.number(HIGH)
-    told = f"{show_number(100 * share, 0)} % of full thread"
+    text = f"{show_number(100 * share, 0)} % of full thread"
     name = "percent of thread"
     if not 0 < share < 1:
         drill = order.show_length(hole.value)
@@ -228,7 +228,7 @@ def _share(found: Threaded, place: Place, order: Order) -> Iterator[Check]:
         return
     inside = low <= share <= high
     why = "." if inside else f": house rules {LOW} and {HIGH} ask for {low:.0%} to {high:.0%}."
-    yield Check(name=name, verdict="holds" if inside else "look", sentence=f"{told}{why}")
+    yield Check(name=name, verdict="holds" if inside else "look", sentence=f"{text}{why}")
 
 
 def _room(found: Threaded, place: Place, order: Order) -> Iterator[Check]:
@@ -242,11 +242,11 @@ def _room(found: Threaded, place: Place, order: Order) -> Iterator[Check]:
         asks = f"The thread is {deeper}: which yields?"
         yield Check(name=LEAD, verdict="stop", sentence=sentence, question=asks)
         return
-    told = f"{order.show_length(room.room)}, {pitches}"
-    sentence = f"{told}: {words.LEADS[room.tap, room.chips]}"
+    text = f"{order.show_length(room.room)}, {pitches}"
+    sentence = f"{text}: {words.LEADS[room.tap, room.chips]}"
     yield Check(name=LEAD, verdict=room.verdict, sentence=sentence)
     if note.tap in ("plug", "taper") and room.tap != "plug":
-        sentence = f"The note asks for a {note.tap} tap, and {told} want a bottoming tap after it."
+        sentence = f"The note asks for a {note.tap} tap, and {text} want a bottoming tap after it."
         yield Check(name="kind of tap", verdict="look", sentence=sentence)
 
 

@@ -73,8 +73,8 @@ def left_out(
     codes : tuple of str
         Codes of the course outline that it serves.
     """
-    said = {"id": name, "why": why, "remedy": remedy, "codes": codes, "version": 0}
-    return type("LeftOut", (LeftOut,), said)
+    content = {"id": name, "why": why, "remedy": remedy, "codes": codes, "version": 0}
+    return type("LeftOut", (LeftOut,), content)
 
 
 def described(folder: Path) -> dict[str, type[LeftOut]]:
@@ -86,8 +86,8 @@ def described(folder: Path) -> dict[str, type[LeftOut]]:
     found = {}
     for path in sorted(folder.glob("*.py")):
         for kind in _classes(path):
-            said = dict(_said(kind))
-            name, codes = said.get("id"), said.get("codes", ())
+            stated = dict(_stated(kind))
+            name, codes = stated.get("id"), stated.get("codes", ())
             if isinstance(name, str) and isinstance(codes, tuple):
                 found[name] = left_out(name, codes=tuple(map(str, codes)))
     return found
@@ -102,7 +102,7 @@ def _classes(path: Path) -> list[ast.ClassDef]:
     return [node for node in tree.body if isinstance(node, ast.ClassDef)]
 
 
-def _said(kind: ast.ClassDef) -> Iterator[tuple[str, Any]]:
+def _stated(kind: ast.ClassDef) -> Iterator[tuple[str, Any]]:
     for node in kind.body:
         targets = node.targets if isinstance(node, ast.Assign) else []
         if isinstance(node, ast.AnnAssign) and node.value is not None:

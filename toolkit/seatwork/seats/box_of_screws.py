@@ -86,13 +86,13 @@ class SeatRange:
                 f" face keep every head flush or up to {show(Length(self.below))} below."
             )
         return (
-            f"No seat does it for every screw: in one seat {_told(self.lowest_head, show)} lies"
-            f" {show(Length(self.spread))} lower than {_told(self.highest_head, show)}, and only"
+            f"No seat does it for every screw: in one seat {_text_of(self.lowest_head, show)} lies"
+            f" {show(Length(self.spread))} lower than {_text_of(self.highest_head, show)}, and only"
             f" {show(Length(self.below))} is allowed. Try the screws you will use, or sort them."
         )
 
 
-def _told(head: Head, show: Callable[[object], str]) -> str:
+def _text_of(head: Head, show: Callable[[object], str]) -> str:
     edge = "" if head.edge_diameter is None else f", edge {show(Length(head.edge_diameter))}"
     sharp = show(Length(head.sharp_diameter))
     return f"the {show(Angle(head.included_angle))} head (theoretical sharp {sharp}{edge})"

@@ -66,12 +66,12 @@ class Capability:
 
     def explain(self) -> str:
         """Say Cp and Cpk with the size of the sample, never without."""
-        told = (
+        text = (
             f"{self.count} parts: Cp {self.cp:.2f}, Cpk {self.cpk:.2f}; the true Cp may be"
             f" anything from {self.cp_low:.2f} to {self.cp_high:.2f}."
         )
         few = f" {self.count} parts are too few to speak of the process." if self.too_few else ""
-        return told + few
+        return text + few
 
 
 def capability(sizes: Sequence[float], *, lower: float, upper: float) -> Capability:

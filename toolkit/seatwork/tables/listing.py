@@ -27,13 +27,13 @@ def listing(*, from_memory: bool = False) -> str:
     """
     listed = sources().to_dict("records")
     lines: list[str] = []
-    told = ""
+    last = ""
     for line in listed:
         if from_memory and line["confirmed"] != "memory":
             continue
         name = line["table"].partition(":")[0]
-        if name != told:
-            told = name
+        if name != last:
+            last = name
             lines += ["", _heading(line)]
         lines.append(_line(line))
     return "\n".join([*lines, "", _summary(listed)])[1:]

@@ -192,9 +192,9 @@ def _known(name: str) -> str:
 
 @cache
 def _sidecar(folder: Path, name: str) -> Table:
-    told = tomllib.loads((folder / f"{name}.toml").read_text(encoding="utf-8"))
-    columns = {column: Column(**entry) for column, entry in told.pop("columns").items()}
-    table = Table(name=name, columns=columns, **told)
+    content = tomllib.loads((folder / f"{name}.toml").read_text(encoding="utf-8"))
+    columns = {column: Column(**entry) for column, entry in content.pop("columns").items()}
+    table = Table(name=name, columns=columns, **content)
     if table.key not in columns:
         raise SeatworkError(name, f"its key {table.key} is no column", "correct the sidecar")
     return table

@@ -41,7 +41,7 @@ def label(number: int, count: int) -> str:
 def answer_box(part: Part, label: str, text: str) -> Any:
     """Make the box of a part, with what was typed."""
     if isinstance(part, ChoicePart):
-        words = {said: word for word, said in part.options}
+        words = {shown: word for word, shown in part.options}
         chosen = part.chosen(text) if text else None
         return widgets.RadioButtons(
             options=words, value=chosen, description=label, layout=widgets.Layout(width="auto")

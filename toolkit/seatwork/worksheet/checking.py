@@ -87,7 +87,7 @@ class _Copy:
 
     def __init__(self, page: Path, scratch: Path) -> None:
         self.page, self.scratch = page, scratch
-        self.told = scratch / "told.json"
+        self.kept = scratch / "findings.json"
         self.sources: list[str] = []
         self.fault = ""
         try:
@@ -103,18 +103,18 @@ class _Copy:
         """Return the page's code between the witness's first cell and its last."""
         place = str(self.page.resolve().parent)
         sit = f"{WITNESS}.sit({place!r}, {str(self.scratch)!r}, {self.page.stem!r})"
-        tell = f"{WITNESS}.tell({str(self.told)!r})"
-        return [*map(_cell, (sit, *self.sources)), _cell(tell, expected=repr(PASSED))]
+        save = f"{WITNESS}.save({str(self.kept)!r})"
+        return [*map(_cell, (sit, *self.sources)), _cell(save, expected=repr(PASSED))]
 
     def outcome(self, ran: list[bool]) -> Outcome:
         """Say what came of the page; `ran` holds for each cell whether nbval passes it."""
         if self.fault:
             return Outcome(passed=False, lines=(self.fault,))
         try:
-            told: dict[str, Any] = json.loads(self.told.read_text(encoding="utf-8"))
+            content: dict[str, Any] = json.loads(self.kept.read_text(encoding="utf-8"))
         except (OSError, ValueError):
             return Outcome(passed=False, lines=(self._ended(ran),))
-        found = Findings(**told)
+        found = Findings(**content)
         passed = found.passed and bool(ran) and all(ran)
         if found.passed and not passed:
             found.faults.append(self._ended(ran))

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from seatwork.errors import SeatworkError
-from seatwork.marking.telling import tell
+from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, Verdict
 from seatwork.shop import wording
 from seatwork.worksheet import watching
@@ -49,7 +49,7 @@ class Entry:
             typed = any(self.desk.answers.of(self.name).parts)
             return (words["marking.saved" if typed else "marking.not_answered"],)
         parts = zip(self.verdicts, self.question.parts, strict=True)
-        return tuple(tell(verdict, part, words) for verdict, part in parts)
+        return tuple(verdict_text(verdict, part, words) for verdict, part in parts)
 
     def keep(self, parts: Sequence[str]) -> None:
         """Save what was typed under this question, at once.

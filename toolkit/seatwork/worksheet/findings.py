@@ -6,7 +6,7 @@ from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import Sheet, given, sheets
-from seatwork.marking.telling import tell
+from seatwork.marking.text import verdict_text
 from seatwork.questions import Verdict
 from seatwork.shop import find, wording
 from seatwork.worksheet.finishing import NotYet
@@ -97,11 +97,11 @@ def _why(error: BaseException) -> str:
         return "it ran too long; look for a loop that never ends."
     if isinstance(error, SeatworkError):
         return plain(str(error))
-    said = f"{type(error).__name__}: {error}"
+    text = f"{type(error).__name__}: {error}"
     if isinstance(error, SyntaxError):
-        said = f"line {error.lineno} cannot be read ({error.msg})"
-    said = plain(said).rstrip(".: ")
-    return f"{said}. Mend that cell, or take it out."
+        text = f"line {error.lineno} cannot be read ({error.msg})"
+    text = plain(text).rstrip(".: ")
+    return f"{text}. Mend that cell, or take it out."
 
 
 def _named(seen: Witness) -> Iterator[str]:
@@ -156,15 +156,15 @@ def _answer(desk: Watched, name: str) -> str:
     if not desk.is_practice:
         return f"{IN_PART} {left}." if left else "answered."
     lead = f"{IN_PART} {left}." if left else "answered, not right yet."
-    return f"{lead} {_told(desk, name, verdicts)}".strip()
+    return f"{lead} {_text_of(desk, name, verdicts)}".strip()
 
 
-def _told(desk: Watched, name: str, verdicts: tuple[Verdict, ...]) -> str:
+def _text_of(desk: Watched, name: str, verdicts: tuple[Verdict, ...]) -> str:
     """Tell of each part that is not right what is known of it."""
     parts, words = desk.question(name).parts, wording()
     return " ".join(
         (f"({LETTERS[number]}) " if len(parts) > 1 else "")
-        + plain(tell(verdict, part, words).removeprefix("Not yet. "), 400)
+        + plain(verdict_text(verdict, part, words).removeprefix("Not yet. "), 400)
         for number, (verdict, part) in enumerate(zip(verdicts, parts, strict=True))
         if not verdict.is_right and verdict.kind != "blank"
     )

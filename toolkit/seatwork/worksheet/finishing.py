@@ -28,11 +28,11 @@ class Finished:
 
 def open_points(verdicts: Mapping[str, tuple[Verdict, ...]]) -> str:
     """Return which questions are open and why; empty if all are right."""
-    blank = [name for name, said in verdicts.items() if any(v.kind == "blank" for v in said)]
+    blank = [name for name, found in verdicts.items() if any(v.kind == "blank" for v in found)]
     wrong = [
         name
-        for name, said in verdicts.items()
-        if name not in blank and not all(verdict.is_right for verdict in said)
+        for name, found in verdicts.items()
+        if name not in blank and not all(verdict.is_right for verdict in found)
     ]
     lines = ((blank, "not answered"), (wrong, "not right"))
     return ", ".join(f"{words}: {' '.join(names)}" for names, words in lines if names)

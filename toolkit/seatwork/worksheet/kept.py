@@ -110,7 +110,7 @@ class Kept:
             fault = "another page has drawn new numbers for it"
             raise SeatworkError(question, fault, "run this cell again to see them")
         if _typed(now) != _typed(shown):
-            fault = f"another page has answered it ({_told(now)})"
+            fault = f"another page has answered it ({_text_of(now)})"
             remedy = "run this cell again to see that answer and go on from it"
             raise SeatworkError(question, fault, remedy)
 
@@ -123,5 +123,5 @@ def _typed(answer: Answer) -> tuple[str, ...]:
     return parts
 
 
-def _told(answer: Answer) -> str:
+def _text_of(answer: Answer) -> str:
     return "; ".join(_typed(answer)) or "its box is empty now"

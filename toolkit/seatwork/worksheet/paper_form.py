@@ -10,7 +10,7 @@ from seatwork.marking import AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST
 from seatwork.marking.handed import HandedOut, Record
 from seatwork.marking.sheets import Item
-from seatwork.marking.telling import tell
+from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, judge_all
 from seatwork.shop import wording
 from seatwork.units import explain
@@ -69,7 +69,7 @@ class PaperForm:
         for name in self.asked:
             self.kept.show(name)
         self.rows.children = [row for asked in self.asked.values() for row in asked.rows]
-        self._say()
+        self._show()
 
     def _next(self, _button: Any) -> None:
         names = list(self.forms)
@@ -87,9 +87,9 @@ class PaperForm:
         except SeatworkError as error:
             self.saved.value = status([explain(error)])
         else:
-            self._say()
+            self._show()
 
-    def _say(self) -> None:
+    def _show(self) -> None:
         done = sum(any(self.file.of(name).parts) for name in self.asked)
         count = f"{self.file.learner}: {done} of {len(self.asked)} typed"
         where = f"saved in {self.folder.name}/{self.file.name}" if done else "nothing saved yet"
@@ -128,4 +128,4 @@ class _Asked:
         words, parts = wording(), self.question.parts
         verdicts = judge_all(self.question, typed)
         for shown, verdict, part in zip(self.verdicts, verdicts, parts, strict=True):
-            shown.value = status([tell(verdict, part, words)])
+            shown.value = status([verdict_text(verdict, part, words)])

@@ -34,20 +34,20 @@ class Route:
     @property
     def first(self) -> str:
         """Say where to begin: the lesson of the first question that was missed."""
-        for _, said, lesson, _ in self.rows:
-            if said != "right":
+        for _, verdict, lesson, _ in self.rows:
+            if verdict != "right":
                 return f"Begin with lesson {lesson}".rstrip("?.") + "."
         return NOTHING_MISSED
 
     def __repr__(self) -> str:
-        lines = [f"{name}: {said} (lesson {lesson})" for name, said, lesson, _ in self.rows]
+        lines = [f"{name}: {verdict} (lesson {lesson})" for name, verdict, lesson, _ in self.rows]
         return "\n".join([*lines, self.first])
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
         from seatwork.rows import plain
 
         rows = [HEADS, ("---",) * 3]
-        rows += [(name, said, _link(lesson, file)) for name, said, lesson, file in self.rows]
+        rows += [(name, verdict, _link(lesson, file)) for name, verdict, lesson, file in self.rows]
         table = "\n".join(f"| {' | '.join(row)} |" for row in rows)
         return {"text/plain": repr(self), "text/markdown": f"{table}\n\n**{plain(self.first)}**"}
 

@@ -23,7 +23,7 @@ def sit(page_folder: str, scratch: str, named: str) -> None:
     shell.events.register("post_run_cell", watching.sitting.look)
 
 
-def tell(path: str) -> str:
+def save(path: str) -> str:
     """Write down what came of the page, and say it in two words (the last cell of a copy)."""
     seen = watching.sitting
     assert seen is not None

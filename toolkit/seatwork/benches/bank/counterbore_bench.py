@@ -147,7 +147,7 @@ class Counterbore(Bench[Outcome]):
         hole = show_both(result.seat.hole_diameter, self.system)
         metric = part.thread.system == "metric"
         deep = ALLOWANCE if result.boss else METRIC_DEPTH if metric else BELOW
-        told = (
+        lines = (
             fact_line(f"{part.name}, height of the head", height.source, height.confirmed),
             fact_line(f"Hole {hole}, {_drilled(at.hole)}", at.hole.source, at.hole.confirmed),
             *_across(result, self.values["way"]),
@@ -160,7 +160,7 @@ class Counterbore(Bench[Outcome]):
             "How thin either may be is for the designer to say.",
             "Thickness, edge distance, the boss as cast and its rim: examples, no source.",
         )
-        return tuple(dict.fromkeys(told))
+        return tuple(dict.fromkeys(lines))
 
     def _socket_sources(self, result: Outcome) -> tuple[str, ...]:
         if result.socket is None:
@@ -211,7 +211,7 @@ def _part(one: Outcome, system: str) -> Tightened:
         second=words.second(one, system),
         cutting=words.cutting(one, system),
         tightening=words.tightening(one, system),
-        text=words.told(one, system),
+        text=words.text_of(one, system),
     )
 
 

@@ -115,7 +115,7 @@ def standing(one: Outcome, system: str) -> str:
     return f"{show_length(abs(one.lies.amount), system)} {where} the face"
 
 
-def told(one: Outcome, system: str) -> str:
+def text_of(one: Outcome, system: str) -> str:
     """Tell all of it, with every number in both systems."""
 
     def both(size: float) -> str:

@@ -128,7 +128,7 @@ class Cutters(Bench[Line]):
 
     def sources(self, result: Line) -> tuple[str, ...]:
         """Tell what the order rests on and, once it is shown, what all the others lack."""
-        told = (
+        lines = (
             "What fits: angle, body over the seat, nose or pilot in the hole, shank in the "
             "machine; sizes by the shop's list of cutters, which your shop can change.",
             "The order: a judgement of the trade by chatter, chip room, rake, burrs, pilot and "
@@ -138,10 +138,10 @@ class Cutters(Bench[Line]):
             "Sheet thickness and seats: examples from the cider mill.",
         )
         if not result.opened:
-            return told
+            return lines
         fits = tuple(f"{one.tool.name}: does it." for one in result.choices.ranked)
         others = tuple(f"{one.tool.name}: {one.sentence}." for one in result.choices.refused)
-        return (*told, *fits, *others, result.choices.would_do)
+        return (*lines, *fits, *others, result.choices.would_do)
 
 
 cutters = Cutters

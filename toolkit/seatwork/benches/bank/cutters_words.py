@@ -69,7 +69,7 @@ def cutters_page(line: Line, system: str) -> CutterChoice:
         lists=_answer(line) if line.opened else (),
         foot=FOOT,
         more=MORE,
-        text=told(line, system),
+        text=text_of(line, system),
     )
 
 
@@ -159,8 +159,8 @@ def _answer(line: Line) -> tuple[tuple[str, tuple[str, ...]], ...]:
     else:
         lists.append((f"{line.letter(best)}  {best.tool.name}", reasoned(best)))
     if picked is not None and picked != best:
-        said = tuple(one for one in reasoned(picked) if not one.startswith("Spindle"))
-        lists.append((f"Your pick: {line.pick}  {picked.tool.name}", said))
+        lines = tuple(one for one in reasoned(picked) if not one.startswith("Spindle"))
+        lists.append((f"Your pick: {line.pick}  {picked.tool.name}", lines))
     rest = [one for one in line.shown if one not in (best, picked)]
     if rest:
         others = tuple(f"{line.letter(one)}: {_short(one)}." for one in rest)
@@ -172,14 +172,14 @@ def reasoned(one: Judged) -> tuple[str, ...]:
     """Tell what speaks for a cutter and against it, weightiest first; or why it does not fit."""
     if isinstance(one, Refusal):
         return (f"{_sentence(one.sentence)}",)
-    told = []
+    lines = []
     for name, reasons in (("For it", one.reasons_for), ("Against it", one.reasons_against)):
         if reasons:
-            said = "; ".join(reason.sentence.rstrip(".") for reason in reasons)
-            told.append(f"{name}: {said.replace(f' ({NOTE})', '')}.")
+            text = "; ".join(reason.sentence.rstrip(".") for reason in reasons)
+            lines.append(f"{name}: {text.replace(f' ({NOTE})', '')}.")
     if one.step is not None and one.step.spindle_speed is not None:
-        told.append(f"Spindle: {show_spindle(one.step.spindle_speed)}.")
-    return tuple(told)
+        lines.append(f"Spindle: {show_spindle(one.step.spindle_speed)}.")
+    return tuple(lines)
 
 
 def _short(one: Judged) -> str:
@@ -194,7 +194,7 @@ def _sentence(text: str) -> str:
     return f"{text[:1].upper()}{text[1:]}."
 
 
-def told(line: Line, system: str) -> str:
+def text_of(line: Line, system: str) -> str:
     """Tell the page, all numbers in both systems."""
     other = "metric" if system == "inch" else "inch"
     asked = f"Which would you take for {line.wanted.where}?"
@@ -202,11 +202,11 @@ def told(line: Line, system: str) -> str:
     tools = [f"{line.letter(one)}: {_listed(one.tool, system)}." for one in line.shown]
     if not line.opened:
         return " ".join([question, *tools])
-    said = [f"{heading(line)}.", question, *tools]
+    lines = [f"{heading(line)}.", question, *tools]
     for title, sentences in _answer(line):
-        said += [f"{title}.", *sentences]
-    said.append(" ".join(FOOT))
-    return " ".join(said)
+        lines += [f"{title}.", *sentences]
+    lines.append(" ".join(FOOT))
+    return " ".join(lines)
 
 
 def _listed(tool: Assembly, system: str) -> str:

@@ -180,16 +180,16 @@ class Edges(Bench[Edge]):
 
     def sources(self, result: Edge) -> tuple[str, ...]:
         """Tell where each number comes from."""
-        told = [
+        lines = [
             "Widths, depths and diameters: plane geometry on the cone, exact; the rim on tilted "
             "and round faces is where the cone meets the face.",
             "Reading 1, the leg along the face, is the one the plan uses; dimensioning "
             "standards want the leg or the angle stated (from memory: check your copy).",
         ]
         if result.note in TAKEN:
-            told += [rule_line(name) for name in dict.fromkeys(TAKEN[result.note])]
-            told.append(rule_line("chamfer.included_angle"))
-        return (*told, "Tilt, shaft and bore are examples from the cider mill: measure your part.")
+            lines += [rule_line(name) for name in dict.fromkeys(TAKEN[result.note])]
+            lines.append(rule_line("chamfer.included_angle"))
+        return (*lines, "Tilt, shaft and bore are examples from the cider mill: measure your part.")
 
 
 def _two_readings(result: Edge, system: str) -> TwoReadings:
@@ -198,7 +198,7 @@ def _two_readings(result: Edge, system: str) -> TwoReadings:
         across_bevel=result.across_bevel,
         width=result.width,
         hole_diameter=result.hole_diameter,
-        note=_said(result, system),
+        note=_stated(result, system),
     )
 
 
@@ -211,7 +211,7 @@ def _all_round(result: Edge, system: str) -> AllRound:
         noted_width=result.along_face.slant_width,
         face=_face(result, system),
         caption=CAPTIONS[result.place],
-        note=_said(result, system),
+        note=_stated(result, system),
     )
 
 
@@ -235,7 +235,7 @@ def _face(result: Edge, system: str) -> str:
     }[result.place]
 
 
-def _said(result: Edge, system: str) -> str:
+def _stated(result: Edge, system: str) -> str:
     """Tell what the print says, and what was taken where it gives no size."""
     width = show_length(result.width, system)
     if result.note not in TAKEN:

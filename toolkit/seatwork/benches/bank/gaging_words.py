@@ -51,7 +51,7 @@ def shown_part(one: Gaged, system: str, *, asked: bool) -> GagedSeat:
         named=_named(one, system),
         heading=heading,
         second=_second(one, system),
-        text=told(one, system, heading),
+        text=text_of(one, system, heading),
     )
 
 
@@ -120,7 +120,7 @@ def _scale(one: Gaged, system: str) -> Scale:
         low=one.least - reach,
         high=one.greatest + reach,
         labels=(least, greatest),
-        said=f"{amount(one, one.value, system)}, give or take {shown}",
+        caption=f"{amount(one, one.value, system)}, give or take {shown}",
     )
 
 
@@ -130,7 +130,7 @@ def _second(one: Gaged, system: str) -> str:
     return f"{ABOUT[one.way].capitalize()}: asked {least} to {greatest}"
 
 
-def told(one: Gaged, system: str, heading: str) -> str:
+def text_of(one: Gaged, system: str, heading: str) -> str:
     """Tell everything in words, lengths in both systems."""
     job = one.job
     value, least, greatest = (

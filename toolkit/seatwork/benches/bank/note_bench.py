@@ -147,9 +147,9 @@ def _page(result: ReadNote, system: str) -> NotePage:
     """Put together what stands on the page."""
     lists = _lists(result, system)
     heading = _heading(result)
-    told = " ".join(f"{title}: {'; '.join(lines).rstrip('.')}." for title, lines in lists)
+    sentence = " ".join(f"{title}: {'; '.join(lines).rstrip('.')}." for title, lines in lists)
     sections = [] if result.error else [_section(seat, result, system) for seat in result.seats]
-    sizes = "; ".join(text for seat in sections if (text := _told(seat)))
+    sizes = "; ".join(text for seat in sections if (text := _text_of(seat)))
     drawn = f" In section: {sizes}." if sizes else ""
     stopped = (result.error.start, result.error.end) if result.error else None
     return NotePage(
@@ -158,7 +158,7 @@ def _page(result: ReadNote, system: str) -> NotePage:
         heading=heading,
         seats=tuple(sections[:2]),
         lists=lists,
-        text=f"Print note: {' / '.join(result.note.split(chr(10)))}. {heading} {told}{drawn}",
+        text=f"Print note: {' / '.join(result.note.split(chr(10)))}. {heading} {sentence}{drawn}",
     )
 
 
@@ -222,7 +222,7 @@ def _section(seat: SeatPlan, result: ReadNote, system: str) -> DrawnSeat:
     )
     known = result.opened or all(given.noted for given in (hole, across, angle) if given)
 
-    def said(given: Given | None, sign: str) -> str:
+    def stated(given: Given | None, sign: str) -> str:
         if given is None:
             return ""
         open_to_see = known or given.noted
@@ -231,18 +231,18 @@ def _section(seat: SeatPlan, result: ReadNote, system: str) -> DrawnSeat:
     places = f", {seat.count} places" if seat.count > 1 else ""
     below = (
         f"{'edge' if hole is None else seat.kind}{places}",
-        ", ".join(part for part in (said(angle, ""), said(hole, "hole ")) if part),
+        ", ".join(part for part in (stated(angle, ""), stated(hole, "hole ")) if part),
     )
     return DrawnSeat(
         shape=seat.shape,
         hole_diameter=hole.value if hole else None,
-        across=said(across, "⌀ ") or said(leg, "leg ") or said(seat.size("edge break"), ""),
-        deep=said(deep, "↧ "),
+        across=stated(across, "⌀ ") or stated(leg, "leg ") or stated(seat.size("edge break"), ""),
+        deep=stated(deep, "↧ "),
         below=tuple(line for line in below if line),
     )
 
 
-def _told(seat: DrawnSeat) -> str:
+def _text_of(seat: DrawnSeat) -> str:
     """Tell a drawn seat in words."""
     parts = (*seat.below, seat.across, seat.deep.replace("↧", "depth"))
     return ", ".join(part for part in parts if part)

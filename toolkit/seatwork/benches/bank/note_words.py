@@ -54,12 +54,12 @@ def size_words(size: Size, system: str) -> str:
         return show_angle(value) if size.unit == "deg" else show_both(value, system)
 
     if size.least is not None and size.greatest is not None:
-        said = f"{show(size.least)} to {show(size.greatest)}"
+        text = f"{show(size.least)} to {show(size.greatest)}"
     elif size.upper or size.lower:
-        said = f"{show(size.value)}, from {show(size.smallest or 0)} to {show(size.largest or 0)}"
+        text = f"{show(size.value)}, from {show(size.smallest or 0)} to {show(size.largest or 0)}"
     else:
-        said = show(size.value)
-    return " ".join(part for part in (BOUNDS.get(size.bound, ""), said, size.fit) if part)
+        text = show(size.value)
+    return " ".join(part for part in (BOUNDS.get(size.bound, ""), text, size.fit) if part)
 
 
 def feature_words(feature: Feature, system: str) -> str:
@@ -127,7 +127,7 @@ def _thread(thread: Thread) -> str:
 
 def _sizes(feature: Feature, system: str) -> list[str]:
     """Tell every size that a feature carries, in the order a print gives them."""
-    said = []
+    lines = []
     for name, shown in (
         ("diameter", "⌀{}"),
         ("leg", "leg {}"),
@@ -142,12 +142,12 @@ def _sizes(feature: Feature, system: str) -> list[str]:
         size = getattr(feature, name, None)
         if isinstance(size, Size):
             sign = shown if size.value is not None else shown.replace("⌀", "")
-            said.append(sign.format(size_words(size, system)))
-    said += [told for name, told in MARKED.items() if getattr(feature, name, False) is True]
+            lines.append(sign.format(size_words(size, system)))
+    lines += [text for name, text in MARKED.items() if getattr(feature, name, False) is True]
     if getattr(feature, "tap", ""):
-        said.append(f"{feature.tap} tap")  # type: ignore[attr-defined]
+        lines.append(f"{feature.tap} tap")  # type: ignore[attr-defined]
     head = getattr(feature, "head", None)
     if head is not None:
         amount = size_words(head.amount, system) if head.amount else ""
-        said.append(" ".join(HEADS[head.state].format(amount=amount).split()))
-    return said
+        lines.append(" ".join(HEADS[head.state].format(amount=amount).split()))
+    return lines

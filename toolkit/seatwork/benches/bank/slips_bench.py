@@ -147,7 +147,7 @@ def _page(result: Looked, system: str) -> FlagPage:
     )
     found = _found(result)
     heading = _heading(result, wrote)
-    told = _told(result, system)
+    lines = _text_of(result, system)
     opened = [f"{title} {' '.join(lines)}" for title, lines in found]
     asked = f"{result.learner} was asked: {result.question.text()}"
     return FlagPage(
@@ -161,7 +161,7 @@ def _page(result: Looked, system: str) -> FlagPage:
             sought=True,
         ),
         found=found,
-        text=" ".join([heading, asked, f"The answer is {told[0]}.", *opened, *told[1:]]),
+        text=" ".join([heading, asked, f"The answer is {lines[0]}.", *opened, *lines[1:]]),
     )
 
 
@@ -206,7 +206,7 @@ def _found(result: Looked) -> tuple[tuple[str, tuple[str, ...]], ...]:
     return (("What to do:", ("Ask the learner to say the steps aloud, and listen.",)),)
 
 
-def _told(result: Looked, system: str) -> list[str]:
+def _text_of(result: Looked, system: str) -> list[str]:
     """Tell the right number and, once opened, what every known slip gives."""
     part = result.part
     right = _both(part.answer, part, system)

@@ -123,22 +123,22 @@ class Speeds(Bench[Turning]):
     def sources(self, result: Turning) -> tuple[str, ...]:
         """Tell where each number comes from, and what others publish."""
         spindle = result.spindle
-        told = [" ".join(rung) + "." for rung in ladder(result, self.system)]
+        lines = [" ".join(rung) + "." for rung in ladder(result, self.system)]
         if spindle.rule:
-            told.append(rule_line(spindle.rule))
+            lines.append(rule_line(spindle.rule))
         if result.cap is not None:
-            told += [rule_line(CAP), rule_line("speeds.countersink_diameter")]
-        told += [rule_line("speeds.range_end"), rule_line("speeds.step")]
-        told.append(fact_line(f"Speeds for {result.material}", spindle.source, spindle.confirmed))
+            lines += [rule_line(CAP), rule_line("speeds.countersink_diameter")]
+        lines += [rule_line("speeds.range_end"), rule_line("speeds.step")]
+        lines.append(fact_line(f"Speeds for {result.material}", spindle.source, spindle.confirmed))
         for one in SPREAD:
             speed = show_number(result.drill * one.ratio, 0)
             what = f"Others: {one.operation} at {Fraction(one.ratio).limit_denominator(100)}"
-            told.append(fact_line(f"{what}, here {speed} rev/min", one.source, one.confirmed))
-        told += [
+            lines.append(fact_line(f"{what}, here {speed} rev/min", one.source, one.confirmed))
+        lines += [
             f"Shortcut {one.name}: {show_number(100 * one.error, 2)} % off. Source: {one.source}."
             for one in SHORTCUTS.values()
         ]
-        return tuple(told)
+        return tuple(lines)
 
 
 speeds = Speeds

@@ -94,16 +94,16 @@ def _heading(result: "Turning") -> tuple[str, str]:
             f"Too fast: the slowest of the {machine} is {show_number(step.next_up or 0.0, 0)}",
             f"Allowed {show_spindle(step.allowed)}: back gear or another machine; do not guess",
         )
-    told = f"set {show_spindle(step.spindle_speed)} on the {machine}"
+    text = f"set {show_spindle(step.spindle_speed)} on the {machine}"
     if result.misread is not None and abs(result.spindle.ratio - 2 / 3) < 1e-3:
         raw, third = (show_number(speed, 0) for speed in (result.spindle.raw, result.misread))
         return (
             f"One third slower is {raw}. One third of it is {third}.",
-            f"The drill turns {show_number(result.drill, 0)}; {told}",
+            f"The drill turns {show_number(result.drill, 0)}; {text}",
         )
     held = f", held by the cap of {show_number(step.allowed, 0)}" if step.limited_by else ""
     down = "set without steps" if _stepless(result) else "the next step down"
-    return told.capitalize(), f"Wanted {show_spindle(step.wanted)}{held}; {down}"
+    return text.capitalize(), f"Wanted {show_spindle(step.wanted)}{held}; {down}"
 
 
 def _cap(result: "Turning") -> tuple[str, str]:

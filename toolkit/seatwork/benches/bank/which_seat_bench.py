@@ -296,8 +296,8 @@ class WhichSeat(Bench[Asked]):
 
     def sources(self, result: Asked) -> tuple[str, ...]:
         """Tell where the sizes come from, once they are shown."""
-        told = "Which seat: common practice, no source."
-        return (told, *result.case.sources) if result.opened else (told,)
+        text = "Which seat: common practice, no source."
+        return (text, *result.case.sources) if result.opened else (text,)
 
 
 def _page(result: Asked, system: str) -> SeatChoice:
@@ -311,8 +311,8 @@ def _page(result: Asked, system: str) -> SeatChoice:
         titles |= {seat: f"{shown}: no" for seat, shown in named.items()}
         lists += tuple((titles[seat], f"It {one.why[seat]}") for seat in order)
         sizes = ", ".join(f"{name} {show_both(size, system)}" for name, size in one.sizes)
-        told = " ".join(f"{title}. {words}" for title, words in lists[1:])
-        text = f"{result.name}. {one.asked} {told} Sizes: {sizes}."
+        sentence = " ".join(f"{title}. {words}" for title, words in lists[1:])
+        text = f"{result.name}. {one.asked} {sentence} Sizes: {sizes}."
     else:
         heading = "Which of the four seats does it want?"
         lists += (("Choose one", "countersink\ncounterbore\nspotface\nchamfer"),)

@@ -251,18 +251,18 @@ class TextLine:
             If there is none, it is too long, or it has characters that no one can see.
         """
         text = given.strip() if isinstance(given, str) else ""
-        said = self.label.lower()
+        sentence = self.label.lower()
         if not text:
-            raise SeatworkError("nothing", f"{said} wants some text", "type or pick one")
+            raise SeatworkError("nothing", f"{sentence} wants some text", "type or pick one")
         if len(text) > self.longest:
-            fault = f"{said} takes {self.longest} characters at most, and here are {len(text)}"
+            fault = f"{sentence} takes {self.longest} characters at most, and here are {len(text)}"
             raise SeatworkError(f"{text[:20]}...", fault, "leave some out")
         breaks = "\n" if self.rows > 1 else ""
         hidden = next((c for c in text if not c.isprintable() and c not in breaks), None)
         if hidden is not None:
             raise SeatworkError(
                 f"U+{ord(hidden):04X}",
-                f"{said} has a character that cannot be seen",
+                f"{sentence} has a character that cannot be seen",
                 "type it anew",
             )
         return text

@@ -204,19 +204,19 @@ class Setup(ABC, Generic[ResultT]):
         """Name another unit system first; the part stays what it is."""
         Look(system=system)
         self._system = system
-        self._tell(frozenset({"system"}))
+        self._notify(frozenset({"system"}))
         return self
 
     def keep(self) -> "Setup[ResultT]":
         """Keep the present state for comparison."""
         self._kept = self._state
-        self._tell(frozenset({"kept"}))
+        self._notify(frozenset({"kept"}))
         return self
 
     def forget(self) -> "Setup[ResultT]":
         """Keep no state for comparison any longer."""
         self._kept = None
-        self._tell(frozenset({"kept"}))
+        self._notify(frozenset({"kept"}))
         return self
 
     def look(self, *, dark: bool = False) -> Look:
@@ -248,14 +248,14 @@ class Setup(ABC, Generic[ResultT]):
             without = {n: v for n, v in given.items() if n != name}
             if self._begin | self._read(without, self._begin) == values:
                 given = without
-        said = [
+        lines = [
             f"{c.name}={c.written(given[c.name], self._system)}"
             for c in self.controls
             if c.name in given
         ]
         if self._system != rules().word("display.system"):
-            said.append(f"system={self._system!r}")
-        return f"benches.{self.name}({', '.join(said)})"
+            lines.append(f"system={self._system!r}")
+        return f"benches.{self.name}({', '.join(lines)})"
 
     def __repr__(self) -> str:
         return self.text
@@ -282,13 +282,13 @@ class Setup(ABC, Generic[ResultT]):
         before, self._state = self._state, state
         names = frozenset(n for n, v in state.values.items() if v != before.values[n])
         try:
-            self._tell(names)
+            self._notify(names)
         except Exception:
             self._state = before
-            self._tell(names)
+            self._notify(names)
             raise
 
-    def _tell(self, names: frozenset[str]) -> None:
+    def _notify(self, names: frozenset[str]) -> None:
         for follower in tuple(self._followers):
             follower.follow(names)
 

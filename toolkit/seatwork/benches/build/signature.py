@@ -45,11 +45,11 @@ def starts(controls: Sequence[Control]) -> dict[str, Any]:
     return {name: value for name, value in begin.items() if value is not None}
 
 
-def documented(said: str, controls: Sequence[Control]) -> str:
+def documented(text: str, controls: Sequence[Control]) -> str:
     """Return a bench's docstring with a line for every parameter, put before its examples."""
     rows = [(one.name, one.kinds, f"{one.label}{one.allowed}.") for one in controls]
     rows += [(name, kind, about) for name, (_, _, kind, about) in COMMON.items()]
     lines = [f"{name} : {kind}\n{fill(about, 96, initial_indent='    ', subsequent_indent='    ')}"
              for name, kind, about in rows]  # fmt: skip
-    head, mark, rest = said.partition("Examples\n--------")
+    head, mark, rest = text.partition("Examples\n--------")
     return f"{head.rstrip()}\n\nParameters\n----------\n" + "\n".join(lines) + f"\n\n{mark}{rest}"

@@ -40,5 +40,5 @@ def assumed_lines(controls: Sequence[Control], values: Mapping[str, Any]) -> Ite
     picks = (one for one in controls if isinstance(one, Pick))
     for found in (one.known(values[one.name]) for one in picks):
         if isinstance(found, Job) and found.fastener:
-            for said in found.fastener.assumptions:
-                yield f"{found.fastener.name}: {said}."
+            for text in found.fastener.assumptions:
+                yield f"{found.fastener.name}: {text}."

@@ -47,7 +47,7 @@ function render({ model, el }) {
     if (!wav || !wav.byteLength) return;
     const bytes = new Uint8Array(wav.buffer, wav.byteOffset, wav.byteLength).slice();
     address = URL.createObjectURL(new Blob([bytes], { type: "audio/wav" }));
-    html(player, "span", `${model.get("said")} `);
+    html(player, "span", `${model.get("caption")} `);
     const audio = html(player, "audio");
     audio.controls = true;
     audio.volume = QUIET;

@@ -30,7 +30,7 @@ class Hearing(anywidget.AnyWidget):
     _css = LOOK
 
     wav = traitlets.Bytes(b"").tag(sync=True)
-    said = traitlets.Unicode("").tag(sync=True)
+    caption = traitlets.Unicode("").tag(sync=True)
 
     def __init__(self, heard: Callable[[], tuple[Sound, str]]) -> None:
         self._heard = heard
@@ -40,12 +40,12 @@ class Hearing(anywidget.AnyWidget):
     def follow(self, names: frozenset[str]) -> None:
         """Take back a sound that is no longer that of the bench."""
         if self.wav and names:
-            self.said, self.wav = "", b""
+            self.caption, self.wav = "", b""
 
     def _asked(self, _widget: Any, content: dict[str, Any], _buffers: Any) -> None:
         """Make the sound when the page asks for it."""
         if content.get("wanted"):
-            sound, self.said = self._heard()
+            sound, self.caption = self._heard()
             self.wav = wav(sound)
 
 

@@ -8,7 +8,7 @@ import ipywidgets
 from seatwork.benches.build.controls import Control, Number, Pick, Switch, TextLine
 from seatwork.benches.build.setup import Setup
 from seatwork.benches.page.pick_box import PickBox
-from seatwork.benches.page.rows import ControlRow, Told
+from seatwork.benches.page.rows import ControlRow, RowState
 
 Attempt = Callable[[Callable[[], Any]], str]
 Ask = Callable[[ControlRow, float | str, str], None]
@@ -64,22 +64,22 @@ class Panel:
         self._fold.description = "Fewer settings" if self._unfolded else "More settings"
         self._laying = False
 
-    def follow(self, names: frozenset[str]) -> dict[str, Told]:
+    def follow(self, names: frozenset[str]) -> dict[str, RowState]:
         """Show what is new; return what rows should show, those relieved of a trouble too."""
         rows = {name: part for name, part in self.parts.items() if isinstance(part, ControlRow)}
         if names & {"system", "kept"} or names - rows.keys():
             self.lay()
         return {
-            name: row.tell(self._bench.values[name])
+            name: row.shown(self._bench.values[name])
             for name, row in rows.items()
-            if name in names or row.told["trouble"]
+            if name in names or row.state["trouble"]
         }
 
     def greet(self) -> None:
         """Let a page that joins find every row as it is."""
         for part in self.parts.values():
             if isinstance(part, ControlRow):
-                part.now = part.told
+                part.now = part.state
 
     def _seen(self, control: Control) -> bool:
         return self._wanted(control) and (self._unfolded or not control.folded)

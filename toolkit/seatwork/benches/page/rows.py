@@ -11,7 +11,7 @@ from seatwork.benches.build.controls import Number
 from seatwork.live.view import LOOK
 
 HERE = Path(__file__).parent
-Told = dict[str, Any]
+RowState = dict[str, Any]
 
 
 class ControlRow(anywidget.AnyWidget):
@@ -23,7 +23,7 @@ class ControlRow(anywidget.AnyWidget):
         What the row sets.
     asked : callable
         Called with the row, what is wanted (a value [unit of the number's kind] or a text) and
-        the page's name for the question. Every question must be answered, by ``tell``.
+        the page's name for the question. Every question must be answered, by ``shown``.
 
     Notes
     -----
@@ -43,7 +43,7 @@ class ControlRow(anywidget.AnyWidget):
     ) -> None:
         self._asked = asked
         self.number = number
-        self.told: Told = {}
+        self.state: RowState = {}
         self._system = "inch"
         super().__init__()
         self.on_msg(self._hear)
@@ -55,19 +55,19 @@ class ControlRow(anywidget.AnyWidget):
         page = self.number.page
         spec = {"name": self.number.name, "label": self.number.label, "page": page}
         self.spec = spec | {"low": low, "high": high}
-        self.now = self.tell(value)
+        self.now = self.shown(value)
 
-    def tell(self, value: float, asked: str = "", trouble: str = "") -> Told:
+    def shown(self, value: float, asked: str = "", trouble: str = "") -> RowState:
         """Return what the page should show for a value, as the answer to a question if any."""
         sort = self.number.sort
-        self.told = {
+        self.state = {
             "step": self.number.step(value, self._system),
             "text": sort.boxed(value, self._system),
             "value": sort.both(value, self._system),
             "asked": asked,
             "trouble": trouble,
         }
-        return self.told
+        return self.state
 
     def _hear(self, _widget: Any, content: dict[str, Any], _buffers: Any) -> None:
         """Pass on what the page asks."""

@@ -11,7 +11,7 @@ from seatwork.benches.build.setup import Setup
 from seatwork.benches.page.hearing import Hearing
 from seatwork.benches.page.notes import Notes
 from seatwork.benches.page.panel import Panel
-from seatwork.benches.page.rows import ControlRow, Told
+from seatwork.benches.page.rows import ControlRow, RowState
 from seatwork.drawings.scene import GhostScene
 from seatwork.errors import SeatworkError
 from seatwork.live.picture import LivePicture
@@ -45,7 +45,7 @@ class BenchView:
         self._still: Any = None
         self._stands: object = None
         self._asked: tuple[str, str] | None = None
-        self.live = LiveView(self._told)
+        self.live = LiveView(self._heard)
         self._redraw()
         self.panel = Panel(bench, self.attempt, self.ask, can_keep=self._ghostly)
         self.panel.box.add_class("seatwork-panel")
@@ -93,10 +93,10 @@ class BenchView:
             self._asked = None
             value = self.bench.values[row.number.name]
             self.live.follow(
-                {"tell": {row.number.name: row.tell(value, asked, trouble)}, "quiet": True}
+                {"tell": {row.number.name: row.shown(value, asked, trouble)}, "quiet": True}
             )
 
-    def _answered(self, rows: dict[str, Told]) -> dict[str, Told]:
+    def _answered(self, rows: dict[str, RowState]) -> dict[str, RowState]:
         """Return what rows should show, the answer that a page waits for among it."""
         if self._asked and self._asked[0] in rows:
             name, asked = self._asked
@@ -166,7 +166,7 @@ class BenchView:
         self.picture.move(self._part(self.bench.result))
         return outlines
 
-    def _told(self, content: dict[str, Any]) -> None:
+    def _heard(self, content: dict[str, Any]) -> None:
         """Hear the page: it has joined, it looks so, or nothing has moved for a while."""
         if "hello" in content:
             self._greet()

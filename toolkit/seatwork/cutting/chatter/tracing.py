@@ -157,7 +157,7 @@ def trace(
     deflection = rest / machine.stiffness  # [m]
     start = (0.0, 0.0) if kick is None else (deflection, deflection + kick / 1000)
     rows, capped = stepper.run(surface, start, ceil(duration / surface.step), cap / 1000)
-    return _told(rows, surface, cutter, spindle_speed, capped)
+    return _text_of(rows, surface, cutter, spindle_speed, capped)
 
 
 def _check(
@@ -269,7 +269,7 @@ def _carry(machine: Machine, step: float) -> tuple[Four, Four]:
     return (zz, zv, z0, z1), (vz, vv, v0, v1)
 
 
-def _told(
+def _text_of(
     rows: list[tuple[float, float, float, float, int]],
     surface: Surface,
     cutter: Cutter,

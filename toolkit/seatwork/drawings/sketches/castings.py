@@ -101,7 +101,7 @@ def _skin(page: Page, x: float) -> None:
     for level in (FLAT, FLAT + SKIN):
         page.sketch.work.extension((LOW_RIM, level), (x, level))
     page.sketch.work.dimension((x, FLAT), (x, FLAT + SKIN))
-    page.say("scale", (x, FLAT + SKIN + 62.0), "center")
+    page.write("scale", (x, FLAT + SKIN + 62.0), "center")
 
 
 def _slope(page: Page, skin: float) -> None:
@@ -110,7 +110,7 @@ def _slope(page: Page, skin: float) -> None:
         return
     apex = (RIGHT, _face(RIGHT, skin))
     page.sketch.thin([apex, (RIGHT - 140.0, apex[1])], arc(apex, 125.0, 180.0, 180.0 + DRAFT))
-    page.say("slope", (RIGHT - 62.0, apex[1] + 24.0), "center")
+    page.write("slope", (RIGHT - 62.0, apex[1] + 24.0), "center")
 
 
 def round_boss(labels: Mapping[str, str]) -> Drawing:

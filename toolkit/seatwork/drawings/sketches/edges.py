@@ -40,7 +40,7 @@ def broken_edge(labels: Mapping[str, str]) -> Drawing:
     page.inside("hole", WALLS, UNDER + 30.0, 26.0)
     page.sketch.work.extension((WALLS[0], FACE - LEG), (WALLS[0], FACE + 40.0))
     page.sketch.work.dimension((MOUTHS[0], FACE + 40.0), (WALLS[0], FACE + 40.0))
-    page.say("leg", (MOUTHS[0] - 60.0, FACE + 40.0), "right")
+    page.write("leg", (MOUTHS[0] - 60.0, FACE + 40.0), "right")
     page.down("leg", (FACE - LEG, FACE), AXIS + HALF + 40.0, WALLS[1], MOUTHS[1])
     return page.finish()
 

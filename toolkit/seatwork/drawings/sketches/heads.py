@@ -57,7 +57,7 @@ def head_over_seat(labels: Mapping[str, str]) -> Drawing:
     page.inside("hole", (AXIS - HOLE, AXIS + HOLE), UNDER + 16.0, 0.0)
     page.angle("angle", (AXIS - HALF - 30.0, FACE - 60.0), (AXIS - MOUTH + 22.0, FACE - 25.0))
     if "below" in labels:
-        page.say("below", (AXIS + HALF + 25.0, FACE), "left", "at most ", " below")
+        page.write("below", (AXIS + HALF + 25.0, FACE), "left", "at most ", " below")
     return page.finish()
 
 

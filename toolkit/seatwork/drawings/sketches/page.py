@@ -49,11 +49,11 @@ class Asked:
     @property
     def text(self) -> str:
         """All sizes in one sentence."""
-        said = (
+        lines = (
             f"{self.names[name]} {label.replace(ASKED, 'to be found')}"
             for name, label in self.labels.items()
         )
-        listed = "; ".join(said)
+        listed = "; ".join(lines)
         return f"{self.title}, not to scale{': ' if listed else ''}{listed}."
 
 
@@ -93,7 +93,7 @@ class Page:
         if name not in self.shown:
             return
         self.sketch.work.dimension((ends[0], level), (ends[1], level))
-        self.say(name, (sum(ends) / 2, level + above), "center", sign)
+        self.write(name, (sum(ends) / 2, level + above), "center", sign)
 
     def down(self, name: str, levels: tuple[float, float], x: float, *starts: float) -> None:
         """Dimension a height at `x`; its label stands on the far side of where it starts.
@@ -108,11 +108,11 @@ class Page:
         low, high = sorted(levels)
         self.sketch.work.dimension((x, low), (x, high))
         right = x > starts[0]
-        self.say(
+        self.write(
             name, (x + (GAP if right else -GAP), (low + high) / 2), "left" if right else "right"
         )
 
-    def say(self, name: str, place: Point, align: str, sign: str = "", after: str = "") -> None:
+    def write(self, name: str, place: Point, align: str, sign: str = "", after: str = "") -> None:
         """Write the label of a size, words before and after it, on paper of its own."""
         looks: dict[str, Any] = {"facecolor": self.sketch.colors.paper, "linewidth": 0, "pad": 1.5}
         asked = ASKED in self.shown.labels[name]

@@ -45,7 +45,7 @@ def lacks(kind: type[Question], draws: int = DRAWS) -> tuple[str, ...]:
     if not 1 <= draws <= MOST_DRAWS:
         raise SeatworkError(draws, f"draws go from 1 to {MOST_DRAWS:,}", f"take {DRAWS}")
     try:
-        found = [*_said(kind), *_codes(kind)]
+        found = [*_stated(kind), *_codes(kind)]
         if not found:
             found = [*_asked(kind, draws), *drawn.faults(kind)]
         if not found and kind.folder is None:
@@ -63,7 +63,7 @@ def _files(kind: type[Question]) -> list[Path]:
     return [*folder.glob("*.py"), folder / "drawings" / name]
 
 
-def _said(kind: type[Question]) -> Iterator[str]:
+def _stated(kind: type[Question]) -> Iterator[str]:
     """Look at what a type says of itself."""
     for name in ("id", "goal", "difficulty", "sizes", "hints"):
         if not hasattr(kind, name):
@@ -177,6 +177,6 @@ def _slip_faults(part: NumberPart, slip: Slip, codes: set[str]) -> Iterator[str]
         if slip.twin_of not in codes:
             yield f"the slip {slip.code} is a twin of {slip.twin_of}, which is no slip here"
     elif isinstance(slip.value, Decimal):
-        told = [found.code for found in judge(part, f"{slip.value:.7f}").slips]
-        if told != [slip.code]:
+        found_codes = [found.code for found in judge(part, f"{slip.value:.7f}").slips]
+        if found_codes != [slip.code]:
             yield f"the number of slip {slip.code} is not told as that slip"

@@ -44,15 +44,15 @@ def faults(kind: type[Question], draws: int) -> Iterator[str]:
     """Yield where a type of the package and its proof do not agree."""
     if project_tests() is None:
         return
-    told: Counter[str] = Counter()
+    outcomes: Counter[str] = Counter()
     for state in range(draws):
         question = kind.draw(Random(state)).stated_in(SYSTEMS[state % 2])
         if wrong := [*_wrongly_right(question), *_unproven(question)]:
             yield from wrong
             return
-        told.update(outcome(question, learner) for learner in learners(question))
-    if told["found"] < FOUND * told.total():
-        yield f"slips are told wrongly or not at all: {told.most_common(4)}"
+        outcomes.update(outcome(question, learner) for learner in learners(question))
+    if outcomes["found"] < FOUND * outcomes.total():
+        yield f"slips are told wrongly or not at all: {outcomes.most_common(4)}"
 
 
 @cache

@@ -68,7 +68,7 @@ class NumberPart:
     @property
     def slips(self) -> tuple[Slip, ...]:
         """Known slips that give a number someone could write down."""
-        return tuple(_slip(mistake, value) for mistake, value in self._told(self.mistakes()))
+        return tuple(_slip(mistake, value) for mistake, value in self._valued(self.mistakes()))
 
     def matching(self, value: Decimal, place: Decimal) -> tuple[Slip, ...]:
         """Return the slips within half of `place` of a number typed, nearest first; no twins."""
@@ -83,7 +83,7 @@ class NumberPart:
             return ()
         found = [
             (abs(amount - value), number, _slip(mistake, amount))
-            for number, (mistake, amount) in enumerate(self._told(near))
+            for number, (mistake, amount) in enumerate(self._valued(near))
             if abs(amount - value) <= place / 2
         ]
         return tuple(slip for _, _, slip in sorted(found, key=lambda item: item[:2]))
@@ -92,7 +92,7 @@ class NumberPart:
         """Return the slips that always give the same number as `slip`."""
         return tuple(other for other in self.slips if other.twin_of == slip.code)
 
-    def _told(self, mistakes: Iterable[Mistake]) -> Iterator[tuple[Mistake, Decimal]]:
+    def _valued(self, mistakes: Iterable[Mistake]) -> Iterator[tuple[Mistake, Decimal]]:
         """Yield the slips whose number is no less than one could write down, or is zero."""
         least = unit_step(self.measure, self.system) / 2
         for mistake in mistakes:
@@ -173,8 +173,8 @@ class ChoicePart:
     def chosen(self, text: str) -> str | None:
         """Return the word of the option meant by `text`, None if no option is."""
         plain = " ".join(text.lower().split()).rstrip(".)")
-        for letter, (word, said) in zip(LETTERS, self.options, strict=False):
-            if plain in (letter, word.lower(), said.lower()):
+        for letter, (word, option) in zip(LETTERS, self.options, strict=False):
+            if plain in (letter, word.lower(), option.lower()):
                 return word
         return None
 

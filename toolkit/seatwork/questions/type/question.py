@@ -237,7 +237,7 @@ class NumberQuestion(Question):
 
 def too_close(part: NumberPart) -> list[tuple[str, str]]:
     """Return the pairs of slip codes, or slip and "answer", that cannot be told apart."""
-    told = [("answer", part.answer)] + [
+    numbers = [("answer", part.answer)] + [
         (slip.code, slip.value)
         for slip in part.slips
         if slip.twin_of is None and isinstance(slip.value, Decimal)
@@ -245,8 +245,8 @@ def too_close(part: NumberPart) -> list[tuple[str, str]]:
     least = CLEAR * part.tolerance
     return [
         (first, second)
-        for place, (first, value) in enumerate(told)
-        for second, other in told[place + 1 :]
+        for place, (first, value) in enumerate(numbers)
+        for second, other in numbers[place + 1 :]
         if abs(value - other) < least
     ]
 

@@ -69,5 +69,5 @@ def failed(error: BaseException, *files: Path) -> str:
     """
     frames = traceback.extract_tb(error.__traceback__)
     lines = [frame.lineno for frame in frames if Path(frame.filename) in files]
-    told = f"{type(error).__name__}: {plainly(error)}"
-    return f"{told}, line {lines[-1]}" if lines else told
+    text = f"{type(error).__name__}: {plainly(error)}"
+    return f"{text}, line {lines[-1]}" if lines else text

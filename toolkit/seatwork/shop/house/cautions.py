@@ -85,8 +85,8 @@ def cautions(*operations: str, folder: str | Path | None = None) -> tuple[Cautio
 
 def closing(folder: str | Path | None = None) -> str:
     """Return the sentence that ends every box: software clears nobody."""
-    said = [_parsed(*file).get("closing") for file in _files(folder)]
-    return str([one for one in said if one][-1])
+    lines = [_parsed(*file).get("closing") for file in _files(folder)]
+    return str([one for one in lines if one][-1])
 
 
 def _files(folder: str | Path | None) -> list[tuple[Path, int]]:

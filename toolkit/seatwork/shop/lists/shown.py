@@ -13,9 +13,9 @@ def listed_rows(listed: object) -> tuple[Row, ...]:
     listed : object
         A dataclass of this room, a field for each column.
     """
-    told = ((one.name, getattr(listed, one.name)) for one in fields(listed))  # type: ignore[arg-type]
+    found = ((one.name, getattr(listed, one.name)) for one in fields(listed))  # type: ignore[arg-type]
     return tuple(
         Row(label=name.replace("_", " "), text=str(value))
-        for name, value in told
+        for name, value in found
         if value not in (None, "", (), False) and name != "name"
     )

@@ -8,8 +8,8 @@ from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.verdicts import OTHER, Verdict
 
 
-def tell(
-    verdict: Verdict, part: Part, words: Mapping[str, str], say: Callable[[str], str] = str
+def verdict_text(
+    verdict: Verdict, part: Part, words: Mapping[str, str], translate: Callable[[str], str] = str
 ) -> str:
     """Return a verdict as one or two sentences.
 
@@ -21,8 +21,8 @@ def tell(
         What was asked.
     words : mapping
         The wording in force, see ``seatwork.shop.house.wording``.
-    say : callable
-        Says a slip's sentence in the reader's language, see ``languages.saying``.
+    translate : callable
+        Says a slip's sentence in the reader's language, see ``languages.translator``.
     """
     kind = verdict.kind
     if kind == "right":
@@ -35,11 +35,11 @@ def tell(
         return words["marking.unreadable"].format(fault=verdict.fault)
     if kind == "slip":
         slip = verdict.slips[0]
-        told = words["marking.matches"].format(slip=say(slip.sentence)) + f" [{slip.code}]"
-        return told + _twins(slip, part, words, say)
+        text = words["marking.matches"].format(slip=translate(slip.sentence)) + f" [{slip.code}]"
+        return text + _twins(slip, part, words, translate)
     if kind == "several slips":
         return words["marking.several"].format(
-            slips="; ".join(f"{say(slip.sentence)} [{slip.code}]" for slip in verdict.slips)
+            slips="; ".join(f"{translate(slip.sentence)} [{slip.code}]" for slip in verdict.slips)
         )
     if kind == "other unit" and isinstance(part, NumberPart):
         other = part.measure.unit[OTHER[part.system]]
@@ -49,11 +49,13 @@ def tell(
     return words[{"blank": "marking.not_answered"}.get(kind, "marking.wrong")]
 
 
-def _twins(slip: Slip, part: Part, words: Mapping[str, str], say: Callable[[str], str]) -> str:
+def _twins(
+    slip: Slip, part: Part, words: Mapping[str, str], translate: Callable[[str], str]
+) -> str:
     """Name what else always gives that number; the drawing tells them apart."""
     twins = part.twins(slip) if isinstance(part, NumberPart) else ()
     return "".join(
-        " " + words["marking.twin"].format(slip=say(twin.sentence)) + f" [{twin.code}]"
+        " " + words["marking.twin"].format(slip=translate(twin.sentence)) + f" [{twin.code}]"
         for twin in twins
     )
 
