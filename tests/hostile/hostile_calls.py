@@ -176,7 +176,7 @@ CALLS: dict[str, Call] = {
     "tables.names": always(),
     "tables.row": always(name="metric_csk_iso_10642", key="M6"),
     "tables.rows": always(name=tables.names()[0]),
-    "tables.sources": always(),
+    "tables.sources": always(full=True),
     "shop.cautions": always(operations=["counterbore"], folder=None),
     "shop.cutters": lambda ground: {"folder": ground.folder},
     "shop.glossary": lambda ground: {"folder": ground.folder},

@@ -24,7 +24,7 @@ RIGHT: dict[str, tuple[str, ...]] = {
     "print of a seat": ("print", "gage-sheet", "sheet.svg", "--note", NOTE, *SHOP, "--screw",
                         "#10 flat head", "--thickness", "1/4 in", "--date", "1", "--replace"),
     "export": ("export", "page.ipynb", "pages", "--replace"),
-    "sources": ("sources", "--from-memory"),
+    "sources": ("sources", "--from-memory", "--full"),
     "rules": ("rules", "angle"),
     "coverage": ("coverage", "countersink", "--csv", "coverage.csv", "--replace"),
     "hand-out": ("hand-out", "counterbores", "--course", "course", "--to", "given", "--sitting",

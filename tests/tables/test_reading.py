@@ -97,12 +97,14 @@ def test_a_whole_table_in_another_folder_is_read(folder) -> None:
     [
         ("csv", "hole_d1_min_mm", "bore_mm", "bore_mm: the heading is not known"),
         ("toml", "[columns.hole_d1_min_mm]", "[columns.bore_mm]", "hole_d1_min_mm: the heading"),
+        ("csv", '"ISO 7089:2000 Table 1, as two published tables give it"', " ",
+         "column source: the cell is blank"),
         ("csv", "ISO 7089:2000 Table 1; a public CAD data file; bd-warehouse iso7089 columns"
-         " (h there = h max)", " ", "column source: the cell is blank"),
+         " (h there = h max)", " ", "column read_in: the cell is blank"),
         ("csv", ",two-source,", ",sure,", "column confirmed: sure is not a known word"),
         ("csv", ",two-source,", ",,", "column confirmed: a blank is not a known word"),
         ("csv", "M1.6,1.7,", "M1.6,about 1.7,", "no number"),
-        ("csv", "M1.6,1.7,", "M1.6,1.7,9,", "row 2, column confirmed"),
+        ("csv", "M1.6,1.7,", "M1.6,1.7,9,", "row 2: the row has more cells"),
         ("toml", 'key = "size"', 'key = "thread"', "key thread is no column"),
     ],
 )  # fmt: skip

@@ -9,8 +9,11 @@ def sources(
     from_memory: Annotated[
         bool, typer.Option("--from-memory", help="Only what is from memory.")
     ] = False,
+    full: Annotated[
+        bool, typer.Option("--full", help="Also where exactly each table was read.")
+    ] = False,
 ) -> None:
     """List every table with its sources, and say what is from memory."""
     from seatwork.tables.listing import listing
 
-    typer.echo(listing(from_memory=from_memory))
+    typer.echo(listing(from_memory=from_memory, full=full))

@@ -70,7 +70,7 @@ def _shortcut(constant: float, *, inch: bool, source: str) -> Shortcut:
 
 SHORTCUTS: Mapping[str, Shortcut] = MappingProxyType(
     {
-        "3.82": _shortcut(3.82, inch=True, source="open shop textbooks (openwa knowledge check)"),
+        "3.82": _shortcut(3.82, inch=True, source="open shop textbooks"),
         "4": _shortcut(
             4.0, inch=True, source="TC 9-524 type shop formula; a mill maker's manual p. 24"
         ),

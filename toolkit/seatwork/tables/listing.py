@@ -7,13 +7,15 @@ from seatwork.tables.showing import sources
 MARKS = {"two-source": "two sources", "one-source": "one source", "memory": "FROM MEMORY"}
 
 
-def listing(*, from_memory: bool = False) -> str:
+def listing(*, from_memory: bool = False, full: bool = False) -> str:
     """Write every table with its sources, and say what is from memory.
 
     Parameters
     ----------
     from_memory : bool
         Only what is from memory.
+    full : bool
+        Also where exactly each table was read.
 
     Returns
     -------
@@ -25,7 +27,7 @@ def listing(*, from_memory: bool = False) -> str:
     >>> "FROM MEMORY" in listing(from_memory=True)
     True
     """
-    listed = sources().to_dict("records")
+    listed = sources(full=full).to_dict("records")
     lines: list[str] = []
     last = ""
     for line in listed:
@@ -36,6 +38,8 @@ def listing(*, from_memory: bool = False) -> str:
             last = name
             lines += ["", _heading(line)]
         lines.append(_line(line))
+        if isinstance(line.get("read_in"), str):
+            lines.append(f"      read in: {line['read_in']}")
     return "\n".join([*lines, "", _summary(listed)])[1:]
 
 

@@ -16,7 +16,7 @@ CONFIRMED = ("memory", "one-source", "two-source")
 """How well a value is confirmed, weakest first."""
 
 LONGEST = 2_000  # characters of a cell
-NOTES = ("source", "confirmed", "confirmed_detail")
+NOTES = ("source", "confirmed", "confirmed_detail", "read_in")
 Cell = float | str | None
 
 
@@ -106,7 +106,8 @@ def rows(name: str) -> list[dict[str, Cell]]:
     -------
     list of dict
         Floats where the column has a unit (in that unit), text elsewhere, None for a blank;
-        every row has ``source``, ``confirmed`` and ``confirmed_detail``.
+        every row has ``source`` (document, edition and page), ``confirmed`` and
+        ``confirmed_detail``.
 
     Raises
     ------
@@ -119,7 +120,23 @@ def rows(name: str) -> list[dict[str, Cell]]:
     >>> rows("metric_csk_iso_10642")[3]["head_dia_dk_theoretical_max_mm"]
     13.44
     """
-    return [dict(entry) for entry in _rows(DATA, _known(name))]
+    return [_open(entry) for entry in _rows(DATA, _known(name))]
+
+
+def read_in(name: str) -> list[str]:
+    """Return where exactly each row of a table was read, for whoever must check it.
+
+    Raises
+    ------
+    SeatworkError
+        As `rows` does.
+
+    Examples
+    --------
+    >>> read_in("lock_washer_inch")[0]
+    'ASME B18.21.1 regular helical spring lock washers, from memory'
+    """
+    return [str(entry["read_in"]) for entry in _rows(DATA, _known(name))]
 
 
 def row(name: str, key: str | float) -> dict[str, Cell]:
@@ -138,7 +155,7 @@ def row(name: str, key: str | float) -> dict[str, Cell]:
     table = about(name)
     for entry in _rows(DATA, name):
         if entry[table.key] == key:
-            return dict(entry)
+            return _open(entry)
     held = [str(entry[table.key]) for entry in _rows(DATA, name)]
     raise SeatworkError(
         key, f"{table.standard} has no such row in the table held here", f"it has {_span(held)}"
@@ -212,6 +229,7 @@ def _rows(folder: Path, name: str) -> tuple[dict[str, Cell], ...]:
 
 def _row(table: Table, row: Row) -> dict[str, Cell]:
     row.needed("source")
+    row.needed("read_in")
     row.word("confirmed", CONFIRMED)
     return {column: _cell(table, column, text) for column, text in row.cells.items()}
 
@@ -221,6 +239,11 @@ def _cell(table: Table, column: str, text: str) -> Cell:
     if held and held.unit:
         return number(text)
     return text or None
+
+
+def _open(entry: Mapping[str, Cell]) -> dict[str, Cell]:
+    """Copy a row without where it was read: a shop's or a maker's name is for checking alone."""
+    return {column: cell for column, cell in entry.items() if column != "read_in"}
 
 
 def _span(held: list[str]) -> str:

@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING
 
-from seatwork.tables.reading import Cell, about, names, rows
+from seatwork.tables.reading import Cell, about, names, read_in, rows
 
 if TYPE_CHECKING:
     import pandas
@@ -38,8 +38,13 @@ def load(name: str) -> "pandas.DataFrame":
     return table.astype(dict.fromkeys(numeric, float))
 
 
-def sources() -> "pandas.DataFrame":
+def sources(*, full: bool = False) -> "pandas.DataFrame":
     """Return every source of every table, and how well it is confirmed.
+
+    Parameters
+    ----------
+    full : bool
+        Whether to tell where exactly each was read, in a column ``read_in``.
 
     Returns
     -------
@@ -55,24 +60,26 @@ def sources() -> "pandas.DataFrame":
     """
     import pandas
 
-    lines = [line for name in names() for line in _lines(name)]
+    lines = [line for name in names() for line in _lines(name, full)]
     return pandas.DataFrame(lines)
 
 
-def _lines(name: str) -> list[dict[str, object]]:
+def _lines(name: str, full: bool) -> list[dict[str, object]]:
     """List the distinct sources of one table, then its columns that are known less well."""
     table = about(name)
     entries = rows(name)
     head = {"title": table.title, "standard": table.standard, "edition": table.edition}
     head_of: dict[str, object] = {**head, "withdrawn": table.withdrawn}
-    counted: dict[tuple[Cell, Cell], int] = {}
-    for entry in entries:
-        kind = (entry["source"], entry["confirmed"])
+    counted: dict[tuple[Cell, Cell, str], int] = {}
+    for entry, place in zip(entries, read_in(name), strict=True):
+        kind = (entry["source"], entry["confirmed"], place if full else "")
         counted[kind] = counted.get(kind, 0) + 1
-    lines: list[dict[str, object]] = [
-        {"table": name, **head_of, "source": source, "confirmed": grade, "rows": count}
-        for (source, grade), count in counted.items()
-    ]
+    lines: list[dict[str, object]] = []
+    for (source, grade, place), count in counted.items():
+        where = {"read_in": place} if full else {}
+        lines.append(
+            {"table": name, **head_of, "source": source, "confirmed": grade, "rows": count, **where}
+        )
     for column, held in table.columns.items():
         if held.confirmed:
             weak = {"source": held.meaning, "confirmed": held.confirmed, "rows": len(entries)}
