@@ -13,8 +13,8 @@ from seatwork.shop.folder import package_text
 
 HOME = opening.source()
 ANSWERS = {
-    "q1": ".437 in", "q2": ("b", "b"), "q3": ".131 in", "q4": (".016 in", ".026 in"),
-    "q5": ("8", ".344 in", ".635 in", "82"), "q6": "502", "q7": ".640 in", "q8": "c b e a d",
+    "q1": "1-3/8", "q2": ("b", "b"), "q3": ".131 in", "q4": (".016 in", ".026 in"),
+    "q5": ("8", ".344 in", ".635 in", "82"), "q6": "502", "q7": ".640 in", "q8": "e c b d f a",
 }  # fmt: skip
 """Worked on paper from the questions of learner L00; exercises/worked/placement.ipynb."""
 

@@ -4,18 +4,19 @@ from typing import Any
 
 
 def parts(q: Any) -> list[Any]:
-    """Drill first for a piloted tool; with a rigid one make the flat before the drill comes."""
+    """Spot and drill first for a piloted tool; with a rigid one the flat comes before the drill."""
     clamp, drill, burr = "clamp the casting", "drill the hole", "deburr the hole"
     if "pilot" in q.tool:
-        pilot, flat = "put the pilot in", "spotface until"
-        right = (clamp, drill, burr, pilot, flat)
+        spot, pilot, flat = "spot the sloped pad", "put the pilot in", "spotface until"
+        right = (clamp, spot, drill, burr, pilot, flat)
         slips = {
-            "M48": (clamp, flat, drill, burr, pilot),
-            "M48b": (clamp, pilot, drill, burr, flat),
-            "M51": (clamp, drill, burr, flat, pilot),
+            "M48": (clamp, flat, spot, drill, burr, pilot),
+            "M48b": (clamp, spot, pilot, drill, burr, flat),
+            "M48c": (clamp, drill, spot, burr, pilot, flat),
+            "M51": (clamp, spot, drill, burr, flat, pilot),
         }
     else:
-        flat, spot = "mill the flat", "spot the middle"
+        spot, flat = "spot the middle", "mill the flat"
         right = (clamp, flat, spot, drill, burr)
         slips = {
             "M48": (clamp, spot, drill, burr, flat),

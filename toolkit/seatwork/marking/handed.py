@@ -48,8 +48,9 @@ class HandedOut:
         return {item.id: self.question(item) for item in sheet.items if item.id in self.sizes}
 
     def question(self, item: Item) -> Question:
-        """Return one question as it was drawn."""
-        return item.kind(**self.sizes[item.id])
+        """Return one question as it was drawn, of the version that was handed out."""
+        kind = item.kind.earlier.get(self.versions.get(item.id, 0), item.kind)
+        return kind(**self.sizes[item.id])
 
 
 def answer_key(question: Question) -> list[list[str] | None]:

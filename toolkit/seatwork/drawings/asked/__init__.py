@@ -1,10 +1,15 @@
 """One file a question drawing, found by the name of its question type: ``draw(question)``."""
 
-from typing import Protocol
+from collections.abc import Mapping
+from typing import Any, Protocol
 
 
 class Stated(Protocol):
     """A question as its drawing knows it: the sizes as they are said, never the answer."""
+
+    @property
+    def sizes(self) -> Mapping[str, Any]:
+        """The sizes that are stated, by name."""
 
     @property
     def system(self) -> str:

@@ -7,4 +7,5 @@ from seatwork.drawings.sketches.screws import screw_in_frame
 
 def draw(question: Stated) -> Drawing:
     """Draw the screw in guard and frame; where its length runs is the question."""
-    return screw_in_frame(question.labels("thickness", "engagement", "height"))
+    reach = "full" if "full" in question.sizes else "engagement"  # of the first version
+    return screw_in_frame(question.labels("thickness", reach, "height"))

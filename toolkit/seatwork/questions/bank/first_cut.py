@@ -1,100 +1,49 @@
 """The order of drilling and spotfacing on a sloped pad."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from random import Random
-from typing import ClassVar, Self
+from typing import ClassVar
 
-from seatwork.questions.type.draws import pick, shuffled
-from seatwork.questions.type.parts import LETTERS, OrderPart, Part
+from seatwork.questions.earlier.unspotted_pad import UnspottedPad
+from seatwork.questions.shared.sloped_pad import (
+    CLAMPED,
+    NO_HOLE,
+    NO_PILOT,
+    PILOTED,
+    RIGID,
+    RIGID_PAIRS,
+    RIGID_STEPS,
+    SlopedPad,
+)
 from seatwork.questions.type.question import Question
 
-STEPS = {
-    "removable pilot": (
-        "clamp the casting over a support",
-        "drill the hole",
-        "deburr the hole and brush the chips out",
-        "put the pilot in by hand, spindle stopped",
-        "spotface until the flat is whole",
-    ),
-    "end mill in a rigid spindle": (
-        "clamp the casting over a support",
-        "mill the flat until it is whole",
-        "spot the middle of the flat",
-        "drill the hole",
-        "deburr the hole",
-    ),
-}
-# By tool: place in the right order of a step, of the one that must follow it, slip, sentence.
-CLAMPED = (0, 1, "M51", "nothing is cut before it is clamped")
-NO_HOLE = "the pilot has no hole yet; a piloted tool needs the hole first"
-RUNS_OFF = "the drill meets the slope first and runs off; a rigid tool makes the flat first"
-PAIRS = {
-    "removable pilot": (
-        (1, 3, "M48", NO_HOLE),
-        (1, 4, "M48", NO_HOLE),
-        (3, 4, "M51", "the pilot guides the cut, so it is put in before"),
-        CLAMPED,
-    ),
-    "end mill in a rigid spindle": (
-        (1, 3, "M48", RUNS_OFF),
-        (2, 3, "M48", "a drill without a spot wanders; the spot comes before the drill"),
-        (1, 2, "M51", "the spot is milled away; it is made in the finished flat"),
-        CLAMPED,
-    ),
-}
+NO_SPOT = "the drill slides down the slope; a stiff spot drill starts it"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class FirstCut(Question):
-    """Asks for the order of work on a sloped pad, by the tool at hand."""
+class FirstCut(SlopedPad):
+    """Asks for the order of work on a sloped pad; a drill on a slope is spotted first."""
 
-    id = "first-cut"
-    version = 2
-    goal = "Order the cuts on a sloped pad by the tool at hand."
-    difficulty = 2
-    codes = ("F1", "H1")
-    sizes: ClassVar = {}
-    asked = (
-        "A sloped cast pad gets a hole and a spotface. The tool at hand is a spotface cutter with "
-        "a {tool}. Put the steps in order."
-    )
-    hints = (
-        "What guides this tool: the hole, or the spindle alone?",
-        "A drill that starts on a slope runs off.",
-    )
-
-    tool: str
-    order: str
-
-    @classmethod
-    def propose(cls, rng: Random) -> Self:
-        """Draw a tool and the order in which the steps are shown."""
-        return cls(tool=pick(rng, tuple(STEPS)), order="".join(shuffled(rng, "01234")))
-
-    def text(self) -> str:
-        """Return what is asked for this tool."""
-        if self.tool == "removable pilot":
-            return self.asked.format(tool=self.tool)
-        return (
-            "A sloped cast pad gets a hole and a flat round it. The tool at hand is an "
-            f"{self.tool}. Put the steps in order."
-        )
-
-    @property
-    def parts(self) -> tuple[Part, ...]:
-        """The steps as shown."""
-        right = "".join(LETTERS[self.order.index(str(place))] for place in range(5))
-        return (
-            OrderPart(
-                steps=tuple(STEPS[self.tool][int(place)] for place in self.order),
-                right=right,
-                wrong=tuple(
-                    (right[first], right[then], code, sentence)
-                    for first, then, code, sentence in PAIRS[self.tool]
-                ),
-            ),
-        )
-
-    def worked(self) -> str:
-        """Return the steps in order."""
-        return "In order: " + "; ".join(STEPS[self.tool]) + "."
+    version = 3
+    earlier: ClassVar[Mapping[int, type[Question]]] = {1: UnspottedPad, 2: UnspottedPad}
+    steps: ClassVar = {
+        PILOTED: (
+            "clamp the casting over a support",
+            "spot the sloped pad with a stiff spot drill",
+            "drill the hole",
+            "deburr the hole and brush the chips out",
+            "put the pilot in by hand, spindle stopped",
+            "spotface until the flat is whole",
+        ),
+        RIGID: RIGID_STEPS,
+    }
+    pairs: ClassVar = {
+        PILOTED: (
+            (1, 2, "M48", NO_SPOT),
+            (2, 4, "M48", NO_HOLE),
+            (2, 5, "M48", NO_HOLE),
+            (4, 5, "M51", NO_PILOT),
+            CLAMPED,
+        ),
+        RIGID: RIGID_PAIRS,
+    }

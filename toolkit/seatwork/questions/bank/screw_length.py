@@ -1,76 +1,115 @@
-"""Length of a flat head screw that engages as deep as wanted."""
+"""Length of a flat head screw that neither bottoms nor is left short."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from math import floor
 from random import Random
 from typing import ClassVar, Self
 
 from seatwork.quantities import INCH
-from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.earlier.first_screw_length import FirstScrewLength
+from seatwork.questions.shared.real_sizes import flat_head_of
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
-from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.question import NumberQuestion, Question, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+
+STEP = INCH / 8
+"""Between one length in the box and the next [mm]."""
+
+THREADS = {"#10": 24, "1/4": 20, "5/16": 18, "7/16": 14, "1/2": 13}
+"""Coarse threads in an inch; 3/8-16 has a pitch of half a step, which would leave it open."""
+
+SURE = 0.03
+"""Part of a step that the longest screw keeps from a length in the box [-]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ScrewLength(NumberQuestion):
-    """Asks for the length of a flush flat head screw; flat heads are measured overall."""
+    """Asks for the longest flat head screw of a box that does not bottom in its thread."""
 
     id = "screw-length"
-    goal = "Order a flat head screw by its overall length."
-    difficulty = 1
+    version = 2
+    earlier: ClassVar[Mapping[int, type[Question]]] = {1: FirstScrewLength}
+    goal = "Order a flat head screw by its overall length, and keep it off the bottom."
+    difficulty = 2
     codes = ("S2",)
     unmarked = "from where to where its length runs is what is asked"
     measure = LENGTH
-    accepted = Tolerance("0.005", "0.1", "Screws come in steps of 1/8 in; .005 in is nothing.")
-    sizes: ClassVar = {"thickness": LENGTH, "engagement": LENGTH, "height": LENGTH}
+    accepted = Tolerance("0.003", "0.08", "Screws come in steps of 1/8 in; .003 in is nothing.")
+    sizes: ClassVar = {"thickness": LENGTH, "full": LENGTH, "height": LENGTH}
     asked = (
-        "A guard {thickness} thick is held by a {size} flat head screw, head {height} high, flush "
-        "with its face. The screw must reach {engagement} into the tapped frame behind. How long "
-        "is the screw as it is ordered?"
+        "A guard {thickness} thick is held by a {size}-{threads} flat head screw, head {height} "
+        "high, flush with its face. The hole in the frame behind is blind, with {full} of full "
+        "thread. The screw must stay one pitch off the end of the thread. The box has lengths in "
+        "steps of 1/8 in. How long is the longest screw that will do?"
     )
     hints = (
-        "From where to where is a flat head screw measured?",
-        "Its head lies within the guard.",
+        "From where to where is a flat head screw measured? Its head lies within the guard.",
+        "One pitch is an inch divided by the threads in an inch.",
+        "No such length in the box? One of its two neighbors bottoms.",
     )
 
     size: str
+    threads: int
     thickness: float
-    engagement: float
+    full: float
     height: float
 
     @classmethod
     def propose(cls, rng: Random) -> Self:
-        """Draw a flat head, a guard thicker than it, and one to two diameters engaged."""
-        head = flat_head(rng)
+        """Draw a screw, a guard thicker than its head, and a thread deeper than it is wide."""
+        head = flat_head_of(pick(rng, tuple(THREADS)))
         thick = round(head.height / INCH * pick(rng, (1.6, 2.0, 2.4)) * 16) / 16
-        reach = round(head.diameter / INCH * step_between(rng, 1, 2, 0.25) * 16) / 16
+        full = round(head.diameter / INCH * step_between(rng, 1.5, 2.5, 0.25) * 16) / 16
         return cls(
             size=head.size,
+            threads=THREADS[head.size],
             thickness=thick * INCH,
-            engagement=reach * INCH,
+            full=full * INCH,
             height=head.height,
         )
 
+    def text(self) -> str:
+        """Return what is asked; an eighth of an inch is a step of 3.175 mm in metric."""
+        asked = super(ScrewLength, self).text()
+        return asked if self.system == "inch" else asked.replace("1/8 in", "3.175 mm")
+
+    @property
+    def most(self) -> float:
+        """Length at which the screw is one pitch off the end of the thread [mm]."""
+        return self.thickness + self.full - INCH / self.threads
+
+    def is_clear(self) -> bool:
+        """Whether no rounding moves the answer to another length in the box."""
+        return SURE < self.most / STEP % 1 < 1 - SURE and super(ScrewLength, self).is_clear()
+
     def value(self) -> float:
         """Return the length [mm]."""
-        return self.thickness + self.engagement
+        return listed(self.most)
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        yield slip("M47", self.thickness + self.engagement - self.height)
-        yield slip(
-            "M15",
-            self.thickness + self.engagement + self.height,
-            "the head added; it is within the guard and within the length",
-        )
-        yield slip("M24", self.thickness, "the guard alone; the screw must reach into the frame")
+        up = self.value() + STEP
+        yield slip("M34", up, "the next length up; it bottoms, and its head clamps nothing")
+        yield slip("M34", self.most, "a length that is not in the box; take the next one down")
+        under = listed(self.most - self.height)
+        if under < self.value():
+            yield slip("M47", under)
+        yield slip("M24", self.full, "the thread in the frame alone; the screw starts at the face")
 
     def worked(self) -> str:
         """Return the answer worked out."""
+        left = self.value() - self.thickness
         return (
-            "A flat head screw is measured overall, head included. Flush, it runs from the face "
-            f"through the guard into the frame: {self.stated('thickness')} + "
-            f"{self.stated('engagement')} = {self.show(self.value())}."
+            "A flat head screw is measured overall, head included. Flush, it may run from the "
+            f"face to one pitch off the end of the thread: {self.stated('thickness')} + "
+            f"{self.stated('full')} - {self.show(INCH / self.threads)} = {self.show(self.most)}. "
+            f"The next length down is {self.show(self.value())}. Look again at what is left: "
+            f"{self.show(left)} in the thread."
         )
+
+
+def listed(most: float) -> float:
+    """Return the longest length of the box that is no longer than `most` [mm]."""
+    return floor(most / STEP) * STEP

@@ -2,7 +2,7 @@
 
 import warnings
 from abc import ABC, abstractmethod
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from decimal import Decimal
 from pathlib import Path
@@ -51,6 +51,8 @@ class Question(ABC):
     codes: ClassVar[tuple[str, ...]] = ()
     """Codes of the course outline that it serves."""
     version: ClassVar[int] = 1
+    earlier: ClassVar[Mapping[int, "type[Question]"]] = {}
+    """Versions that asked something else: what was handed out then is marked by them."""
     is_chain: ClassVar[bool] = False
     sizes: ClassVar[dict[str, Measure]]
     asked: ClassVar[str]
