@@ -24,7 +24,7 @@ GIVEN = {
     "cutting.Machine", "cutting.Cutter", "cutting.Cut", "cutting.SpeedRange", "drawings.Look",
     "cutting.Coefficients", "inspection.Measured", "marking.Answer", "marking.AnswerFile",
     "questions.Mistake", "questions.Slip", "questions.Tolerance", "notes.Size",
-    "tables.Column", "tables.Table", "plan.Row", "inspection.Sheet",
+    "tables.Column", "tables.Table", "plan.Row", "inspection.Readings",
 }  # fmt: skip
 """What a person gives, or writes down: it shows the line that makes it again."""
 

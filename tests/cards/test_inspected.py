@@ -7,7 +7,7 @@ import pytest
 from seatwork import plan
 from seatwork.cards import Pages, inspection_page
 from seatwork.errors import SeatworkError
-from seatwork.inspection import Inspection, inspect, read_sheet
+from seatwork.inspection import Inspection, inspect, read_readings
 from seatwork.plan.part_files import plan_part
 
 DEMO = Path(plan.__file__).parent / "demo"
@@ -21,7 +21,7 @@ def found() -> Inspection:
         for part in ("hopper_plate", "frame_pad")
         for name, made in plan_part(DEMO / f"{part}.csv").plans.items()
     }
-    return inspect(read_sheet(DEMO / "measured.csv", features=tuple(plans)).measured, plans)
+    return inspect(read_readings(DEMO / "measured.csv", features=tuple(plans)).measured, plans)
 
 
 @pytest.mark.slow

@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, job, jobs
-from seatwork.inspection import read_sheet
+from seatwork.inspection import read_readings
 from seatwork.plan.examples import measured_file, part_files
 from seatwork.plan.part_files import plan_part
 from seatwork.shop import Shop
@@ -49,7 +49,7 @@ def of_part(path: Path) -> tuple[Any, str]:
 
 def of_sheet(path: Path) -> tuple[Any, str]:
     """Read a sheet of readings; one row of the demonstration is bad on purpose."""
-    sheet = read_sheet(path)
+    sheet = read_readings(path)
     return [one.part for one in sheet.measured], "\n".join(sheet.faults)
 
 

@@ -3,8 +3,8 @@
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.hardware import (
-    counterbore,
-    countersink,
+    listed_counterbore,
+    listed_countersink,
     screw,
     wrench_socket,
 )
@@ -16,7 +16,7 @@ from seatwork.hardware.counterbores import series_meaning
 )
 def test_din_974_1_series_of_m6(series, diameter) -> None:
     """M6 in the six series. Source: DIN 974-1 Table 1."""
-    found = counterbore("M6 SHCS", series=series)
+    found = listed_counterbore("M6 SHCS", series=series)
     assert found.diameter == diameter
     assert series_meaning(series) in found.series
     assert found.limits.greatest > found.diameter
@@ -24,13 +24,16 @@ def test_din_974_1_series_of_m6(series, diameter) -> None:
 
 def test_only_the_well_read_series_are_two_source() -> None:
     """Series 1 of M6 is two-source, series 2 one-source."""
-    assert counterbore("M6 SHCS", series=1).confirmed == "two-source"
-    assert counterbore("M6 SHCS", series=2).confirmed == "one-source"
+    assert listed_counterbore("M6 SHCS", series=1).confirmed == "two-source"
+    assert listed_counterbore("M6 SHCS", series=2).confirmed == "one-source"
 
 
 def test_a_washer_deepens_the_counterbore() -> None:
     """Depth grows by the washer's thickness, and says so."""
-    plain, deep = counterbore("M6 SHCS"), counterbore("M6 SHCS", series=5, washer_thickness=1.8)
+    plain, deep = (
+        listed_counterbore("M6 SHCS"),
+        listed_counterbore("M6 SHCS", series=5, washer_thickness=1.8),
+    )
     assert deep.depth == pytest.approx(plain.depth + 1.8)
     assert "washer" in deep.depth_basis
 
@@ -40,18 +43,18 @@ def test_a_washer_deepens_the_counterbore() -> None:
 )
 def test_din_974_2_rows_of_m10(room, diameter) -> None:
     """M10 hex, 16 mm across flats. Source: DIN 974-2 Table 1."""
-    assert counterbore("M10 hex", room_for=room).diameter == diameter
+    assert listed_counterbore("M10 hex", room_for=room).diameter == diameter
 
 
 def test_an_old_din_head_takes_the_next_row() -> None:
     """M10 DIN 933 has 17 mm across flats: the row for 18 mm stands in."""
-    assert counterbore("M10 DIN 933").diameter == 33
+    assert listed_counterbore("M10 DIN 933").diameter == 33
     assert "18 mm across flats stands in" in wrench_socket("M10 DIN 933").basis
 
 
 def test_inch_depth_is_head_height_and_the_house_rule() -> None:
     """1/4 SHCS: head .250 and .010 below the face. Source: ASME B18.3; common practice."""
-    found = counterbore("1/4 SHCS")
+    found = listed_counterbore("1/4 SHCS")
     assert found.depth / 25.4 == pytest.approx(0.260)
     assert "counterbore.inch_below_face" in found.depth_basis
 
@@ -66,8 +69,8 @@ def test_the_house_rule_names_the_inch_list(tmp_path, monkeypatch) -> None:
     )
     (tmp_path / "shop" / "house_rules.toml").write_text(rule, encoding="utf-8")
     monkeypatch.chdir(tmp_path)
-    assert counterbore("1/4 SHCS").diameter / 25.4 == pytest.approx(0.400)
-    assert counterbore("M6 SHCS").depth == 6.8
+    assert listed_counterbore("1/4 SHCS").diameter / 25.4 == pytest.approx(0.400)
+    assert listed_counterbore("M6 SHCS").depth == 6.8
 
 
 @pytest.mark.parametrize(
@@ -86,7 +89,7 @@ def test_the_house_rule_names_the_inch_list(tmp_path, monkeypatch) -> None:
 def test_what_no_list_gives_is_refused(name, options, says) -> None:
     """The sentence says what would do instead."""
     with pytest.raises(SeatworkError, match=says):
-        counterbore(name, **options)
+        listed_counterbore(name, **options)
 
 
 @pytest.mark.parametrize(
@@ -100,7 +103,7 @@ def test_what_no_list_gives_is_refused(name, options, says) -> None:
 )
 def test_each_metric_head_has_its_own_list(name, standard, diameter) -> None:
     """M6 countersinks. Source: DIN 74 (2003, 1980), ISO 15065:2005."""
-    found = countersink(name)
+    found = listed_countersink(name)
     assert (found.standard, found.diameter) == (standard, diameter)
     assert found.withdrawn == screw(name).withdrawn
 
@@ -109,13 +112,14 @@ def test_form_f_lets_the_greatest_iso_10642_head_lie_below() -> None:
     """DIN 74 form F is wider than the theoretical head of ISO 10642 for every size."""
     for size in ("M3", "M4", "M5", "M6", "M8", "M10", "M12", "M14", "M16", "M20"):
         assert (
-            countersink(f"{size} csk socket").diameter > screw(f"{size} csk socket").sharp_diameter
+            listed_countersink(f"{size} csk socket").diameter
+            > screw(f"{size} csk socket").sharp_diameter
         )
 
 
 def test_fine_series_of_form_a_is_smaller() -> None:
     """M6 DIN 963, fine series: 11.5 on a 6.4 hole. Source: DIN 74-1:1980 form A, one source."""
-    found = countersink("M6 DIN 963", standard="DIN 74 form A fine")
+    found = listed_countersink("M6 DIN 963", standard="DIN 74 form A fine")
     assert (found.diameter, found.hole_diameter, found.depth) == (11.5, 6.4, None)
     assert found.confirmed == "one-source"
 
@@ -123,9 +127,9 @@ def test_fine_series_of_form_a_is_smaller() -> None:
 def test_inch_heads_have_no_list_of_countersinks() -> None:
     """An inch seat is cut to the theoretical sharp diameter; the sentence says so."""
     with pytest.raises(SeatworkError, match="theoretical sharp diameter"):
-        countersink("#10 FHMS")
+        listed_countersink("#10 FHMS")
     with pytest.raises(SeatworkError, match="say ISO 15065"):
-        countersink("M6 slotted csk", standard="DIN 74 form F")
+        listed_countersink("M6 slotted csk", standard="DIN 74 form F")
 
 
 def test_a_measured_wrench_socket_beats_the_list() -> None:

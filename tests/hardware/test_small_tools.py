@@ -10,7 +10,7 @@ from seatwork.hardware import (
     center_drill,
     edge_distances,
     hole_limits,
-    least_sheet,
+    least_thickness,
     rivet,
     tap_drill,
     tapped_hole_chamfer,
@@ -130,7 +130,7 @@ def test_a_rivet_brings_head_drill_and_seat() -> None:
 
 def test_sheet_rules_stand_thinnest_first_with_their_document() -> None:
     """Each rule names its document; a rivet's own table is added to them."""
-    found = least_sheet(countersink_depth=1.3, head_height=1.4, rivet="5/32")
+    found = least_thickness(countersink_depth=1.3, head_height=1.4, rivet="5/32")
     lengths = [each.length for each in found]
     assert lengths == sorted(lengths)
     assert len(found) == 6
@@ -143,7 +143,7 @@ def test_sheet_rules_stand_thinnest_first_with_their_document() -> None:
 def test_lengths_that_are_none_are_refused(wrong) -> None:
     """Zero, minus, NaN and infinite lengths get a sentence."""
     with pytest.raises(SeatworkError):
-        least_sheet(countersink_depth=wrong, head_height=1)
+        least_thickness(countersink_depth=wrong, head_height=1)
     with pytest.raises(SeatworkError):
         edge_distances(wrong)
     with pytest.raises(SeatworkError):

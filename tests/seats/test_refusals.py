@@ -37,7 +37,7 @@ from seatwork.seats.heads import state_of
 from seatwork.seats.measuring import decide
 from seatwork.seats.off_center import off_center
 from seatwork.seats.pilots import SolidTool, pilot_diameter, pilot_for, raised_boss
-from seatwork.seats.sheet import InSheet
+from seatwork.seats.sheet_metal import InSheetMetal
 from seatwork.seats.stack import Term
 from seatwork.seats.surfaces import Round, Tilted
 from seatwork.seats.touching_off import (
@@ -92,7 +92,7 @@ CALLS: list[tuple[Callable[..., Any], dict[str, float]]] = [
     (CenterDrill, {"body_diameter": 6, "pilot_diameter": 2, "pilot_length": 2,
                    "included_angle": 60}),
     (DRILL.travel, {"mouth_diameter": 4}),
-    (partial(InSheet, seat=SEAT), {"thickness": 2}),
+    (partial(InSheetMetal, seat=SEAT), {"thickness": 2}),
     (diameter_error, {"depth_error": 0.1, "included_angle": 90}),
     (stop_band, {"diameter_tolerance": 0.1, "included_angle": 90}),
     (Limits, {"least": 1, "greatest": 2}),

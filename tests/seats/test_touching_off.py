@@ -5,7 +5,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink
-from seatwork.seats.sheet import InSheet
+from seatwork.seats.sheet_metal import InSheetMetal
 from seatwork.seats.touching_off import (
     Limits,
     depth_limits,
@@ -118,7 +118,7 @@ def test_a_knife_edge_grows_the_hole_to_the_cone_at_the_far_side(
 ) -> None:
     """The far side opens to D - 2 T t where the cone goes through, and not otherwise."""
     seat = Countersink(diameter=12, hole_diameter=6, included_angle=angle)
-    sheet = InSheet(seat=seat, thickness=thickness)
+    sheet = InSheetMetal(seat=seat, thickness=thickness)
     assert sheet.knife_edge == (seat.depth >= thickness)
     if sheet.knife_edge:
         assert sheet.far_diameter == pytest.approx(12 - 2 * seat.tangent * thickness, abs=1e-9)

@@ -19,17 +19,18 @@ USED = {
         tables.row("inch_flat82_asme_b18_6_3_2013", "#18")["head_dia_A_max_in"],
     ),
     "ISO 10642 head": lambda: (hardware.screw("M3 csk socket").sharp_diameter,),
-    "counterbore M3 (ISO 4762)": lambda: (hardware.counterbore("M3 SHCS").diameter,),
+    "counterbore M3 (ISO 4762)": lambda: (hardware.listed_counterbore("M3 SHCS").diameter,),
     "counterbore M4..M8 depth": lambda: tuple(
-        hardware.counterbore(f"{size} SHCS").depth for size in ("M4", "M5", "M6", "M8")
+        hardware.listed_counterbore(f"{size} SHCS").depth for size in ("M4", "M5", "M6", "M8")
     ),
-    "counterbore dia 1/4 SHCS": lambda: (hardware.counterbore("1/4 SHCS").diameter / INCH,),
+    "counterbore dia 1/4 SHCS": lambda: (hardware.listed_counterbore("1/4 SHCS").diameter / INCH,),
     "clearance hole M12": lambda: (hardware.clearance_hole("M12", fit="medium").diameter,),
     "clearance drill 1/4 in close": lambda: (
         hardware.clearance_hole("1/4", fit="close").diameter / INCH,
     ),
     "DIN 974-1 with washer, M5 M6 M10": lambda: tuple(
-        hardware.counterbore(f"{size} SHCS", series=5).diameter for size in ("M5", "M6", "M10")
+        hardware.listed_counterbore(f"{size} SHCS", series=5).diameter
+        for size in ("M5", "M6", "M10")
     ),
     "ISO 10642 M14 M16 M20 k": lambda: tuple(
         hardware.screw(f"{size} csk socket").head_height for size in ("M14", "M16", "M20")

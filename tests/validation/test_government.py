@@ -16,7 +16,7 @@ def test_angle_of_machine_countersinks(angle_check) -> None:
 
 def test_least_sheet_for_a_rivet(sheet_check) -> None:
     """TM 9-2320-363-34-2 Table 4 is one of the rules for the least sheet."""
-    found = hardware.least_sheet(
+    found = hardware.least_thickness(
         countersink_depth=1, head_height=1, rivet=sheet_check.inputs["rivet"]
     )
     (named,) = [each for each in found if each.rule.startswith("TM 9-2320-363-34-2")]

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from seatwork.seats import Countersink
 from seatwork.seats.bolting import STRUCTURAL_SLOPE, slope_angle
-from seatwork.seats.sheet import InSheet
+from seatwork.seats.sheet_metal import InSheetMetal
 
 INCH = 25.4
 ROWS = {
@@ -25,7 +25,7 @@ def test_gov_08_a_rivet_seat_leaves_land_in_the_least_sheet() -> None:
     seat = Countersink(
         diameter=inputs["dc_in"] * INCH, hole_diameter=inputs["dh_in"] * INCH, included_angle=100
     )
-    sheet = InSheet(seat=seat, thickness=inputs["sheet_in"] * INCH)
+    sheet = InSheetMetal(seat=seat, thickness=inputs["sheet_in"] * INCH)
     assert seat.depth / INCH == pytest.approx(float(row["expected"]), abs=float(row["tolerance"]))
     assert not sheet.knife_edge
     assert sheet.land / INCH == pytest.approx(0.064 - 0.052, abs=float(row["tolerance"]))

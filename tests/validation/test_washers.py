@@ -18,7 +18,7 @@ def test_a_plain_washer_does_not_go_into_the_counterbore_of_its_screw() -> None:
 
     Source: ASME B18.21.1-2009 Type A; ASME B18.3 appendix, from memory.
     """
-    washer, bore = hardware.washer("3/8 narrow"), hardware.counterbore("3/8 SHCS")
+    washer, bore = hardware.washer("3/8 narrow"), hardware.listed_counterbore("3/8 SHCS")
     assert round(washer.outside_diameter / INCH, 3) == 0.812
     assert round(bore.diameter / INCH, 3) == 0.625
     assert washer.outside_diameter > bore.diameter

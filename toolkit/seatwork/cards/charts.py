@@ -158,7 +158,7 @@ def counterbores(*, paper: str = "") -> Pages:
 
 def _bore(size: str) -> hardware.CounterboreSize | None:
     try:
-        return hardware.counterbore(f"{size} SHCS")
+        return hardware.listed_counterbore(f"{size} SHCS")
     except SeatworkError:
         return None
 

@@ -5,7 +5,7 @@ there, and no print note, which would give it away.
 """
 
 from seatwork.drawings import profiles, words
-from seatwork.drawings.hole_sheet import Hole, draw_hole
+from seatwork.drawings.hole_plate import Hole, draw_hole
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.units import show_angle, show_both, show_note

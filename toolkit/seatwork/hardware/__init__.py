@@ -15,11 +15,11 @@ NAMES = {
     "washers": "Washer washer",
     "wrenches": "WrenchSocket wrench_socket",
     "centers": "CenterDrill center_drill",
-    "counterbores": "CounterboreSize counterbore",
-    "countersinks": "CountersinkSize countersink",
+    "counterbores": "CounterboreSize listed_counterbore",
+    "countersinks": "CountersinkSize listed_countersink",
     "threads": "Thread thread",
     "rivets": "Rivet is_rivet rivet",
-    "sheet": "RuledLength edge_distances least_sheet",
+    "sheet_metal": "RuledLength edge_distances least_thickness",
     "edges": "angle_tolerance edge_tolerance",
     "limits": "Limits hole_limits",
     "hexagons": "across_corners",
@@ -30,4 +30,11 @@ NAMES = {
 }
 """The public names of each module."""
 
-__all__, __getattr__, __dir__ = doors(__name__, NAMES)
+FORMER = {
+    "counterbore": "listed_counterbore",
+    "countersink": "listed_countersink",
+    "least_sheet": "least_thickness",
+}
+"""Names of version 0.1 and what answers for each; they go with the next version."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES, former=FORMER)

@@ -3,9 +3,9 @@ from seatwork.hardware.centers import center_drill as center_drill
 from seatwork.hardware.clearance import ClearanceHole as ClearanceHole
 from seatwork.hardware.clearance import clearance_hole as clearance_hole
 from seatwork.hardware.counterbores import CounterboreSize as CounterboreSize
-from seatwork.hardware.counterbores import counterbore as counterbore
+from seatwork.hardware.counterbores import listed_counterbore as listed_counterbore
 from seatwork.hardware.countersinks import CountersinkSize as CountersinkSize
-from seatwork.hardware.countersinks import countersink as countersink
+from seatwork.hardware.countersinks import listed_countersink as listed_countersink
 from seatwork.hardware.drill_list import Drill as Drill
 from seatwork.hardware.drill_list import drill as drill
 from seatwork.hardware.drill_list import drills as drills
@@ -31,9 +31,9 @@ from seatwork.hardware.rivets import is_rivet as is_rivet
 from seatwork.hardware.rivets import rivet as rivet
 from seatwork.hardware.screws import Gage as Gage
 from seatwork.hardware.screws import Screw as Screw
-from seatwork.hardware.sheet import RuledLength as RuledLength
-from seatwork.hardware.sheet import edge_distances as edge_distances
-from seatwork.hardware.sheet import least_sheet as least_sheet
+from seatwork.hardware.sheet_metal import RuledLength as RuledLength
+from seatwork.hardware.sheet_metal import edge_distances as edge_distances
+from seatwork.hardware.sheet_metal import least_thickness as least_thickness
 from seatwork.hardware.sizes import size as size
 from seatwork.hardware.spans import name_end as name_end
 from seatwork.hardware.tap_leads import TapRoom as TapRoom

@@ -72,7 +72,7 @@ class CounterboreSize(Sourced):
         return f"{show_both(self.diameter)} across, {self.standard}"
 
 
-def counterbore(
+def listed_counterbore(
     text: str | Screw,
     *,
     standard: str | None = None,
@@ -112,7 +112,7 @@ def counterbore(
 
     Examples
     --------
-    >>> found = counterbore("M6 SHCS")
+    >>> found = listed_counterbore("M6 SHCS")
     >>> found.diameter, found.depth, found.depth_basis
     (11.0, 6.4, 'head height 6 mm and 0.4 mm by DIN 974-1')
     """

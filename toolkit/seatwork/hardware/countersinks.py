@@ -106,7 +106,7 @@ LISTS: Mapping[str, CountersinkList] = {
 }
 
 
-def countersink(text: str | Screw, *, standard: str | None = None) -> CountersinkSize:
+def listed_countersink(text: str | Screw, *, standard: str | None = None) -> CountersinkSize:
     """Find the countersink of a metric flat head in a published list.
 
     Parameters
@@ -128,7 +128,7 @@ def countersink(text: str | Screw, *, standard: str | None = None) -> Countersin
 
     Examples
     --------
-    >>> countersink("M6 csk socket").diameter, countersink("M6 slotted csk").diameter
+    >>> listed_countersink("M6 csk socket").diameter, listed_countersink("M6 slotted csk").diameter
     (13.71, 12.6)
     """
     with as_typed(text):

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.hardware.clearance import ClearanceHole, clearance_hole
-from seatwork.hardware.counterbores import counterbore
+from seatwork.hardware.counterbores import listed_counterbore
 from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
@@ -108,7 +108,9 @@ class Job:
         """
         if self.diameter is not None:
             return self.diameter
-        return self.screw.head.sharp_diameter if self.flat else counterbore(self.screw).diameter
+        return (
+            self.screw.head.sharp_diameter if self.flat else listed_counterbore(self.screw).diameter
+        )
 
     @property
     def part(self) -> str:

@@ -4,7 +4,7 @@ from seatwork.doors import doors
 
 NAMES = {
     "inspecting": "inspect inspect_file inspect_parts",
-    "sheets": "Sheet read_sheet",
+    "readings": "Readings read_readings",
     "series": "histogram run_chart",
     "findings": "Inspection PartVerdict",
     "records": "Judged",
@@ -13,4 +13,7 @@ NAMES = {
 }
 """The public names of each module."""
 
-__all__, __getattr__, __dir__ = doors(__name__, NAMES)
+FORMER = {"Sheet": "Readings", "read_sheet": "read_readings"}
+"""Names of version 0.1 and what answers for each; they go with the next version."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES, former=FORMER)

@@ -7,11 +7,11 @@ from seatwork.inspection.inspecting import inspect_parts as inspect_parts
 from seatwork.inspection.measured import INSTRUMENTS as INSTRUMENTS
 from seatwork.inspection.measured import QUANTITIES as QUANTITIES
 from seatwork.inspection.measured import Measured as Measured
+from seatwork.inspection.readings import Readings as Readings
+from seatwork.inspection.readings import read_readings as read_readings
 from seatwork.inspection.records import Judged as Judged
 from seatwork.inspection.series import histogram as histogram
 from seatwork.inspection.series import run_chart as run_chart
-from seatwork.inspection.sheets import Sheet as Sheet
-from seatwork.inspection.sheets import read_sheet as read_sheet
 
 NAMES: dict[str, str]
 __all__: list[str]

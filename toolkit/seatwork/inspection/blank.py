@@ -1,4 +1,4 @@
-"""A blank sheet of readings: a file that a spreadsheet fills in and `read_sheet` reads back."""
+"""A blank sheet of readings: a file that a spreadsheet fills in and `read_readings` reads back."""
 
 from collections.abc import Iterator, Mapping
 from pathlib import Path

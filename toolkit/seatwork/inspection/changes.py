@@ -7,7 +7,7 @@ from seatwork.inspection.grounds import screw_is_off
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.records import ACCEPT, REJECT, Judged
 from seatwork.plan import SeatPlan
-from seatwork.plan.wording import Show
+from seatwork.plan.sentences import Show
 from seatwork.seats import Countersink
 
 LEAST = 0.01  # mm; no stop is set finer

@@ -12,10 +12,10 @@ from seatwork.inspection.grounds import missing, not_judged, verdict_of
 from seatwork.inspection.judging import judge
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.mixed_units import mixed_unit
+from seatwork.inspection.readings import read_readings
 from seatwork.inspection.records import ACCEPT
-from seatwork.inspection.sheets import read_sheet
 from seatwork.plan import Plan, SeatPlan
-from seatwork.plan.wording import shower
+from seatwork.plan.sentences import shower
 from seatwork.shop import HouseRules
 from seatwork.shop.shop import Shop
 from seatwork.units import explain
@@ -103,7 +103,7 @@ def inspect_file(
     Parameters
     ----------
     path : str or Path
-        A CSV, as `read_sheet` reads it.
+        A CSV, as `read_readings` reads it.
     plans : mapping of str to Plan
         The plan of each feature by its name.
     shop : Shop, optional
@@ -119,9 +119,11 @@ def inspect_file(
     SeatworkError
         If the file cannot be read at all.
     """
-    sheet = read_sheet(Path(path), features=tuple(cuts_of(plans)))
-    found = inspect(sheet.measured, plans, shop=shop)
-    return Inspection(parts=found.parts, faults=(*sheet.faults, *found.faults), blank=sheet.blank)
+    readings = read_readings(Path(path), features=tuple(cuts_of(plans)))
+    found = inspect(readings.measured, plans, shop=shop)
+    return Inspection(
+        parts=found.parts, faults=(*readings.faults, *found.faults), blank=readings.blank
+    )
 
 
 def judge_part(

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.order import Order
 from seatwork.plan.place import Place
 from seatwork.plan.records import Check, Operation
@@ -40,7 +40,7 @@ def back_faced(cut: Cut, place: Place, order: Order) -> Cut:
         operations=tuple(_step(step, bar) for step in cut.seat.operations),
         stops=(),
         checks=(_held(order), *cut.seat.checks),
-        advice=(words.BACK_DEPTH, *cut.seat.advice),
+        advice=(sentences.BACK_DEPTH, *cut.seat.advice),
         side=BACK,
     )
     return replace(cut, seat=seat, side=BACK)
@@ -52,8 +52,8 @@ def _step(step: Operation, bar: str) -> Operation:
     return replace(
         step,
         name=f"back {step.name}",
-        why=words.BACK,
-        tool=words.BACK_TOOL.format(bar=bar),
+        why=sentences.BACK,
+        tool=sentences.BACK_TOOL.format(bar=bar),
         in_shop=False,
         tool_reason="an ordinary head put on upside down runs backward",
     )

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from seatwork import hardware, notes
 from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.hardware import CenterDrill
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.bounds import bounds_of
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.plans import SeatPlan
@@ -64,7 +64,7 @@ def center_plan(
         mouth = pilot
     tool = f"center drill {sized.drill.name}" if sized.drill else "center drill, see the sizes"
     cut = Cutting(operation="center drill", diameter=mouth, hole_diameter=0.0, feed_diameter=pilot)
-    step = operation(order, cut, name="center drill", why=words.CENTER, tool=tool)
+    step = operation(order, cut, name="center drill", why=sentences.CENTER, tool=tool)
     return SeatPlan(
         title="center hole",
         kind="center",
@@ -78,7 +78,7 @@ def center_plan(
             *_check_contact(sized, cone, order),
             *_check_bottom(sized, cone, order),
         ),
-        advice=(words.CENTER_BODY, words.CENTER_PILOT),
+        advice=(sentences.CENTER_BODY, sentences.CENTER_PILOT),
     )
 
 

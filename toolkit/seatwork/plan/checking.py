@@ -5,11 +5,11 @@ from seatwork.errors import Length
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check
 from seatwork.seats import Countersink
-from seatwork.seats.sheet import InSheet
+from seatwork.seats.sheet_metal import InSheetMetal
 from seatwork.units import show_number
 
 
-def check_sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
+def check_sheet_metal(seat: Countersink, order: Order) -> tuple[Check, ...]:
     """Look at what a countersink leaves of the thickness, and at the edge of the part."""
     return (
         *_sheet(seat, order),
@@ -59,7 +59,7 @@ def check_mouth(seat: Countersink, order: Order) -> tuple[Check, ...]:
 def _sheet(seat: Countersink, order: Order) -> tuple[Check, ...]:
     if order.thickness is None:
         return (_unknown("knife edge", "the thickness of the part"),)
-    sheet = InSheet(seat=seat, thickness=order.thickness)
+    sheet = InSheetMetal(seat=seat, thickness=order.thickness)
     share = order.shop.rules.number("countersink.sheet_share")
     land = order.show(Length(sheet.land))
     if sheet.knife_edge:

@@ -3,8 +3,8 @@
 from dataclasses import replace
 
 from seatwork import notes
-from seatwork.plan import words
-from seatwork.plan.checking import check_blind, check_mouth, check_sheet, check_wall
+from seatwork.plan import sentences
+from seatwork.plan.checking import check_blind, check_mouth, check_sheet_metal, check_wall
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.floors import Base, below, on_floor
 from seatwork.plan.heads import check_head
@@ -32,7 +32,7 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
     )
     title = f"countersink for {screw.name}" if screw else "countersink"
     plan = cone_plan(
-        sized, place, base, order, title=title, name="countersink", why=words.COUNTERSINK
+        sized, place, base, order, title=title, name="countersink", why=sentences.COUNTERSINK
     )
     if screw is None:
         return _for_rivet(plan, note, sized.seat, order)
@@ -40,7 +40,7 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
     return replace(
         plan,
         checks=(*checks, *plan.checks, *check_length(screw, sized.seat, order)),
-        advice=(words.SCRAP, *screw_length(screw, sized.seat, order)),
+        advice=(sentences.SCRAP, *screw_length(screw, sized.seat, order)),
     )
 
 
@@ -50,11 +50,11 @@ def _for_rivet(
     """Return the plan of a cone without a screw: a rivet's where the note names one."""
     rivet = rivet_named((note,))
     if rivet is None:
-        return replace(plan, advice=(words.SCRAP,))
+        return replace(plan, advice=(sentences.SCRAP,))
     return replace(
         plan,
         title=f"countersink for {rivet.name} rivet",
-        advice=(words.SCRAP_RIVET,),
+        advice=(sentences.SCRAP_RIVET,),
         checks=(
             check_rivet_head(plan, note, rivet, order),
             *plan.checks,
@@ -75,7 +75,7 @@ def chamfer_plan(note: notes.Chamfer, place: Place, base: Base | None, order: Or
     shape = Chamfer(leg=leg.value, included_angle=angle.value)
     if base is None:
         edge = by_hand(
-            "chamfer the edge", words.EDGE_CHAMFER, "chamfer mill, file or deburring tool"
+            "chamfer the edge", sentences.EDGE_CHAMFER, "chamfer mill, file or deburring tool"
         )
         return SeatPlan(
             title="chamfer along the edge",
@@ -87,7 +87,7 @@ def chamfer_plan(note: notes.Chamfer, place: Place, base: Base | None, order: Or
         )
     cone = shape.at_hole(base.hole.value)
     sized = SizedCountersink(seat=cone, sizes=(leg, angle, *across(cone)), box=None)
-    why, title = words.EDGE_CHAMFER, "chamfer at the hole"
+    why, title = sentences.EDGE_CHAMFER, "chamfer at the hole"
     plan = cone_plan(sized, place, base, order, title=title, name="chamfer", why=why)
     return replace(plan, kind="chamfer")
 
@@ -137,7 +137,7 @@ def _looked_at(seat: Countersink, place: Place, base: Base, order: Order) -> tup
     if place.bottom is not None:
         deep = place.bottom.depth.value - (base.floor.value if base.floor else 0.0)
         return (check_blind(seat, deep, order), *check_wall(seat, order))
-    look = check_mouth if place.thread else check_sheet
+    look = check_mouth if place.thread else check_sheet_metal
     return look(seat, below(order, base.floor))
 
 

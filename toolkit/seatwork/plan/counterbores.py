@@ -140,7 +140,7 @@ def _listed(screw: Screw | None, hole: Given, rules: HouseRules) -> dict[str, Gi
     if screw.kind.startswith("hex") and screw.thread.system == "inch":
         return _for_hex(screw, hole, rules)
     inch = screw.thread.system == "inch"
-    found = hardware.counterbore(screw, standard=rules.word(INCH_LIST) if inch else None)
+    found = hardware.listed_counterbore(screw, standard=rules.word(INCH_LIST) if inch else None)
     limits = found.limits
     across = Given(
         about=DIAMETER,

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from seatwork import notes
 from seatwork.hardware import Screw
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.checking import check_flat
 from seatwork.plan.counterbores import pilot, size_counterbore, size_spotface
 from seatwork.plan.faces import check_flange, clean_up_sizes, clean_up_stops
@@ -34,7 +34,7 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
         order,
         sized.seat,
         name="counterbore",
-        why=words.COUNTERBORE,
+        why=sentences.COUNTERBORE,
         hole_diameter=hole.value,
     )
     return SeatPlan(
@@ -63,10 +63,12 @@ def _edge_words(screw: Screw | None, hole: Given, place: Place, order: Order) ->
     """Say which edges are broken: the floor's too, where the fillet under the head needs it."""
     wanted = next(iter(fillet_sizes(screw)), None)
     if wanted is None or place.floor_break is not None or wanted.value <= hole.value:
-        return words.BREAK_EDGE
+        return sentences.BREAK_EDGE
     leg = floor_leg(hole_diameter=hole.value, clear_diameter=wanted.value)
-    return words.FLOOR_EDGE.format(
-        edge=words.BREAK_EDGE, across=order.show_length(wanted.value), leg=order.show_length(leg)
+    return sentences.FLOOR_EDGE.format(
+        edge=sentences.BREAK_EDGE,
+        across=order.show_length(wanted.value),
+        leg=order.show_length(leg),
     )
 
 
@@ -81,10 +83,10 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
     hole = place.at_cut(note.side, "the spotface")
     seat, across = size_spotface(note, hole=hole, screw=place.screw)
     cutting, best = seat_cutting(
-        order, seat, name="spotface", why=words.FACE_AFTER, hole_diameter=hole.value
+        order, seat, name="spotface", why=sentences.FACE_AFTER, hole_diameter=hole.value
     )
     if best is not None and not _is_piloted(best) and note.side != "far":
-        cutting = replace(cutting.because(words.FACE_FIRST), before_hole=True)
+        cutting = replace(cutting.because(sentences.FACE_FIRST), before_hole=True)
     return SeatPlan(
         title=f"spotface for {place.screw.name}" if place.screw else "spotface",
         kind="spotface",
@@ -115,7 +117,9 @@ def _face_advice(
 ) -> tuple[str, ...]:
     scale = "spotface.scale_allowance"
     skin = order.show_length(order.shop.rules.number(scale))
-    depth = () if note.depth else (words.NO_DEPTH, words.SCALE.format(skin=skin, rule=scale))
+    depth = (
+        () if note.depth else (sentences.NO_DEPTH, sentences.SCALE.format(skin=skin, rule=scale))
+    )
     return (*depth, *(screw_length(place.screw, seat, order) if place.screw else ()))
 
 

@@ -8,8 +8,8 @@ from seatwork.hardware import Screw
 from seatwork.plan.boxes import check_box
 from seatwork.plan.countersinks import SizedCountersink
 from seatwork.plan.records import Check, Given
+from seatwork.plan.sentences import Show
 from seatwork.plan.standing import BELOW, PROUD
-from seatwork.plan.wording import Show
 from seatwork.seats import fit
 from seatwork.seats.heads import state_of
 from seatwork.shop import HouseRules

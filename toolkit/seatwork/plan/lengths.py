@@ -1,7 +1,7 @@
 """How long a screw has to be, worked out where the thickness is known."""
 
 from seatwork.hardware import Screw
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.order import Order
 from seatwork.plan.plans import Shape
 from seatwork.plan.records import Check
@@ -22,7 +22,7 @@ def screw_length(screw: Screw, shape: Shape | None, order: Order) -> tuple[str, 
     order : Order
         With the thickness of the part [mm] where it is known.
     """
-    measured = words.FLAT_LENGTH if screw.seat_angle else words.OTHER_LENGTH
+    measured = sentences.FLAT_LENGTH if screw.seat_angle else sentences.OTHER_LENGTH
     clamped = clamped_length(shape, order)
     if clamped is None:
         return (measured,)

@@ -5,7 +5,7 @@ from dataclasses import replace
 from seatwork import notes
 from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.hardware import Screw
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.aims import aimed
 from seatwork.plan.bands import check_band
 from seatwork.plan.centers import center_plan
@@ -17,11 +17,11 @@ from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import place_of
 from seatwork.plan.plans import Plan, SeatPlan
 from seatwork.plan.resolving import screw_for, stated
+from seatwork.plan.sentences import shower
 from seatwork.plan.setups import setups_of
 from seatwork.plan.sides import by_side
 from seatwork.plan.threads import label
 from seatwork.plan.wear import wear_of
-from seatwork.plan.wording import shower
 from seatwork.seats.spotfaces import STEEPEST
 from seatwork.shop.shop import Shop
 
@@ -188,7 +188,7 @@ def _counterdrills(
     made = [_counterdrill(note, group, order) for _ in ends]
     if len(ends) == 1:
         return made
-    turn = by_hand("turn the part over", words.TURN["lathe"])
+    turn = by_hand("turn the part over", sentences.TURN["lathe"])
     second = replace(
         made[1],
         title=f"{made[1].title}, far end",
@@ -218,8 +218,10 @@ def _edge_plan(note: notes.EdgeBreak, order: Order) -> SeatPlan:
         kind="edge",
         count=note.count,
         sizes=sizes,
-        operations=(by_hand(name, words.BREAK_EDGE, "file, scraper or deburring tool", "by hand"),),
-        advice=(words.NO_EDGE_MARK,),
+        operations=(
+            by_hand(name, sentences.BREAK_EDGE, "file, scraper or deburring tool", "by hand"),
+        ),
+        advice=(sentences.NO_EDGE_MARK,),
     )
 
 

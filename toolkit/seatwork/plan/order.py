@@ -5,9 +5,9 @@ from dataclasses import dataclass, replace
 from seatwork.errors import Length
 from seatwork.plan.loads import load_for
 from seatwork.plan.records import Operation
-from seatwork.plan.wording import Show
+from seatwork.plan.sentences import Show
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing.choosing import Choice, Choices, Job, choose
+from seatwork.shop.choosing.choosing import Choice, Choices, Where, choose
 from seatwork.shop.choosing.feeds import feed_for
 from seatwork.shop.choosing.spindles import Spindle, spindle_for
 from seatwork.shop.lists.machines import ShopMachine
@@ -60,14 +60,14 @@ class Order:
 
     def choices(self, seat: Seat, hole_diameter: float, bore: float | None = None) -> Choices:
         """Rank the shop's cutters for a seat, one in a counterbore if `bore` [mm] is given."""
-        job = Job(
+        where = Where(
             material=self.material.name,
             machine=self.machine.name,
             thickness=self.thickness,
             hole_diameter=hole_diameter,
             bore_diameter=bore,
         )
-        return choose(seat=seat, job=job, shop=self.shop)
+        return choose(seat=seat, where=where, shop=self.shop)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

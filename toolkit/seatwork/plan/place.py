@@ -6,7 +6,7 @@ from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
 from seatwork.notes.features import FLOOR
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.blind import Bottom, bottom_of
 from seatwork.plan.order import Order, by_hand, drilling
 from seatwork.plan.reaming import drilled_under, reamed_hole
@@ -145,14 +145,14 @@ def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
     hole = place.drilled
     if hole is None:
         return ()
-    why = words.TAP_DRILL if place.thread else words.DRILL
-    why = words.UNDER_REAMER if place.ream else why
+    why = sentences.TAP_DRILL if place.thread else sentences.DRILL
+    why = sentences.UNDER_REAMER if place.ream else why
     size = drill_size(hole)
     step = drilling(order, diameter=size, name=hole.name, why=why)
     if not size > LEAD_OVER + 1e-6:
         return (step,)
     lead = _lead(WEB * size, order.system)
-    first = drilling(order, diameter=lead.diameter, name=lead.name, why=words.LEAD_DRILL)
+    first = drilling(order, diameter=lead.diameter, name=lead.name, why=sentences.LEAD_DRILL)
     return (replace(first, name="lead drill"), step)
 
 
@@ -167,4 +167,4 @@ def far_side(place: Place) -> tuple[Operation, ...]:
     if not place.through:
         return ()
     tool = "cross-hole cutter or deburring tool, by hand; never with a finger"
-    return (by_hand("deburr the far side", words.DEBUR_FAR, tool, "by hand"),)
+    return (by_hand("deburr the far side", sentences.DEBUR_FAR, tool, "by hand"),)

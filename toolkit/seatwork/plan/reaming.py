@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.blind import ROOM, Bottom
 from seatwork.plan.drilled import drilled
 from seatwork.plan.order import Cutting, Order, operation
@@ -67,11 +67,11 @@ def ream_step(reamed: Given, order: Order) -> Operation:
     cut = Cutting(operation="ream", diameter=reamed.value, hole_diameter=0.0, flutes=FLUTES)
     tool = f"machine reamer {order.show_length(reamed.value)}"
     oil = "" if order.material.dry else " Oil as for drilling."
-    step = operation(order, cut, name="ream", why=f"{words.REAM}{oil}", tool=tool)
+    step = operation(order, cut, name="ream", why=f"{sentences.REAM}{oil}", tool=tool)
     # torque of a drill says nothing of a reamer's thin chips
     size = show_note(reamed.value, order.system)
     return replace(
-        step, load=None, power=None, tool_reason=words.REAMER, short=f"machine reamer {size}"
+        step, load=None, power=None, tool_reason=sentences.REAMER, short=f"machine reamer {size}"
     )
 
 

@@ -69,7 +69,7 @@ def check_rivet_sheet(found: Rivet | None, seat: Countersink, order: Order) -> I
     """Hold the sheet against the least one listed for a machine countersink for the rivet."""
     if found is None or order.thickness is None:
         return
-    rules = hardware.least_sheet(
+    rules = hardware.least_thickness(
         countersink_depth=seat.depth, head_height=seat.depth, rivet=found.name
     )
     listed = next((one for one in rules if one.rule.endswith(f"{found.name} rivet")), None)

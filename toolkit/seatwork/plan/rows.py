@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.records import Assumed, Check, Given, Operation, Reading, Setup, Stop
 from seatwork.plan.settings import CAGE, CLOSE, FINER, in_table
 from seatwork.rows import Row as Row
@@ -194,7 +194,7 @@ def _load(step: Operation, system: str) -> Row:
 def _spindle(step: Operation, system: str) -> list[Row]:
     spindle = step.spindle
     if spindle is None:
-        return [Row(label="spindle speed", text=words.NOT_LISTED, kind="why")]
+        return [Row(label="spindle speed", text=sentences.NOT_LISTED, kind="why")]
     share = f" x {show_number(spindle.ratio, 3)} ({spindle.rule})" if spindle.rule else ""
     worked = (
         f"{spindle.step.advice} Worked from {show_speed(spindle.surface_speed, system)}{share}"

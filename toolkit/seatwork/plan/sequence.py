@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.blind import bottom_checks, bottom_sizes, bottom_stops
 from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import Place, drill_hole, far_side
@@ -53,7 +53,7 @@ def in_sequence(
     steps = [*_near(near, place, order, turned=bool(far)), *_far(far, order, only=not near)]
     if not near:
         reamed = _reaming(place, order)
-        rims = () if _one_clamping(order) else (by_hand(RIMS, words.BREAK_EDGE),)
+        rims = () if _one_clamping(order) else (by_hand(RIMS, sentences.BREAK_EDGE),)
         steps[0] = (*drill_hole(place, order), *reamed, *rims, *steps[0])
     end = (tap_step(place, floor, order),) if place.thread is not None else ()
     end = (*end, *_last_burr(ordered, place, order))
@@ -74,7 +74,7 @@ def _last_burr(ordered: Sequence[Cut], place: Place, order: Order) -> tuple[Oper
     if not any(cut.opposite for cut in ordered):
         return far_side(place)
     if place.through and all(cut.far for cut in ordered) and _one_clamping(order):
-        return (by_hand("deburr the near side", words.DEBUR_FAR),)
+        return (by_hand("deburr the near side", sentences.DEBUR_FAR),)
     return ()
 
 
@@ -87,7 +87,7 @@ def _near(
     if place.seat_first:
         done[-1] = (*done[-1], *_reaming(place, order))
     if turned and done[-1][-1].name != EDGE:
-        done[-1] = (*done[-1], by_hand(RIMS, words.BREAK_EDGE))
+        done[-1] = (*done[-1], by_hand(RIMS, sentences.BREAK_EDGE))
     return done
 
 
@@ -105,11 +105,11 @@ def _far(
     if not seats:
         return []
     if only and _one_clamping(order):
-        layout = by_hand("lay out on the far face", words.MIRROR)
+        layout = by_hand("lay out on the far face", sentences.MIRROR)
         return [(layout, *seats[0]), *seats[1:]]
     kind = order.machine.kind
-    turn = by_hand("turn the part over", words.TURN[kind])
-    find = by_hand("find the hole again", words.FIND[kind])
+    turn = by_hand("turn the part over", sentences.TURN[kind])
+    find = by_hand("find the hole again", sentences.FIND[kind])
     return [(turn, find, *seats[0]), *seats[1:]]
 
 

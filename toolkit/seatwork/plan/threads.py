@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
 from seatwork.hardware.tap_leads import TapRoom
-from seatwork.plan import words
+from seatwork.plan import sentences
 from seatwork.plan.cones import cone_plan
 from seatwork.plan.floors import Base
 from seatwork.plan.mouths import mouth_of
@@ -117,7 +117,7 @@ def mouth_plan(
     sized = mouth_of(note, hardware.thread(named).diameter, base.hole, order)
     title = f"mouth of the tapped hole {named}"
     plan = cone_plan(
-        sized, place, base, order, title=title, name="chamfer", why=words.CHAMFER_FIRST
+        sized, place, base, order, title=title, name="chamfer", why=sentences.CHAMFER_FIRST
     )
     checks = _mouth(sized.seat.diameter, hardware.thread(named).diameter, base, order)
     return replace(plan, kind="tapped hole", checks=(*checks, *plan.checks))
@@ -153,10 +153,10 @@ def tap_step(place: Place, floor: Given | None, order: Order) -> Operation:
     deep = f", full thread {order.show_length(found.depth.value)} deep" if found.depth else ""
     taps = ", then ".join(f"{one} tap" for one in kind.split(", then "))
     tool = f"{taps} {found.label}{deep}"
-    how = words.TAP_WRENCH if found.thread.diameter < WRENCH else words.TAP_CHUCK
-    turn = words.TAP_DRY if order.material.dry else words.TAP_OIL
-    blind = f" {words.TAP_BLIND}" if place.bottom is not None else ""
-    made = by_hand("tap", f"{words.TAP} {how} {turn}{blind}", tool)
+    how = sentences.TAP_WRENCH if found.thread.diameter < WRENCH else sentences.TAP_CHUCK
+    turn = sentences.TAP_DRY if order.material.dry else sentences.TAP_OIL
+    blind = f" {sentences.TAP_BLIND}" if place.bottom is not None else ""
+    made = by_hand("tap", f"{sentences.TAP} {how} {turn}{blind}", tool)
     low = f", {show_note(found.depth.value, order.system)} deep" if found.depth else ""
     return replace(made, short=f"{taps} {found.label}{low}")
 
@@ -243,7 +243,7 @@ def _room(found: Threaded, place: Place, order: Order) -> Iterator[Check]:
         yield Check(name=LEAD, verdict="stop", sentence=sentence, question=asks)
         return
     text = f"{order.show_length(room.room)}, {pitches}"
-    sentence = f"{text}: {words.LEADS[room.tap, room.chips]}"
+    sentence = f"{text}: {sentences.LEADS[room.tap, room.chips]}"
     yield Check(name=LEAD, verdict=room.verdict, sentence=sentence)
     if note.tap in ("plug", "taper") and room.tap != "plug":
         sentence = f"The note asks for a {note.tap} tap, and {text} want a bottoming tap after it."
@@ -273,7 +273,7 @@ def _advice(found: Threaded, place: Place, order: Order) -> tuple[str, ...]:
     if found.depth is not None:
         said_so.append(f"Full thread {order.show_length(found.depth.value)} deep.")
     small = found.room is not None and not found.thread.diameter > SMALL
-    return (*said_so, *((words.TAP_POINT,) if small else ()))
+    return (*said_so, *((sentences.TAP_POINT,) if small else ()))
 
 
 def _asked_about_screw(note: notes.Countersink | notes.Chamfer | None) -> Iterator[Check]:

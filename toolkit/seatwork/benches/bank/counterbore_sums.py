@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from seatwork.errors import Length, SeatworkError
-from seatwork.hardware import counterbore, screw, washer, wrench_socket
+from seatwork.hardware import listed_counterbore, screw, washer, wrench_socket
 from seatwork.hardware.clearance import ClearanceHole
 from seatwork.hardware.counterbores import CounterboreSize
 from seatwork.hardware.drill_list import Drill
@@ -161,7 +161,7 @@ def listing(at: Held, way: str, ringed: bool) -> CounterboreSize | None:
     if way == BOSS or (part is at.hexagon and part.thread.system == "inch"):
         return None
     thick = (at.ring.thickness or 0.0) if ringed else 0.0
-    return counterbore(part, room_for="no wrench", washer_thickness=thick)
+    return listed_counterbore(part, room_for="no wrench", washer_thickness=thick)
 
 
 def boss_for(seat: Counterbore, instead_of: Counterbore) -> RaisedBoss:

@@ -14,8 +14,7 @@ from seatwork.drawings.cutters_view import CutterChoice, CuttersView
 from seatwork.errors import SeatworkError
 from seatwork.hardware import job_list
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
-from seatwork.shop.choosing.choosing import Job as Where
-from seatwork.shop.choosing.choosing import choose
+from seatwork.shop.choosing.choosing import Where, choose
 
 FIRST = "edges of the holes (guard)"
 NONE = "none yet"
@@ -88,7 +87,7 @@ class Cutters(Bench[Line]):
             thickness=place.thickness,
             hole_diameter=place.hole_diameter,
         )
-        choices = choose(seat=place.seat, job=where, shop=stock)
+        choices = choose(seat=place.seat, where=where, shop=stock)
         shown = lined_up(choices, place.seat, stock)
         if not shown:
             raise SeatworkError(

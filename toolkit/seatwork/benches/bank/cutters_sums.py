@@ -7,7 +7,7 @@ from functools import lru_cache
 from typing import TypeVar
 
 from seatwork.errors import SeatworkError
-from seatwork.hardware import counterbore
+from seatwork.hardware import listed_counterbore
 from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.choosing.choosing import Choice, Choices, Refusal
@@ -111,7 +111,7 @@ def _seat(one: Job) -> Seat:
     if one.seat == "countersink":
         angle = one.screw.facts["seat_angle"].value
         return Countersink(diameter=across, hole_diameter=hole, included_angle=angle)
-    depth = counterbore(one.screw).depth
+    depth = listed_counterbore(one.screw).depth
     return Counterbore(diameter=across, depth=depth, hole_diameter=hole)
 
 

@@ -12,7 +12,7 @@ from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.which_seat_view import Fastener, SeatChoice, WhichSeatView
 from seatwork.hardware import (
     clearance_hole,
-    counterbore,
+    listed_counterbore,
     screw,
     tap_drill,
     tapped_hole_chamfer,
@@ -129,7 +129,7 @@ def _hex(rough: bool) -> Case:
 
 def _socket() -> Case:
     part = screw("3/8-16 SHCS")
-    size, hole = counterbore(part), clearance_hole(part.thread)
+    size, hole = listed_counterbore(part), clearance_hole(part.thread)
     return Case(
         answer="counterbore",
         asked="The head is to lie below the face, so that the crank clears it.",

@@ -14,7 +14,7 @@ from seatwork.units import show_angle, show_both
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Job:
+class Where:
     """Where and in what a seat is cut.
 
     Parameters
@@ -103,14 +103,14 @@ class Choices:
         return self.ranked[0] if self.ranked else None
 
 
-def choose(*, seat: Seat, job: Job, shop: Shop) -> Choices:
+def choose(*, seat: Seat, where: Where, shop: Shop) -> Choices:
     """Choose among the shop's cutters for a seat.
 
     Parameters
     ----------
     seat : Countersink, Counterbore, Spotface or Chamfer
         What to cut.
-    job : Job
+    where : Where
         In what, on what.
     shop : Shop
         What there is.
@@ -136,16 +136,16 @@ def choose(*, seat: Seat, job: Job, shop: Shop) -> Choices:
     Examples
     --------
     >>> seat = Countersink(diameter=12.7, hole_diameter=6.75, included_angle=82.0)
-    >>> job = Job(material="1018 steel", machine="bench drill press")
-    >>> choose(seat=seat, job=job, shop=Shop.at()).best.tool.name
+    >>> where = Where(material="1018 steel", machine="bench drill press")
+    >>> choose(seat=seat, where=where, shop=Shop.at()).best.tool.name
     'CS82-1'
     """
-    wanted = _on_a_hole(seat, job)
-    machine, material = shop.machine(job.machine), shop.material(job.material)
+    wanted = _on_a_hole(seat, where)
+    machine, material = shop.machine(where.machine), shop.material(where.material)
     fitting, refused = [], []
     for tool in assemblies(shop, wanted.hole_diameter):
         fault = misfit(tool, wanted, machine)
-        fault = fault or out_of_place(tool, wanted, shop.rules, bore=job.bore_diameter)
+        fault = fault or out_of_place(tool, wanted, shop.rules, bore=where.bore_diameter)
         if fault is not None:
             refused.append(Refusal(tool=tool, sentence=fault))
             continue
@@ -154,7 +154,7 @@ def choose(*, seat: Seat, job: Job, shop: Shop) -> Choices:
             seat=wanted,
             material=material,
             machine=machine,
-            thickness=job.thickness,
+            thickness=where.thickness,
             rules=shop.rules,
         )
         fitting.append(_choice(case))
@@ -175,17 +175,17 @@ def _choice(case: Situation) -> Choice:
     )
 
 
-def _on_a_hole(seat: Seat, job: Job) -> Round:
+def _on_a_hole(seat: Seat, where: Where) -> Round:
     """Take a chamfer at a hole as a small countersink; leave the others as they are."""
     if not isinstance(seat, Chamfer):
         return seat
-    if job.hole_diameter is None:
+    if where.hole_diameter is None:
         raise SeatworkError(
             "chamfer", "no hole is given for it", "give the hole diameter with the job"
         )
     return Countersink(
-        diameter=job.hole_diameter + 2 * seat.leg,
-        hole_diameter=job.hole_diameter,
+        diameter=where.hole_diameter + 2 * seat.leg,
+        hole_diameter=where.hole_diameter,
         included_angle=seat.included_angle,
     )
 

@@ -1,4 +1,4 @@
-"""A sheet of readings: read row by row, every fault told, the good rows kept."""
+"""Readings of measured parts: read row by row, every fault told, the good rows kept."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -15,7 +15,7 @@ HEADINGS = tuple(f"{name} [{unit}]" for name in MEASURED for unit in UNITS.value
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Sheet:
+class Readings:
     """What a file of readings holds.
 
     Parameters
@@ -36,7 +36,7 @@ class Sheet:
     blank: int = 0
 
 
-def read_sheet(path: Path, *, features: Sequence[str] | None = None) -> Sheet:
+def read_readings(path: Path, *, features: Sequence[str] | None = None) -> Readings:
     """Read the readings of parts from a CSV.
 
     Parameters
@@ -71,7 +71,7 @@ def read_sheet(path: Path, *, features: Sequence[str] | None = None) -> Sheet:
     found = [(row, part) for row, part, _ in read if part is not None]
     faults = [*spoiled, *(fault for _, _, faults in read for fault in faults)]
     measured, twice = _each_once(found)
-    return Sheet(
+    return Readings(
         name=path.name,
         measured=measured,
         faults=tuple(str(fault) for fault in (*faults, *twice)),

@@ -1,4 +1,11 @@
-"""What a plan says and why, kept in one place."""
+"""What a plan says and why, kept in one place, and how its sentences write their sizes."""
+
+from collections.abc import Callable
+
+from seatwork.errors import Angle, Length
+from seatwork.units import show_angle, show_both
+
+Show = Callable[[object], str]
 
 DRILL = "The hole comes first: it guides the cutter, and the seat is only as true as its hole."
 TAP_DRILL = "Tap drill as listed: the thread needs the metal that a clearance hole takes away."
@@ -78,3 +85,20 @@ CENTER_PILOT = (
     "rides on the cone and never bottoms; both mouths alike, or the centers sit unequally."
 )
 CENTER_BODY = "Stop before the body of the center drill rubs: the mouth must stay a cone."
+
+
+def shower(system: str) -> Show:
+    """Return a function that writes a ``Length`` or an ``Angle`` for people.
+
+    Examples
+    --------
+    >>> shower("inch")(Length(12.7)), shower("metric")(Angle(82))
+    ('0.500 in (12.70 mm)', '82°')
+    """
+
+    def show(size: object) -> str:
+        if isinstance(size, Length):
+            return show_both(size, system)
+        return show_angle(size) if isinstance(size, Angle) else str(size)
+
+    return show

@@ -33,7 +33,7 @@ class RuledLength(Sourced):
         return f"{show_both(self.length)} at least, {self.rule}"
 
 
-def least_sheet(
+def least_thickness(
     *, countersink_depth: float, head_height: float, rivet: str | None = None
 ) -> tuple[RuledLength, ...]:
     """Return the least sheet for a machine countersink, by every rule that applies.
@@ -59,7 +59,7 @@ def least_sheet(
 
     Examples
     --------
-    >>> [round(each.length, 2) for each in least_sheet(countersink_depth=1.0, head_height=1.2)]
+    >>> [round(each.length, 2) for each in least_thickness(countersink_depth=1.0, head_height=1.2)]
     [1.02, 1.2, 1.3, 1.5, 2.0]
     """
     sizes = {"countersink depth": countersink_depth, "head height": head_height}

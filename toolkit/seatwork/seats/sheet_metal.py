@@ -17,7 +17,7 @@ from seatwork.seats.cones import Countersink
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class InSheet:
+class InSheetMetal:
     """What a countersink leaves of a sheet.
 
     Parameters
@@ -35,7 +35,7 @@ class InSheet:
     Examples
     --------
     >>> seat = Countersink(diameter=12, hole_diameter=6.6, included_angle=90)
-    >>> found = InSheet(seat=seat, thickness=2)
+    >>> found = InSheetMetal(seat=seat, thickness=2)
     >>> found.knife_edge, found.far_diameter, found.land
     (True, 8.0, 0.0)
     """

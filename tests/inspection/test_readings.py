@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
-from seatwork.inspection import read_sheet
+from seatwork.inspection import read_readings
 
 HEADING = "part,feature,diameter,depth,stand,angle,angle with,tried\n"
 GOOD = "L07-{n},plate,.397 in,.113 in,.007 in below,82,optical,yes\n"
@@ -18,7 +18,7 @@ def read(tmp_path, raw, **known):
     """Read a sheet from text or bytes."""
     path = tmp_path / "measured.csv"
     path.write_bytes(raw.encode("utf-8") if isinstance(raw, str) else raw)
-    return read_sheet(path, **known)
+    return read_readings(path, **known)
 
 
 def marks(sheet):
@@ -209,7 +209,7 @@ def test_what_is_no_file_is_refused(tmp_path) -> None:
     link.symlink_to(tmp_path / "gone.csv")
     for path in (tmp_path, tmp_path / "gone.csv", link):
         with pytest.raises(SeatworkError, match=r"folder|no such file"):
-            read_sheet(path)
+            read_readings(path)
 
 
 def test_a_file_far_too_large_is_refused(tmp_path) -> None:
@@ -218,7 +218,7 @@ def test_a_file_far_too_large_is_refused(tmp_path) -> None:
     with path.open("wb") as file:
         file.truncate(17 * 1024 * 1024)
     with pytest.raises(SeatworkError, match="16 MB"):
-        read_sheet(path)
+        read_readings(path)
 
 
 BAD_LINE = st.one_of(
@@ -237,7 +237,7 @@ def test_no_line_spoils_another(tmp_path_factory, before, after) -> None:
     path = tmp_path_factory.mktemp("fuzz") / "measured.csv"
     lines = [HEADING.strip(), *before, GOOD.format(n=1).strip(), *after, GOOD.format(n=2).strip()]
     path.write_bytes("\n".join(lines).encode("utf-8", "replace"))
-    found = [part for part in marks(read_sheet(path)) if part.startswith("L07-")]
+    found = [part for part in marks(read_readings(path)) if part.startswith("L07-")]
     assert found == ["L07-1", "L07-2"]
 
 
@@ -249,7 +249,7 @@ def test_no_bytes_bring_a_foreign_error(tmp_path_factory, raw) -> None:
     path = tmp_path_factory.mktemp("fuzz") / "measured.csv"
     path.write_bytes(HEADING.encode() + raw)
     try:
-        told = read_sheet(path).faults
+        told = read_readings(path).faults
     except SeatworkError as error:
         told = (str(error),)
     assert all(fault.startswith("measured.csv") for fault in told)
@@ -265,7 +265,7 @@ def test_any_cells_are_read_or_told(tmp_path_factory, cells) -> None:
     path = tmp_path_factory.mktemp("fuzz") / "measured.csv"
     text = HEADING + out.getvalue() + GOOD.format(n=1)
     path.write_bytes(text.encode("utf-8", "replace"))
-    sheet = read_sheet(path)
+    sheet = read_readings(path)
     comment = out.getvalue().lstrip().startswith(("#", "sep="))
     empty = not out.getvalue().strip(' \t,;"\r\n\xa0')
     told = len(sheet.measured) + len(sheet.faults) + sheet.blank
