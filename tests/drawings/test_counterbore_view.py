@@ -114,6 +114,6 @@ def test_the_face_is_marked_where_it_stops_the_socket():
                        rests_at=0.0))  # fmt: skip
     marked = scene._solids.stopped
     assert np.nanmax(marked.get_xdata()) > TIGHTENING
-    assert np.nanmax(np.abs(marked.get_ydata() - FACE)) == 0
+    assert np.nanmax(np.abs(np.array(marked.get_ydata()) - FACE)) == 0
     scene.move(replace(ON_BOSS))
     assert np.isnan(marked.get_xdata()).all()

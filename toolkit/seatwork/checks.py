@@ -37,6 +37,8 @@ def is_number(value: object) -> bool:
 
 def between(value: Any, least: float, most: float) -> bool:
     """Tell whether `value` is a number from `least` to `most`."""
+    if type(value) is float:
+        return least <= value <= most
     return is_number(value) and bool(least <= value <= most)
 
 
@@ -71,6 +73,8 @@ def _refuse_length(value: object, fault: str, name: str) -> None:
 
 def included_angle(value: float, name: str = "included angle") -> None:
     """Refuse an included angle [deg] that makes no cone."""
+    if type(value) is float and LEAST_ANGLE <= value <= GREATEST_ANGLE:
+        return
     if not between(value, LEAST_ANGLE, GREATEST_ANGLE):
         raise SeatworkError(
             shown(value, Angle),

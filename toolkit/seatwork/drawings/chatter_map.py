@@ -109,7 +109,7 @@ class MapView:
         system = self.look.system
         self._sings.set_xy(_region(part))
         self._doubt.set_xy(_block(part.doubtful_below))
-        self._edge.set_data(*_edge(part).T)
+        self._edge.set_data(*_edge(part).T.tolist())
         x, y = _x(part.spindle_speed), _y(part.width)
         self._plunge.set_data([x, x], [LOW, y])
         self._rest.set_data([x, x], [y, max(y, _y(part.full_width))])

@@ -83,7 +83,7 @@ class TraceView:
         system, cut = self.look.system, part.trace
         self._swing.set_xy(_envelope(cut))
         last = cut.time >= cut.time[-1] - ZOOM
-        self._chip.set_data(*_line(cut.time[last], cut.chip_thickness[last]).T)
+        self._chip.set_data(*_line(cut.time[last], cut.chip_thickness[last]).T.tolist())
         self._missed.set_path(_gaps(cut.time[last], cut.lips_in_cut[last] == 0))
         swing = _small(cut.swing(), system)
         self._heading.set_text(_heading(part))

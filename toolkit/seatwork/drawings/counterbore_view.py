@@ -260,7 +260,7 @@ class _Solids:
             tightening.cutter(body, pilot, window, floor=floor, low=low, tops=(shoulder, TOP))
         )
         place: dict[str, Any] = {"floor": floor, "shoulder": shoulder}
-        self.seen[0].set_data(*tightening.flutes(body, window, **place).T)
+        self.seen[0].set_data(*tightening.flutes(body, window, **place).T.tolist())
         removable = part.pilot.kind == "removable"
         _set(self.hidden[0], tightening.stem(pilot, window, **place) if removable else BREAK)
 
@@ -303,7 +303,7 @@ def _solid(face: str, edge: str, weight: float) -> PathPatch:
 
 
 def _set(line: Line2D, points: Points) -> None:
-    line.set_data(points[:, 0], points[:, 1])
+    line.set_data(*points.T.tolist())
 
 
 def _most(axis: float) -> Window:

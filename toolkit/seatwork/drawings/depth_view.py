@@ -237,10 +237,12 @@ class _CutView:
         inside = np.maximum(wall, (-np.inf, window.deepest))
         lines = [window.to_page(line) for line in profiles.left_and_right(inside)]
         face = np.array([(window.left, window.face), (window.right, window.face)])
-        self.walls.set_data(*joined([face, *lines]).T)
+        self.walls.set_data(*joined([face, *lines]).T.tolist())
         self.tool.set_xy(_tool(one, window, body, cut=cut))
         differs = former is not None and cut and former != one.seat
-        self.former.set_data(*(_outline(former, window) if differs and former else _NONE).T)
+        self.former.set_data(
+            *(_outline(former, window) if differs and former else _NONE).T.tolist()
+        )
         middle = window.axis
         self.center.set_data([middle, middle], [window.bottom - 12.0, window.face + 60.0])
         self.center.set_visible(not cut)

@@ -108,7 +108,7 @@ class EdgesView:
             bevels.append(np.array([low, high]))
             sharp.append(np.array([low, (x, FACE), high]))
         for line, pieces in ((self._edges, edges), (self._bevels, bevels), (self._sharp, sharp)):
-            line.set_data(*joined(pieces).T)
+            line.set_data(*joined(pieces).T.tolist())
         self._dimension(work, part, scale)
         self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)

@@ -182,10 +182,10 @@ class GagingView:
         visible = np.maximum(wall, (-np.inf, window.deepest))
         lines = [window.to_page(line) for line in profiles.left_and_right(visible)]
         face = np.array([(window.left, window.face), (window.right, window.face)])
-        self._walls.set_data(*joined([face, *lines]).T)
+        self._walls.set_data(*joined([face, *lines]).T.tolist())
         self._tool.set_path(_tool(part, window))
         behind = _ball(part.balls[1], part.tops[1], window) if len(part.balls) > 1 else NOWHERE
-        self._behind.set_data(*behind.T)
+        self._behind.set_data(*behind.T.tolist())
         self._dimension(part, window)
         self._band.move(part.scale)
         self._heading.set_text(part.heading)
@@ -243,11 +243,11 @@ class _Band:
         """Show another value, or other limits."""
         ends = [scale.place(value) for value in (scale.least, scale.greatest)]
         self._between.set_data(ends, [BAND, BAND])
-        self._limits.set_data(*joined([_upright(x, TICK) for x in ends]).T)
+        self._limits.set_data(*joined([_upright(x, TICK) for x in ends]).T.tolist())
         x = scale.place(scale.value)
         sides = [scale.place(scale.value + way * scale.doubt) for way in (-1, 1)]
         along = np.array([(sides[0], BAND), (sides[1], BAND)])
-        self._doubt.set_data(*joined([along, *(_upright(s, WHISKER) for s in sides)]).T)
+        self._doubt.set_data(*joined([along, *(_upright(s, WHISKER) for s in sides)]).T.tolist())
         corners = [(x - MARK, BAND), (x, BAND + MARK), (x + MARK, BAND), (x, BAND - MARK)]
         self._mark.set_xy(corners)
         for label, end, text, ha in zip(

@@ -34,7 +34,7 @@ def press(sketch: Sketch) -> str:
     sketch.label("spindle", 330.0, 214.0, (axis - 27.0, 230.0), "right")
     for height in (308.0, 266.0):
         sketch.work.extension((740.0, height), (800.0, height))
-    sketch.work.outside((800.0, 266.0), (800.0, 308.0), np.array([0.0, 1.0]))
+    sketch.work.outside((800.0, 266.0), (800.0, 308.0), (0.0, 1.0))
     sketch.label("quill travel", 860.0, 352.0, (806.0, 288.0))
     sketch.label("depth stop", 860.0, 250.0, (739.0, 252.0))
     sketch.label("touch off", 860.0, 170.0, (axis + 6.0, 149.0))
@@ -62,7 +62,7 @@ def speed(sketch: Sketch) -> str:
         sketch.steel(cone, order) if not up else sketch.hidden([*cone, cone[0]], order=order)
     sketch.work.extension((axis + 70.0, 244.0), (axis + 110.0, 244.0))
     sketch.work.extension((axis + 70.0, 210.0), (axis + 110.0, 210.0))
-    sketch.work.outside((axis + 110.0, 210.0), (axis + 110.0, 244.0), np.array([0.0, 1.0]))
+    sketch.work.outside((axis + 110.0, 210.0), (axis + 110.0, 244.0), (0.0, 1.0))
     sketch.label("feed", axis, 350.0, (axis + 107.0, 250.0), "center")
     _pulley(sketch, 1020.0)
     return "A lip turning in its hole, a tool one turn deeper, and a pulley with four steps."
@@ -196,7 +196,7 @@ def note(sketch: Sketch) -> str:
     for height, start in ((face, axis - 190.0), (face + amount, axis - 190.0)):
         sketch.work.extension((start, height), (axis - 240.0, height))
     across = axis - 240.0
-    sketch.work.outside((across, face + amount), (across, face), np.array([0.0, 1.0]))
+    sketch.work.outside((across, face + amount), (across, face), (0.0, 1.0))
     sketch.write(across - 24.0, face - 10.0, "?", ha="right", fontweight="bold")
     sketch.work.leader((590.0, 300.0), (550.0, 300.0), (axis + 88.0, face + 3.0))
     line = SignedLine(sketch.axes, sketch.style, x=600.0, y=291.0)

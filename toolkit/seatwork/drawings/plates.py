@@ -72,7 +72,7 @@ class Plate:
         """
         paths = [Path(_closed(outline), closed=True) for outline in (self._frame, *pieces)]
         self.cover.set_path(Path.make_compound_path(*paths))
-        self.edges.set_data(*joined(list(edges)).T)
+        self.edges.set_data(*joined(list(edges)).T.tolist())
 
     @property
     def outside(self) -> tuple[float, float]:

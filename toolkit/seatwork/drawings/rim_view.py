@@ -169,7 +169,9 @@ class RimView:
         """Draw the width against the direction, with its grid."""
         places = max(2, -int(np.floor(np.log10(ticks[1]))))
         heights = [_up(tick, top) for tick in ticks]
-        self._grid.set_data(*joined([np.array([(LEFT, y), (RIGHT, y)]) for y in heights[1:]]).T)
+        self._grid.set_data(
+            *joined([np.array([(LEFT, y), (RIGHT, y)]) for y in heights[1:]]).T.tolist()
+        )
         for number, word in enumerate(self._ticks):
             shown = number < len(ticks)
             word.set_text(show_number(ticks[number], places, places) if shown else "")

@@ -127,4 +127,4 @@ def _rings(style: Style) -> Line2D:
 
 
 def _set(line: Line2D, points: Points) -> None:
-    line.set_data(points[:, 0], points[:, 1])
+    line.set_data(*points.T.tolist())

@@ -119,7 +119,7 @@ class SpeedsView:
     def move(self, part: SpeedSum) -> str:
         """Show another part; return the text."""
         rungs = [np.array([(LEFT, y), (RIGHT, y)]) for y in _up(np.array(part.steps))]
-        self._steps.set_data(*joined(rungs).T)
+        self._steps.set_data(*joined(rungs).T.tolist())
         cap = _up(part.cap) if part.cap else np.nan
         self._cap.set_data([LEFT, RIGHT], [cap, cap])
         x = _across(DIAMETERS)

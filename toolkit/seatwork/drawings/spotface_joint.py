@@ -91,13 +91,13 @@ class Joint:
         self._show_metal(pad, bolt, scale, end)
         self._tool.set_path(Path(path * scale + self._place, closed=True))
         line = side * scale + self._place if slope else BREAK
-        self._stretched.set_data(*line.T)
+        self._stretched.set_data(*line.T.tolist())
 
     def show_cutter(self, pad: Pad, bolt: Bolt, scale: float) -> None:
         """Show the cutter on the pad, its pilot in the hole."""
         self._show_metal(pad, bolt, scale, 0.0)
         self._tool.set_path(Path(_cutter(pad, bolt) * scale + self._place, closed=True))
-        self._stretched.set_data(*BREAK.T)
+        self._stretched.set_data(*BREAK.T.tolist())
 
     def _show_metal(self, pad: Pad, bolt: Bolt, scale: float, end: float) -> None:
         """Show flange and base; `end` is where the bolt stands below, from the axis [mm]."""
@@ -105,7 +105,7 @@ class Joint:
         outlines = [piece * scale + self._place for piece in pieces]
         for metal, outline in zip(self._metal, outlines, strict=True):
             metal.set_xy(outline)
-        self._skin.set_data(*joined([np.concatenate([o, o[:1]]) for o in outlines]).T)
+        self._skin.set_data(*joined([np.concatenate([o, o[:1]]) for o in outlines]).T.tolist())
 
 
 def _flange(pad: Pad) -> list[Points]:

@@ -121,7 +121,7 @@ class Relief:
         left, bottom, side = self._place
         self._image.set_data(painted(pad, self._style))
         middle = (left + side / 2, bottom + side / 2)
-        self._ring.set_data(*arc(middle, pad.diameter / 2 * side / pad.size, 0.0, 360.0).T)
+        self._ring.set_data(*arc(middle, pad.diameter / 2 * side / pad.size, 0.0, 360.0).T.tolist())
 
 
 def painted(pad: Pad, style: Style) -> NDArray[np.uint8]:

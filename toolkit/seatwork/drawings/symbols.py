@@ -197,14 +197,32 @@ def _width(run: str) -> float:
     """Give the width of a sign, or of a run of letters, at type size 1."""
     if run in DRAWN:
         return float(_sign(run).get_extents().x1) + GAP
+    if "ff" in run:  # the font draws the two as one letter
+        return _laid(f"{run}.") - _laid(".")
+    return sum(map(_alone, run)) + sum(map(_closer, pairwise(run)))
+
+
+@cache
+def _alone(letter: str) -> float:
+    """Give the width of a letter, or of a blank, at type size 1."""
+    return _laid(f"{letter}.") - _laid(".")
+
+
+@cache
+def _closer(pair: tuple[str, str]) -> float:
+    """Give how much farther apart two letters stand than their widths say, at type size 1.
+
+    Kept for each pair, so that a number never seen before is not laid out anew.
+    """
+    first, second = pair
+    return _laid(f"{first}{second}.") - _laid(f"{second}.") - _alone(first)
+
+
+def _laid(text: str) -> float:
+    """Give the width of a text laid out whole, at type size 1; blanks at its end do not count."""
     font = FontProperties(family=FONT, size=100.0)
-    with_end, end = (
-        TextToPath().get_text_width_height_descent(text, font, ismath=False)[0]
-        for text in (f"{run}.", ".")
-    )
-    return (
-        float(with_end - end) / 100.0
-    )  # blanks at the end of a run count, which alone they do not
+    wide = TextToPath().get_text_width_height_descent(text, font, ismath=False)[0]
+    return float(wide) / 100.0
 
 
 def _placed(outline: Path, *, scale: float = 1.0, right: float = 0.0, up: float = 0.0) -> Path:

@@ -127,8 +127,8 @@ class FromAbove(_SideBySide):
             socket.set_xy(_hexagon(x, SOCKET * radius))
             rims.append(_circle(x, rim))
             crosses += _cross(x, max(radius, rim) + 25.0)
-        self._rims.set_data(*joined(rims).T)
-        self._crosses.set_data(*joined(crosses).T)
+        self._rims.set_data(*joined(rims).T.tolist())
+        self._crosses.set_data(*joined(crosses).T.tolist())
         self._write(part, ("", ""))
         return words.from_above(found)
 

@@ -13,7 +13,7 @@ from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
 from seatwork.rows import short
-from seatwork.shop.folder import find
+from seatwork.shop.folder import find, once
 from seatwork.shop.lists.reading import Row, read_list
 
 FILE = "jobs.csv"
@@ -177,6 +177,7 @@ def flat_job(name: str) -> Job:
     return found
 
 
+@once
 def _place() -> tuple[Path | None, int]:
     """Return the workbook folder and when its own list was saved; so that a new one is read."""
     folder = find()

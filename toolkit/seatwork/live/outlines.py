@@ -61,14 +61,21 @@ def line_data(line: Line2D, matrix: np.ndarray) -> str:
     if isinstance(y, np.ma.MaskedArray) or line.get_drawstyle() != "default":
         return path_data(line.get_path(), matrix)
     if len(x) <= SHORT_PATH:
-        return _written_short(list(zip(_plain(x), _plain(y), strict=True)), None, matrix)
+        return _written_short(list(zip(plain(x), plain(y), strict=True)), None, matrix)
     points = np.array([x, y], float).T
     if len(points) > LONG_PATH:
         return path_data(line.get_path(), matrix)
     return _written(points, None, matrix)
 
 
-def _plain(numbers: Sequence[float] | np.ndarray) -> Sequence[float]:
+def places(points: Sequence[Sequence[float]], matrix: np.ndarray) -> list[int]:
+    """Return where marks lie, two whole units each; one that is not finite is left out."""
+    (a, b, c), (d, e, f) = matrix[:2].tolist()
+    kept = [(x, y) for x, y in points if x - x == 0.0 == y - y]
+    return [round(unit) for x, y in kept for unit in (a * x + b * y + c, d * x + e * y + f)]
+
+
+def plain(numbers: Sequence[float] | np.ndarray) -> Sequence[float]:
     """Return the numbers of a list or of an array as plain floats."""
     if isinstance(numbers, np.ndarray):
         plain: list[float] = numbers.tolist()

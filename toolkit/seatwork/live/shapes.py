@@ -16,7 +16,14 @@ from matplotlib.transforms import IdentityTransform
 
 from seatwork.live.element import Attributes, Element, clipping, css, named_css, to_units
 from seatwork.live.lettering import Lettering
-from seatwork.live.outlines import UNITS_PER_PIXEL, line_data, path_data, relative_data
+from seatwork.live.outlines import (
+    UNITS_PER_PIXEL,
+    line_data,
+    path_data,
+    places,
+    plain,
+    relative_data,
+)
 from seatwork.live.recorder import Stroke, strokes_of
 
 
@@ -109,12 +116,10 @@ def _places(artist: Any, figure: Figure) -> Callable[[], list[int]]:
     matrix = to_units(transform, figure)
 
     def read() -> list[int]:
-        at = np.ma.filled(artist.get_offsets(), np.nan) if scatter else artist.get_xydata()
-        at = at[np.isfinite(at).all(axis=1)]
-        units: list[int] = (
-            np.rint(at @ matrix[:2, :2].T + matrix[:2, 2]).astype(int).ravel().tolist()
-        )
-        return units
+        if scatter:
+            return places(np.ma.filled(artist.get_offsets(), np.nan).tolist(), matrix)
+        x, y = artist.get_data(orig=True)
+        return places(list(zip(plain(x), plain(y), strict=True)), matrix)
 
     return read
 

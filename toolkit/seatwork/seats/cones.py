@@ -16,6 +16,7 @@ travel after the nose touches a solid face.
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
 from math import atan, degrees, pi, radians, sin, tan
 from typing import Self
 
@@ -46,6 +47,12 @@ def half_tangent(included_angle: float) -> float:
     0.8692867
     """
     checks.included_angle(included_angle)
+    return _half_tangent(included_angle)
+
+
+@lru_cache(maxsize=256)
+def _half_tangent(included_angle: float) -> float:
+    """Work T out once for each angle: a picture asks for the same few at every step."""
     return tan(radians(included_angle / 2))
 
 

@@ -2,13 +2,17 @@
 
 import re
 import tomllib
-from functools import lru_cache
+from collections.abc import Callable, Hashable
+from contextvars import ContextVar, Token
+from functools import lru_cache, wraps
 from importlib import resources
 from os.path import realpath
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from seatwork.errors import SeatworkError
+
+FoundT = TypeVar("FoundT")
 
 MARKER = "workbook.toml"
 FORMAT = 1
@@ -18,6 +22,65 @@ LONGEST_KEY = re.compile(r"""(?:(?:[\w-]+|"[^"\n]*"|'[^'\n]*')[ \t]*\.[ \t]*){20
 
 MOST_LOOKS = 60
 """Times a file is read anew to find the line of a fault."""
+
+
+_KEPT: ContextVar[dict[Hashable, Any] | None] = ContextVar("what was looked up once")
+
+
+class AsRead:
+    """The shop's rules and lists as they were first read, for whoever asks at every step.
+
+    Inside ``with``, what a function marked `once` has found is kept: no file is opened and no
+    path is asked a second time. Whoever makes a new one reads anew; `outdated` says when to.
+    """
+
+    def __init__(self) -> None:
+        self._found: dict[Hashable, Any] = {}
+        self._tokens: list[Token[dict[Hashable, Any] | None]] = []
+        self._saved = _state()
+
+    def __enter__(self) -> "AsRead":
+        self._tokens.append(_KEPT.set(self._found))
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        _KEPT.reset(self._tokens.pop())
+
+    @property
+    def outdated(self) -> bool:
+        """Whether a rule or a list was saved since, or another folder is the workbook now."""
+        try:
+            return self._saved != _state()
+        except (SeatworkError, OSError):  # it cannot be read any more, so it is not what it was
+            return True
+
+
+def once(look: Callable[[], FoundT]) -> Callable[[], FoundT]:
+    """Let a look-up be made once inside an `AsRead`, and each time outside of it."""
+
+    @wraps(look)
+    def found() -> FoundT:
+        kept = _KEPT.get(None)
+        if kept is None:
+            return look()
+        if look not in kept:
+            kept[look] = look()
+        known: FoundT = kept[look]
+        return known
+
+    return found
+
+
+def saved(folder: Path | None) -> tuple[tuple[Path, int], ...]:
+    """Return the files of a workbook's shop and when each was saved [ns]."""
+    own = sorted((folder / "shop").glob("*.*")) if folder else []
+    return tuple((path, path.stat().st_mtime_ns) for path in own)
+
+
+def _state() -> tuple[Path | None, tuple[tuple[Path, int], ...]]:
+    """Return the workbook folder and its files as they are at this moment."""
+    folder = _above(Path.cwd())
+    return folder, saved(folder)
 
 
 def find(start: Path | None = None) -> Path | None:
@@ -39,7 +102,15 @@ def find(start: Path | None = None) -> Path | None:
     SeatworkError
         If the marker is of another format than this version knows.
     """
-    here = Path(realpath(start)) if start else Path.cwd()
+    return _above(Path(realpath(start))) if start else _here()
+
+
+@once
+def _here() -> Path | None:
+    return _above(Path.cwd())
+
+
+def _above(here: Path) -> Path | None:
     for folder in (here, *here.parents):
         marker = folder / MARKER
         if marker.is_file():

@@ -1,9 +1,13 @@
 """Values as people read them: rounded once, here, half away from zero."""
 
 from decimal import ROUND_HALF_UP, Decimal, InvalidOperation
+from functools import lru_cache
 
 from seatwork.errors import Angle, Length, SeatworkError
 from seatwork.quantities import EXACT_INCH
+
+KEPT = 2048
+"""Numbers kept as written: a picture, its text and its readouts say the same ones at each step."""
 
 MM_PER_FOOT = Decimal("304.8")
 PLACES = {"inch": 3, "metric": 2}
@@ -52,12 +56,18 @@ def rounded(value: float | Decimal, places: int) -> Decimal:
     if not exact.is_finite():
         raise SeatworkError(value, "that is not a finite number", "check the sizes it came from")
     try:
-        result = exact.quantize(Decimal(1).scaleb(-places), rounding=ROUND_HALF_UP)
+        result = exact.quantize(_last_place(places), rounding=ROUND_HALF_UP)
     except InvalidOperation as error:
         raise SeatworkError(
             value, f"it has too many digits for {places} places", "ask for fewer places"
         ) from error
     return abs(result) if result.is_zero() else result
+
+
+@lru_cache(maxsize=64)
+def _last_place(places: int) -> Decimal:
+    """Return one of the last place kept."""
+    return Decimal(1).scaleb(-places)
 
 
 def rounded_length(mm: float, system: str = "inch", places: int | None = None) -> Decimal:
@@ -87,6 +97,7 @@ def rounded_length(mm: float, system: str = "inch", places: int | None = None) -
     return rounded(exact / EXACT_INCH if system == "inch" and exact.is_finite() else exact, kept)
 
 
+@lru_cache(maxsize=KEPT)
 def show_number(value: float | Decimal, places: int, least: int = 0) -> str:
     """Write a number rounded to `places`, trailing zeros dropped down to `least` places.
 
@@ -101,6 +112,7 @@ def show_number(value: float | Decimal, places: int, least: int = 0) -> str:
     return f"{whole}.{kept}" if kept else whole
 
 
+@lru_cache(maxsize=KEPT)
 def show_length(mm: float, system: str = "inch", places: int | None = None) -> str:
     """Write a length with its unit, leading zero kept.
 

@@ -1,14 +1,15 @@
-"""The shop as its files stand: read again when one was saved; names that a control offers."""
+"""The shop as its files stood when a bench was made; names that a control offers."""
 
 from functools import lru_cache
 from pathlib import Path
 
-from seatwork.shop.folder import find
+from seatwork.shop.folder import find, once, saved
 from seatwork.shop.shop import Shop
 
 
+@once
 def shop() -> Shop:
-    """Return the shop of the workbook folder, its lists and rules as they are now.
+    """Return the shop of the workbook folder; a bench reads it once, anyone else as it is now.
 
     Raises
     ------
@@ -16,13 +17,12 @@ def shop() -> Shop:
         If a list or a rule cannot be read; with file, row and column.
     """
     folder = find()
-    own = sorted((folder / "shop").glob("*.*")) if folder else []
-    return _shop(folder, tuple((path, path.stat().st_mtime_ns) for path in own))
+    return _shop(folder, saved(folder))
 
 
 @lru_cache(maxsize=2)
-def _shop(folder: Path | None, saved: tuple[tuple[Path, int], ...]) -> Shop:
-    del saved  # only tells one state of the files from another
+def _shop(folder: Path | None, files: tuple[tuple[Path, int], ...]) -> Shop:
+    del files  # only tells one state of the files from another
     return Shop.at(folder)
 
 

@@ -13,6 +13,7 @@ from seatwork.benches.build.measures import Measure, table
 from seatwork.benches.build.signature import documented, signature, starts
 from seatwork.drawings.scene import Drawing, Look, Scene
 from seatwork.errors import SeatworkError
+from seatwork.shop.folder import AsRead
 from seatwork.shop.house.house_rules import rules
 
 ResultT = TypeVar("ResultT")
@@ -84,7 +85,9 @@ class Setup(ABC, Generic[ResultT]):
         projector: bool = False,
         **values: Any,
     ) -> None:
-        self._system = system or rules().word("display.system")
+        self.as_read = AsRead()
+        with self.as_read:
+            self._system = system or rules().word("display.system")
         self._palette, self._projector = palette, projector
         self.look()
         self._kept: State[ResultT] | None = None
@@ -146,12 +149,14 @@ class Setup(ABC, Generic[ResultT]):
     @property
     def drawn(self) -> Any:
         """What the view draws of the present state."""
-        return self.shows(self.result)[1](self.result, self._system)
+        with self.as_read:
+            return self.shows(self.result)[1](self.result, self._system)
 
     @property
     def drawing(self) -> Drawing:
         """A still drawing of the present state, made anew."""
-        return self.scene(self.result, self.look()).draw()
+        with self.as_read:
+            return self.scene(self.result, self.look()).draw()
 
     @property
     def text(self) -> str:
@@ -235,8 +240,9 @@ class Setup(ABC, Generic[ResultT]):
 
     def readouts(self) -> list[list[str]]:
         """Return rows of label and readout; while comparing also kept readout and change."""
-        kept = self.measures(self._kept.result) if self._kept else None
-        return table(self.measures(self.result), kept, self._system)
+        with self.as_read:
+            kept = self.measures(self._kept.result) if self._kept else None
+            return table(self.measures(self.result), kept, self._system)
 
     def code(self) -> str:
         """Return one line that rebuilds the bench as it stands; what others bring is left out."""
@@ -266,16 +272,18 @@ class Setup(ABC, Generic[ResultT]):
         for name in given:
             if name not in controls:
                 raise _no_control(name, list(controls))
-        read = {
-            name: controls[name].read(value, self._system)
-            for name, value in given.items()
-            if value is not None or controls[name].start is not None
-        }
-        brought = self.brings(read, {**(now or {}), **read})
-        return {n: controls[n].read(v, self._system) for n, v in brought.items()} | read
+        with self.as_read:
+            read = {
+                name: controls[name].read(value, self._system)
+                for name, value in given.items()
+                if value is not None or controls[name].start is not None
+            }
+            brought = self.brings(read, {**(now or {}), **read})
+            return {n: controls[n].read(v, self._system) for n, v in brought.items()} | read
 
     def _worked_out(self, values: dict[str, Any]) -> State[ResultT]:
-        return State(values, self.work_out(**values))
+        with self.as_read:
+            return State(values, self.work_out(**values))
 
     def _go(self, state: State[ResultT]) -> None:
         """Take on a state; whoever cannot show it makes the bench stay as it was."""
@@ -289,8 +297,9 @@ class Setup(ABC, Generic[ResultT]):
             raise
 
     def _notify(self, names: frozenset[str]) -> None:
-        for follower in tuple(self._followers):
-            follower.follow(names)
+        with self.as_read:
+            for follower in tuple(self._followers):
+                follower.follow(names)
 
 
 def _no_control(name: str, known: list[str]) -> SeatworkError:

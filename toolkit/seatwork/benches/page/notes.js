@@ -1,4 +1,5 @@
-// Two boxes that are closed until asked for: where the numbers come from, and cautions.
+// Two boxes that are closed until asked for: where the numbers come from, and cautions. Above them
+// a line that says when the shop's files are newer than the bench.
 
 function html(parent, tag, text = "") {
   const element = document.createElement(tag);
@@ -21,6 +22,8 @@ function list(home, lines) {
 function render({ model, el }) {
   const root = html(el, "div");
   root.className = "seatwork-notes";
+  const newer = html(root, "p");
+  newer.setAttribute("role", "status");
   const { sources, cautions } = model.get("titles");
   const from = model.get("sources").length ? box(root, sources) : null;
   const before = model.get("cautions").length ? box(root, cautions) : null;
@@ -32,14 +35,24 @@ function render({ model, el }) {
   }
   if (before) html(before, "p", model.get("closing"));
 
+  function say() {
+    newer.textContent = model.get("outdated");
+    newer.hidden = !newer.textContent;
+  }
+
   function show() {
     from?.replaceChildren();
     if (from) list(from, model.get("sources"));
   }
 
   model.on("change:sources", show);
+  model.on("change:outdated", say);
   show();
-  return () => model.off("change:sources", show);
+  say();
+  return () => {
+    model.off("change:sources", show);
+    model.off("change:outdated", say);
+  };
 }
 
 export default { render };

@@ -13,11 +13,15 @@ from seatwork.shop.folder import find
 from seatwork.shop.house.cautions import cautions, closing
 
 HERE = Path(__file__).parent
+AS_READ = "House rules and lists are those that stood when this cell ran."
+OUTDATED = "A house rule or a list was saved since this cell ran: run the cell again to use it."
 TITLES = {"sources": "Where the numbers come from", "cautions": "Before you cut"}
 
 
 class Notes(anywidget.AnyWidget):
-    """Two boxes, closed until asked for; a box with nothing in it is left out.
+    """Two boxes, closed until asked for, below a line that says when the shop's files are newer.
+
+    A box with nothing in it is left out.
 
     Parameters
     ----------
@@ -32,6 +36,7 @@ class Notes(anywidget.AnyWidget):
     sources = traitlets.List(traitlets.Unicode()).tag(sync=True)
     cautions = traitlets.List(traitlets.Dict()).tag(sync=True)
     closing = traitlets.Unicode().tag(sync=True)
+    outdated = traitlets.Unicode().tag(sync=True)
 
     def __init__(self, bench: Setup[Any]) -> None:
         folder = find()
@@ -46,4 +51,8 @@ class Notes(anywidget.AnyWidget):
     def renew(self, bench: Setup[Any]) -> None:
         """Show where the numbers of the moment come from, and what was taken for granted."""
         assumed = assumed_lines(bench.controls, bench.values)
-        self.sources = [*assumed, *bench.sources(bench.result)]
+        self.sources = [*assumed, *bench.sources(bench.result), AS_READ]
+
+    def compare(self, bench: Setup[Any]) -> None:
+        """Say when a rule or a list was saved since the bench read them."""
+        self.outdated = OUTDATED if bench.as_read.outdated else ""

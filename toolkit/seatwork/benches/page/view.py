@@ -46,10 +46,12 @@ class BenchView:
         self._stands: object = None
         self._asked: tuple[str, str] | None = None
         self.live = LiveView(self._heard)
-        self._redraw()
+        with bench.as_read:
+            self._redraw()
         self.panel = Panel(bench, self.attempt, self.ask, can_keep=self._ghostly)
         self.panel.box.add_class("seatwork-panel")
-        self.notes = Notes(bench)
+        with bench.as_read:
+            self.notes = Notes(bench)
         self.box = ipywidgets.VBox([self.live, self.panel.box, self.notes])
         self.box.add_class("seatwork-bench")
         self._hear()
@@ -168,12 +170,14 @@ class BenchView:
 
     def _heard(self, content: dict[str, Any]) -> None:
         """Hear the page: it has joined, it looks so, or nothing has moved for a while."""
-        if "hello" in content:
-            self._greet()
-        if "page" in content:
-            self._fit(**content["page"])
-        if "settled" in content:
-            self._renew_still()
+        with self.bench.as_read:
+            if "hello" in content:
+                self._greet()
+            if "page" in content:
+                self._fit(**content["page"])
+            if "settled" in content:
+                self._renew_still()
+                self.notes.compare(self.bench)
 
     def _greet(self) -> None:
         """Tell a page that joined the state of the moment."""

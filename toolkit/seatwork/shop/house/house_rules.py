@@ -208,7 +208,15 @@ def rules(folder: str | Path | None = None) -> HouseRules:
     SeatworkError
         For an unknown rule, a wrong unit or a value out of range: file, line, what would do.
     """
-    place = workbook.at(folder)
+    return _here() if folder is None else _in_force(Path(folder))
+
+
+@workbook.once
+def _here() -> HouseRules:
+    return _in_force(workbook.find())
+
+
+def _in_force(place: Path | None) -> HouseRules:
     if place is None:
         return defaults()
     path = place / "shop" / FILE
