@@ -8,8 +8,8 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
-from seatwork.hardware import screw
-from seatwork.hardware.vocabulary import DOCUMENTS, OTHER_HEADS, SHORT, WORDS
+from seatwork.hardware import other_heads, screw
+from seatwork.hardware.vocabulary import DOCUMENTS, SHORT, WORDS
 
 DATA = Path(__file__).with_name("data")
 
@@ -69,7 +69,7 @@ def test_old_names_say_how_they_were_read() -> None:
 
 
 PIECES = ["#10", "10-32", "1/4-20", "1/4", "M6", "M8x1", "x 20", "82°", "100 deg", "UNC-2B"]
-VOCABULARY = [*PIECES, *WORDS, *SHORT, *OTHER_HEADS, *(name.upper() for name in DOCUMENTS)]
+VOCABULARY = [*PIECES, *WORDS, *SHORT, *other_heads.WORDS, *(name.upper() for name in DOCUMENTS)]
 
 
 @pytest.mark.slow

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
 from seatwork.errors import SeatworkError
+from seatwork.hardware import other_heads
 from seatwork.hardware.kinds import KINDS
 from seatwork.hardware.screws import Screw
 from seatwork.hardware.spelling import as_typed, tidy
@@ -14,9 +15,9 @@ from seatwork.hardware.vocabulary import (
     ANGLE,
     DOCUMENT,
     DOCUMENTS,
+    GRADE,
     INITIALS,
     LENGTH,
-    OTHER_HEADS,
     READ_AS,
     SAME_WORDS,
     SHORT,
@@ -94,7 +95,7 @@ def _take_apart(plain: str) -> _Stated:
     thread, rest = read_thread(digits(_size_first(rest)))
     found = LENGTH.match(rest)
     stated = _length(thread, found) if found else None
-    rest = rest[found.end() :] if found else rest
+    rest = GRADE.sub(" ", rest[found.end() :] if found else rest)
     words = _words(plain, rest) | ({"socket"} if document == "b 18.3" else set())
     return _Stated(
         thread=thread,
@@ -121,6 +122,8 @@ def _document(plain: str) -> tuple[str | None, str]:
     body, number = found.groups()
     name = f"{'b' if body.endswith('b') else body} {number}"
     rest = " ".join((plain[: found.start()] + " " + plain[found.end() :]).split())
+    if name in other_heads.DOCUMENTS:
+        raise other_heads.refuse(plain, other_heads.DOCUMENTS[name])
     if name not in DOCUMENTS and name not in ("b 18.3", "b 18.6.3"):
         raise SeatworkError(
             plain, f"{found.group().upper()} is no document held here", f"write {WANTED}"
@@ -145,12 +148,12 @@ def _length(thread: Thread, found: re.Match[str]) -> float:
 def _words(plain: str, rest: str) -> set[str]:
     """Return what the remaining words say of the head."""
     stated: set[str] = set()
-    for word in re.split(r"[ ,/&-]+", rest.replace("(", " ").replace(")", " ").strip(" ,.-")):
-        word = word.replace(".", "")
-        if word in OTHER_HEADS:
-            raise SeatworkError(
-                plain, f"{word} heads are not held here", "name a flat, socket cap or hex head"
-            )
+    bare = rest.replace("(", " ").replace(")", " ").strip(" ,.-")
+    words = [word.replace(".", "") for word in re.split(r"[ ,/&-]+", bare)]
+    other = other_heads.head_of(words)
+    if other:
+        raise other_heads.refuse(plain, other)
+    for word in words:
         if word and word not in WORDS and word not in SHORT:
             raise SeatworkError(plain, f"I cannot read {word!r}", f"write {WANTED}")
         stated |= set((WORDS.get(word) or SHORT.get(word, "")).split())

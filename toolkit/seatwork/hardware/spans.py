@@ -6,12 +6,13 @@ too: a word that it does not know is never part of a name.
 
 import re
 
-from seatwork.hardware.vocabulary import DOCUMENT, OTHER_HEADS, RIVET_WORDS, SHORT, WORDS
+from seatwork.hardware import other_heads
+from seatwork.hardware.vocabulary import DOCUMENT, RIVET_WORDS, SHORT, STRENGTH, WORDS
 
 SIZE = re.compile(
     r"(?:#\s?\d{1,2}|no\.?\s?\d{1,2}|\d{1,2}[- ]\d{1,2}/\d{1,2}|\d{1,2}/\d{1,2}"
     r"|\d?\.\d{3}(?=\s?-\s?\d)|\d{1,2}(?=\s?-\s?\d|\s+[a-z]))"
-    r'(?:\s?"|\s?in\b\.?)?(?:\s?-\s?\d{1,2}(?![\d/.]))?(?:[ -]*un[cf]\b(?:[ -]*[123][ab]\b)?)?'
+    r'(?:\s?"|\s?in\b\.?)?(?:\s?-\s?\d{1,2}(?![\d/.]))?(?:[ -]*u?n[cf]\b(?:[ -]*[123][ab]\b)?)?'
     r"|m\s?\d{1,2}(?:[.,]\d)?(?![\d])(?:\s?x\s?[0-3]?[.,]\d{1,2}(?![\d])|\s?x\s?[1-6](?![\d.,]))?"
     r"(?:\s?-\s?\d[gh]\b)?|ms\s?20426\s?[abd]{1,2}\s?\d(?:-\d{1,2})?\b"
 )
@@ -21,10 +22,13 @@ ANGLE = re.compile(r"(?:82|90|100|110|120)\s?(?:°|deg\b\.?)")
 LENGTH = re.compile(
     r'x\s?(?:\d+-)?\d*[./]?\d+(?:/\d+)?(?:\s?(?:"|in\b\.?|mm\b))?(\s?(?:lg|long)\b)?'
 )
+GRADE = re.compile(STRENGTH)
 CLOSED = re.compile(r"\s*(?:$|[,;:\n)|]|\.(?!\d))")
 OF_THE_HEAD = re.compile(r"heads?\s+(?:to\s+be\s+)?(?:flush|proud|below|under)")
 SEAT = re.compile(r"flush|csk|c'sunk|countersunk|countersink")
-NAMED = {**WORDS, **SHORT, **dict.fromkeys((*OTHER_HEADS, *RIVET_WORDS), "")}
+PLACES = {"flange", "flanged", "flg", "square", "sq", "fill", "drive"}
+"""Words of a head's name that in a note mostly speak of the part."""
+NAMED = {**WORDS, **SHORT, **dict.fromkeys((*other_heads.WORDS.keys() - PLACES, *RIVET_WORDS), "")}
 
 
 def name_end(text: str, start: int) -> int:
@@ -78,6 +82,9 @@ def _next(text: str, place: int, sized: bool, whole: bool) -> tuple[int, bool, b
     document = DOCUMENT.match(text, place)
     if document:
         return document.end(), True, False
+    grade = GRADE.match(text, place) if sized else None
+    if grade:
+        return grade.end(), True, False
     size = None if sized else SIZE.match(text, place)
     if size and not (size[0].isdigit() and not _named(text, size.end())):
         return size.end(), True, True

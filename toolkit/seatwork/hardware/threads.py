@@ -15,6 +15,7 @@ from seatwork.units import show_both
 WANTED = "a size such as #10-32, 1/4-20, M6 or M8x1"
 INCH_TABLE, METRIC_TABLE = "threads_inch_unc_unf", "threads_metric_iso_262"
 INCH_SERIES = {"UNC": "unc_threads_per_inch", "UNF": "unf_threads_per_inch"}
+
 METRIC_PITCHES = ("coarse_pitch_mm", "fine_pitch_1_mm", "fine_pitch_2_mm")
 
 METRIC = re.compile(r"m ?(\d+(?:[.,]\d+)?)(?: ?[x-] ?(\d+(?:[.,]\d+)?)(?![\d/]))?")
@@ -23,7 +24,7 @@ INCH = re.compile(
     r'( ?(?:"|inch|in\b\.?))?(?: ?- ?(\d+)(?![\d/.]))?'
 )
 CLASS = re.compile(
-    r"^ ?-? ?(?:un[cf])?(?: ?- ?)?(?:[123][ab]|[4-8][egh](?:[4-8][egh])?)?(?![\w/.])"
+    r"^ ?-? ?(?:u?n[cf](?![a-z]))?(?: ?- ?)?(?:[123][ab]|[4-8][egh](?:[4-8][egh])?)?(?![\w/.])"
 )
 
 
@@ -118,7 +119,7 @@ def _series_named(plain: str, found: Thread, rest: str) -> tuple[Thread, str]:
     """Take series and class of fit off the rest: ``UNC-2B``, ``-6H``."""
     taken = CLASS.match(rest)
     stated = taken.group() if taken else ""
-    series = next((name for name in INCH_SERIES if name.lower() in stated), None)
+    series = next((name for name in INCH_SERIES if name[1:].lower() in stated), None)
     if series and found.series is None and found.system == "inch":
         found = _with_inch_series(found, series)
     elif series and series != found.series:
@@ -191,14 +192,14 @@ def _inch_sizes(plain: str, size: str, *, marks: str) -> list[str]:
 
 
 def _ask_about_run_together(plain: str, size: str) -> None:
-    """Ask about a size and count typed as one number: 1032 for #10-32, 1420 for 1/4-20."""
+    """Ask about a size and count run together: 1032 or 10/32 for #10-32, 1420 for 1/4-20."""
     threads = [
         f"{row['size']}-{row[column]:g}"
         for row in _inch_rows()
         for column in INCH_SERIES.values()
         if row[column]
     ]
-    meant = [name for name in threads if re.sub(r"\D", "", name) == size]
+    meant = [name for name in threads if re.sub(r"\D", "", name) == size.replace("/", "")]
     if meant:
         text = " or ".join(meant)
         raise SeatworkError(plain, f"did you mean {text}?", f"write {text}")

@@ -5,7 +5,7 @@ import re
 WANTED = "a screw such as #10-32 flat head, 1/4-20 socket flat, M6 csk socket or 3/8-16 hex cap"
 
 DOCUMENT = re.compile(
-    r"\b(din|iso|(?:(?:asme|ansi) ?)*b|ms|bs)[ -]?(\d+(?:\.\d+)*)(?:-\d+|:\d{4})?\b"
+    r"\b(din|iso|(?:(?:asme|ansi) ?)*b|ms|bs)[ -]?(\d+(?:\.\d+)*)(?:-\d+(?!\.\d)|:\d{4})?\b"
 )
 ANGLE = re.compile(
     r"(?<![\w/.#-])(?<!x )(?<!by )(60|82|90|100|110|120)(?: ?°| ?deg(?:rees?)?\b|$|(?= [a-z]))"
@@ -16,36 +16,55 @@ LENGTH = re.compile(
     r"( ?(?:long|lg)\b\.?)?"
 )
 
+STRENGTH = (
+    r"(?:(?:gr(?:ade)?\.?|class|cl\.?) ?(?:[258]|\d{1,2}\.\d)"
+    r"|-? ?(?:4\.[68]|5\.[68]|8\.8|10\.9|12\.9)|-? ?a[24](?:-[578]0)?)(?![\w/-])"
+)
+GRADE = re.compile(
+    rf"(?<![\w./-])(?:{STRENGTH}|(?:18-8|ss|(?:st|stainless|alloy)(?: st(?:ee)?l)?|stl|steel"
+    r"|brass|zinc|(?:black )?oxide|(?:zinc |cad(?:mium)? )?plated)(?![\w/-]))"
+)
+"""Strength, metal or finish of a screw, which changes nothing of its head."""
+
 INITIALS = re.compile(r"\b([a-z])\. (?=[a-z]\.)")
 """Initials set apart, ``F. H. M. S.``, which are one word."""
 
 WORDS = {
     **dict.fromkeys(
-        ("flat", "flathead", "fh", "fl", "csk", "countersunk", "countersink", "c'sunk"), "flat"
+        (
+            "flat",
+            "flathead",
+            "fh",
+            "flh",
+            "fl",
+            "flt",
+            "csk",
+            "countersunk",
+            "countersink",
+            "c'sunk",
+        ),
+        "flat",
     ),
     **dict.fromkeys(("socket", "soc", "skt", "sock"), "socket"),
     **dict.fromkeys(("hex", "hexagon", "hexagonal"), "hex"),
     **dict.fromkeys(
-        ("machine", "mach", "slotted", "slot", "cross", "recess", "recessed"), "machine"
+        ("machine", "mach", "slotted", "slot", "cross", "recess", "recessed", "phillips", "ph"),
+        "machine",
     ),
     **dict.fromkeys(("cap",), "cap"),
-    **dict.fromkeys(("head", "heads", "hd", "headed", "screw", "screws", "scr", "scrs"), ""),
+    **dict.fromkeys(
+        ("head", "heads", "hd", "headed", "screw", "screws", "scr", "scrs", "drive"), ""
+    ),
     **dict.fromkeys(("bolt", "bolts"), "bolt"),
     **dict.fromkeys(("aircraft", "included", "angle"), ""),
 }
 SHORT = {
     **dict.fromkeys(("fhms", "fms"), "flat machine"),
-    **dict.fromkeys(("fhscs", "fshcs", "sfhcs", "shfcs", "fhsc"), "flat socket"),
+    **dict.fromkeys(("fhscs", "fshcs", "sfhcs", "shfcs", "fhsc", "sfhscs"), "flat socket"),
     **dict.fromkeys(("fhcs", "fhs"), "flat"),
-    **dict.fromkeys(("shcs", "sockethead"), "socket cap"),
-    **dict.fromkeys(("hhcs", "hexcap", "hhb", "hxhd", "hhcb"), "hex"),
+    **dict.fromkeys(("shcs", "sockethead", "hshcs", "sochd", "shc"), "socket cap"),
+    **dict.fromkeys(("hhcs", "hexcap", "hhb", "hxhd", "hhcb", "hexhd", "hhms", "setscrew"), "hex"),
 }
-OTHER_HEADS = (
-    "pan", "round", "oval", "button", "truss", "fillister", "cheese", "wood", "set", "shoulder",
-    "raised", "rivet", "carriage", "eye", "thumb", "bhcs", "rhms", "phms", "ohms", "low",
-    "rd", "fil", "btn", "lag", "sheet", "tapping", "drive", "oval-head",
-)  # fmt: skip
-
 DOCUMENTS = {
     **dict.fromkeys(("din 7991",), "din 7991"),
     **dict.fromkeys(("din 963", "din 965", "din 964", "din 966"), "din 963"),

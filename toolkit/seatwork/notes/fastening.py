@@ -5,6 +5,7 @@ from functools import lru_cache
 
 from seatwork import hardware
 from seatwork.errors import SeatworkError
+from seatwork.hardware import other_heads
 from seatwork.notes.apart import FOR
 from seatwork.notes.characters import plain
 from seatwork.notes.features import Counterbore, Countersink, Feature
@@ -60,7 +61,8 @@ def has_cone(name: str) -> bool | None:
     try:
         return hardware.screw(name).seat_angle is not None
     except SeatworkError:
-        return None
+        seat = other_heads.seat_of(name)
+        return None if seat is None else seat == "cone"
 
 
 @lru_cache(maxsize=KEPT)
