@@ -1,5 +1,6 @@
 """Handing out: own numbers, the same again, never the same re-test, the key kept."""
 
+import json
 import os
 import stat
 from pathlib import Path
@@ -92,6 +93,16 @@ def test_a_damaged_record_is_told(course_folder: Path, handouts: dict[str, Hando
     with pytest.raises(SeatworkError, match="damaged"):
         handed.read(course_folder)
     assert (course_folder / handed.FILE).read_bytes() == b"{"
+
+
+def test_a_record_of_format_1_is_read(course_folder: Path, handouts: dict[str, Handout]) -> None:
+    """The answers that version 0.1.0 kept with each form are passed over."""
+    path = course_folder / handed.FILE
+    before, kept = handed.read(course_folder), json.loads(path.read_bytes())
+    for form in kept["sheets"]["small"]["L01"]:
+        form["key"] = {"q1": [["0.139", "0.002"]], "q2": [None]}
+    path.write_text(json.dumps({**kept, "format": 1}), encoding="utf-8")
+    assert handed.read(course_folder) == before
 
 
 @pytest.mark.parametrize(

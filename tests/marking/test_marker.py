@@ -7,7 +7,17 @@ from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
-from seatwork.marking import Answer, AnswerFile, Handout, Marked, Sheet, course, mark, overriding
+from seatwork.marking import (
+    Answer,
+    AnswerFile,
+    Handout,
+    Marked,
+    Sheet,
+    course,
+    handed,
+    mark,
+    overriding,
+)
 from seatwork.marking import results as kept
 from seatwork.marking.overriding import Override
 from seatwork.questions.type.parts import NumberPart
@@ -140,6 +150,20 @@ def test_answers_that_fit_another_are_put_as_a_question(
     assert "L02" in one.question
     assert one.question.endswith("ask both")
     assert not one.needs_a_person
+
+
+def test_a_form_that_is_asked_no_more_stops_nobody(
+    course_folder: Path, sheet: Sheet, handed_in: Path, right_file: Right
+) -> None:
+    """Sizes of another version leave their own paper to a person; a likeness is still asked of."""
+    replace(right_file("L02"), learner="L01").save(handed_in)
+    right_file("L03").save(handed_in)
+    record = handed.read(course_folder)
+    record.forms("small", "L03")[0].sizes["q1"]["no_such_size"] = 1.0
+    record.save(course_folder)
+    copied, other = mark(course_folder, sheet, handed_in)
+    assert "L02" in copied.question
+    assert other.doubt.startswith("marking it failed")
 
 
 def test_an_override_counts_and_says_why(

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from seatwork import units
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.measures import ANGLE, LENGTH, SPINDLE_SPEED, SURFACE_SPEED, Measure
-from seatwork.questions.type.typed import read, read_plainly
+from seatwork.questions.type.typed import read
 
 
 @pytest.mark.slow
@@ -26,8 +26,6 @@ def test_the_quick_way_agrees_with_the_shop_text_reader(
     quick = read(text, LENGTH, system)
     slow = units.length(text, system)
     assert LENGTH.inside(quick.value, system) == pytest.approx(slow, rel=1e-12)
-    plain = read_plainly(text, LENGTH, system)
-    assert plain is None or plain == quick.value
 
 
 @pytest.mark.parametrize(

@@ -9,10 +9,9 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.sheets import Item, Sheet
 from seatwork.questions import Question
-from seatwork.questions.type.parts import NumberPart
 
 FILE = "handed_out.json"
-FORMAT = 1
+FORMAT = 2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,9 +30,6 @@ class HandedOut:
         Drawn sizes by question.
     versions : dict
         Version of each question's type at that time.
-    key : dict
-        Answers and tolerances that those sizes give in those versions: what marking looks
-        at first, so that a whole school is marked in seconds.
     """
 
     sitting: int
@@ -41,7 +37,6 @@ class HandedOut:
     mode: str
     sizes: dict[str, dict[str, Any]]
     versions: dict[str, int]
-    key: dict[str, list[list[str] | None]]
 
     def questions(self, sheet: Sheet) -> dict[str, Question]:
         """Return the questions as they were drawn, by their id."""
@@ -51,14 +46,6 @@ class HandedOut:
         """Return one question as it was drawn, of the version that was handed out."""
         kind = item.kind.earlier.get(self.versions.get(item.id, 0), item.kind)
         return kind(**self.sizes[item.id])
-
-
-def answer_key(question: Question) -> list[list[str] | None]:
-    """Return the rounded answer and the tolerance of each part; None where no number is asked."""
-    return [
-        [f"{part.rounded:f}", f"{part.tolerance:f}"] if isinstance(part, NumberPart) else None
-        for part in question.parts
-    ]
 
 
 @dataclass(slots=True)
@@ -116,4 +103,8 @@ def read(folder: Path) -> Record:
 
 
 def _forms(rows: dict[str, list[dict[str, Any]]]) -> dict[str, list[HandedOut]]:
-    return {learner: [HandedOut(**form) for form in forms] for learner, forms in rows.items()}
+    """Read forms; those of format 1 also held the answers, which follow from the sizes."""
+    return {
+        learner: [HandedOut(**{k: v for k, v in form.items() if k != "key"}) for form in forms]
+        for learner, forms in rows.items()
+    }

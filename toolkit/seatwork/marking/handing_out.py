@@ -9,7 +9,7 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import course, handed
 from seatwork.marking.given import Given
-from seatwork.marking.handed import HandedOut, Record, answer_key
+from seatwork.marking.handed import HandedOut, Record
 from seatwork.marking.names import MOST_FORMS, learner_code
 from seatwork.marking.seeds import sheet_seed
 from seatwork.marking.sheets import MODES, Sheet, load
@@ -117,7 +117,6 @@ def _unlike(
             mode=mode,
             sizes={name: question.drawn() for name, question in drawn.items()},
             versions={item.id: item.kind.version for item in sheet.items},
-            key={name: answer_key(question) for name, question in drawn.items()},
         )
         shared = sum(
             new.sizes[name] == old.sizes.get(name) for old in earlier for name in new.sizes

@@ -4,8 +4,7 @@ from collections import Counter, defaultdict
 from collections.abc import Iterable
 
 from seatwork.errors import SeatworkError
-from seatwork.marking.handed import HandedOut
-from seatwork.questions.type.measures import Measure
+from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.typed import read
 from seatwork.units import rounded
 
@@ -19,12 +18,12 @@ class Likeness:
     def __init__(self) -> None:
         self._owners: defaultdict[Place, set[str]] = defaultdict(set)
 
-    def add(self, learner: str, form: HandedOut) -> None:
-        """Enter the right answers of one form."""
-        for name, key in form.key.items():
-            for number, entry in enumerate(key):
-                if entry is not None:
-                    self._owners[name, number, entry[0]].add(learner)
+    def add(self, learner: str, asked: Iterable[tuple[str, tuple[Part, ...]]]) -> None:
+        """Enter the right answers of one form: the id of each question, and its parts."""
+        for name, parts in asked:
+            for number, part in enumerate(parts):
+                if isinstance(part, NumberPart):
+                    self._owners[name, number, f"{part.rounded:f}"].add(learner)
 
     def fitting(self, learner: str, wrong: Iterable[Place]) -> tuple[str, int] | None:
         """Return the other learner whose numbers most wrong answers fit, and how many do."""
@@ -39,10 +38,10 @@ class Likeness:
         return (other, count) if count >= LEAST else None
 
 
-def rounded_text(text: str, measure: Measure, system: str) -> str:
+def rounded_text(text: str, part: NumberPart) -> str:
     """Return a typed number rounded as answers are; empty if it cannot be read."""
     try:
-        value = read(text, measure, system).value
+        value = read(text, part.measure, part.system).value
     except SeatworkError:
         return ""
-    return f"{rounded(value, measure.places[system]):f}"
+    return f"{rounded(value, part.measure.places[part.system]):f}"

@@ -1,8 +1,6 @@
 """Marking a folder of answer files: data only; whatever is doubtful goes to a person."""
 
-import gc
 from collections.abc import Callable, Iterable, Iterator
-from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -11,11 +9,10 @@ from seatwork.marking.answers import AnswerFile
 from seatwork.marking.handed import HandedOut, Record
 from seatwork.marking.likeness import LEAST, Likeness, Place, rounded_text
 from seatwork.marking.overriding import Override
-from seatwork.marking.scoring import ALL_RIGHT, Scored, score
-from seatwork.marking.sheets import Item, Sheet, load
+from seatwork.marking.scoring import Scored, score
+from seatwork.marking.sheets import Sheet, load
 from seatwork.marking.submissions import Submission, collect
-from seatwork.questions.type.measures import Measure
-from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.rows import short
 
 Progress = Callable[[int], None]
@@ -103,12 +100,11 @@ class Marker:
     ) -> list[Marked]:
         """Mark submissions; each comes back once, in the order handed in."""
         marked = []
-        with _no_collecting():
-            for number, submission in enumerate(submissions, 1):
-                marked.append(self._mark_safely(submission))
-                if progress:
-                    progress(number)
-            return self._with_questions(_without_doubles(marked))
+        for number, submission in enumerate(submissions, 1):
+            marked.append(self._mark_safely(submission))
+            if progress:
+                progress(number)
+        return self._with_questions(_without_doubles(marked))
 
     def _mark_safely(self, submission: Submission) -> Marked:
         if submission.file is None:
@@ -154,8 +150,16 @@ class Marker:
             return marked
         for learner, forms in self.record.sheets.get(self.sheet.name, {}).items():
             for form in forms:
-                self.likeness.add(learner, form)
+                self.likeness.add(learner, self._answers(form))
         return [self._asked(one) if suspect[n] else one for n, one in enumerate(marked)]
+
+    def _answers(self, form: HandedOut) -> Iterator[tuple[str, tuple[Part, ...]]]:
+        """Yield what each question of a form asks for; sizes that are asked no more are passed."""
+        for item in self.sheet.items:
+            try:
+                yield item.id, form.question(item).parts
+            except Exception:  # a form of another version must not cost anyone's marks
+                continue
 
     def _asked(self, marked: Marked) -> Marked:
         file = marked.file
@@ -171,15 +175,11 @@ class Marker:
     def _wrong(self, scored: tuple[Scored, ...], form: HandedOut) -> Iterator[Place]:
         """Yield each wrong number with its place, rounded as answers are."""
         for item, plan in zip(scored, self.sheet.items, strict=True):
-            if item.verdicts is ALL_RIGHT or not item.verdicts:
+            if not any(verdict.kind in SUSPECT for verdict in item.verdicts):
                 continue
-            kinds = [verdict.kind in SUSPECT for verdict in item.verdicts]
-            measures = (plan.plain_measure,) if plan.plain_measure else _measures(plan, form)
-            for number, measure in enumerate(measures):
-                if measure is not None and kinds[number]:
-                    system = form.sizes[plan.id]["system"]
-                    text = rounded_text(item.typed[number], measure, system)
-                    yield item.id, number, text
+            for number, part in enumerate(form.question(plan).parts):
+                if isinstance(part, NumberPart) and item.verdicts[number].kind in SUSPECT:
+                    yield item.id, number, rounded_text(item.typed[number], part)
 
 
 def _doubted(marked: Marked, doubts: dict[str, str]) -> Marked:
@@ -193,32 +193,9 @@ def _doubted(marked: Marked, doubts: dict[str, str]) -> Marked:
     return replace(marked, scored=scored) if doubts else marked
 
 
-def _measures(item: Item, form: HandedOut) -> tuple[Measure | None, ...]:
-    return tuple(
-        part.measure if isinstance(part, NumberPart) else None for part in form.question(item).parts
-    )
-
-
-@contextmanager
-def _no_collecting() -> Iterator[None]:
-    """Spare the search for cycles while many small results pile up; there are none in them."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
-
-
 def _wrong_numbers(marked: Marked) -> int:
-    """Count the wrong answers that may be another's; most items are right and passed over."""
-    return sum(
-        verdict.kind in SUSPECT
-        for item in marked.scored
-        if item.verdicts is not ALL_RIGHT
-        for verdict in item.verdicts
-    )
+    """Count the wrong answers that may be another's."""
+    return sum(verdict.kind in SUSPECT for item in marked.scored for verdict in item.verdicts)
 
 
 def _without_doubles(marked: list[Marked]) -> list[Marked]:
@@ -266,5 +243,4 @@ def mark(
         Every file exactly once, in the order of their names.
     """
     asked = load(sheet) if isinstance(sheet, str) else sheet
-    with _no_collecting():
-        return Marker(Path(folder), asked).mark(collect(Path(answers)), progress)
+    return Marker(Path(folder), asked).mark(collect(Path(answers)), progress)

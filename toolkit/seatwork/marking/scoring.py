@@ -1,6 +1,5 @@
 """Scoring one learner's answers to one form: verdicts, points, and what is doubtful."""
 
-from decimal import Decimal
 from typing import NamedTuple
 
 from seatwork.marking.answers import Answer, AnswerFile
@@ -9,11 +8,6 @@ from seatwork.marking.sheets import Item, Sheet
 from seatwork.marking.unread import doubt
 from seatwork.questions import Verdict, judge_all
 from seatwork.questions.left_out import LeftOut
-from seatwork.questions.type.typed import read_plainly
-from seatwork.questions.type.verdicts import RIGHT
-
-ALL_RIGHT = (RIGHT,)
-Key = dict[str, list[list[str] | None]]
 
 
 class Scored(NamedTuple):
@@ -63,42 +57,21 @@ def score(sheet: Sheet, form: HandedOut, file: AnswerFile, tries: int) -> tuple[
     tries : int
         Checks allowed for a question; 0 for no limit.
     """
-    current = form.versions == {item.id: item.kind.version for item in sheet.items}
-    key = form.key if current else {}
-    return tuple(
-        [_score_item(item, form, key, file.of(item.id), sheet, tries) for item in sheet.items]
-    )
+    return tuple(_score_item(item, form, file.of(item.id), sheet, tries) for item in sheet.items)
 
 
-def _score_item(
-    item: Item, form: HandedOut, key: Key, answer: Answer, sheet: Sheet, tries: int
-) -> Scored:
+def _score_item(item: Item, form: HandedOut, answer: Answer, sheet: Sheet, tries: int) -> Scored:
     if issubclass(item.kind, LeftOut):
         why = f"its question type {item.kind.id} is left out: {item.kind.why}"
         return Scored(item.id, None, item.points, (), answer.parts, answer.sure, why)
-    verdicts: tuple[Verdict, ...] = ALL_RIGHT
-    points = item.points
-    if not _plainly_right(item, form, key, answer):
-        verdicts = judge_all(form.question(item), answer.parts)
-        points *= sum(verdict.is_right for verdict in verdicts) / len(verdicts)
+    verdicts = judge_all(form.question(item), answer.parts)
+    points = item.points * sum(verdict.is_right for verdict in verdicts) / len(verdicts)
     if sheet.hint_cost:
         points *= max(1.0 - sheet.hint_cost * answer.hints, 0.0)
     why = _doubt(answer, verdicts, tries)
     earned = None if why else points
     of = item.points
     return Scored(item.id, earned, of, verdicts, answer.parts, answer.sure, why, earned)
-
-
-def _plainly_right(item: Item, form: HandedOut, key: Key, answer: Answer) -> bool:
-    """Whether the one number asked for stands there, within the tolerance kept with the form."""
-    measure, known = item.plain_measure, key.get(item.id)
-    if measure is None or known is None or len(answer.parts) != 1:
-        return False
-    value = read_plainly(answer.parts[0], measure, form.sizes[item.id]["system"])
-    if value is None or known[0] is None:
-        return False
-    right, tolerance = known[0]
-    return abs(value - Decimal(right)) <= Decimal(tolerance)
 
 
 def _doubt(answer: Answer, verdicts: tuple[Verdict, ...], tries: int) -> str:
@@ -108,7 +81,5 @@ def _doubt(answer: Answer, verdicts: tuple[Verdict, ...], tries: int) -> str:
         return "the numbers were drawn anew"
     if tries and answer.tries > tries:
         return f"checked {answer.tries} times, {tries} were allowed"
-    if verdicts is ALL_RIGHT:
-        return ""
     unread = [doubt(*pair) for pair in zip(answer.parts, verdicts, strict=False)]
     return "; ".join(why for why in unread if why)

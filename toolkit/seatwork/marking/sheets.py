@@ -10,10 +10,9 @@ import seatwork
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import NAME, QUESTION, sheet_name
 from seatwork.marking.seeds import question_seed
-from seatwork.questions import NumberQuestion, Question, all_types, named, own_types
+from seatwork.questions import Question, all_types, named, own_types
 from seatwork.questions.left_out import MEND_IT, described, left_out
 from seatwork.questions.type.draws import generator
-from seatwork.questions.type.measures import Measure
 from seatwork.rows import short
 from seatwork.shop import find
 from seatwork.shop.folder import read_toml
@@ -44,8 +43,6 @@ class Item:
         Points for a right answer [1], above zero.
     system : {"inch", "metric"} or None
         Unit system; as drawn if None.
-    plain_measure : Measure or None
-        What its answer measures, where one number is all that is asked.
     lesson, start : str
         File name and title of the lesson to begin with if it is missed; empty for none.
     """
@@ -54,7 +51,6 @@ class Item:
     kind: type[Question]
     points: float
     system: str | None
-    plain_measure: Measure | None = None
     lesson: str = ""
     start: str = ""
 
@@ -235,11 +231,9 @@ def _item(path: Path, item: Any, system: str | None, types: Types, faults: tuple
         raise SeatworkError(path.name, f"{name!r} is no question id", 'write one such as "c1"')
     if not isinstance(kind, str) or not NAME.fullmatch(kind):
         raise SeatworkError(path.name, f"{name} has no question type", 'write type = "seat-depth"')
-    found = _kind(kind, types, faults)
     return Item(
         id=name,
-        kind=found,
-        plain_measure=_plain_measure(found),
+        kind=_kind(kind, types, faults),
         points=_amount(path, item, "points", 0.01, 100, 1.0),
         system=_one_of(path, item, "system", (*SYSTEMS, None)) or system,
         **_lesson(path, name, item),
@@ -256,11 +250,6 @@ def _lesson(path: Path, name: str, item: dict[str, Any]) -> dict[str, str]:
             'write both, such as lesson = "02_angle_standards" and start = "Which angle?"',
         )
     return {"lesson": lesson, "start": start}
-
-
-def _plain_measure(kind: type[Question]) -> Measure | None:
-    single = issubclass(kind, NumberQuestion) and kind.parts is NumberQuestion.parts
-    return getattr(kind, "measure", None) if single else None
 
 
 def _check_keys(path: Path, found: dict[str, Any], known: set[str]) -> None:

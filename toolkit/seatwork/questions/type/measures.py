@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from seatwork import units
 from seatwork.quantities import EXACT_INCH
+from seatwork.units.showing import rounded
 
 PER_FOOT = Decimal("0.3048")
 
@@ -50,7 +51,7 @@ class Measure:
 
     def stated(self, value: float, system: str) -> Decimal:
         """Return an inside `value` in the unit of `system`, rounded as shown."""
-        return units.rounded(self.amount(value, system), self.places[system])
+        return rounded(self.amount(value, system), self.places[system])
 
     def inside(self, amount: Decimal, system: str) -> float:
         """Return an amount in the unit of `system` as an inside value."""
@@ -62,7 +63,7 @@ class Measure:
 
     def show_finely(self, value: float, system: str) -> str:
         """Write an inside `value` with one more place, as a step of a working."""
-        finely = units.rounded(self.amount(value, system), self.places[system] + 1)
+        finely = rounded(self.amount(value, system), self.places[system] + 1)
         return self.write(finely, system)
 
     def write(self, amount: Decimal, system: str) -> str:

@@ -4,9 +4,9 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
-from seatwork import units
 from seatwork.questions.type.measures import Measure, unit_step
 from seatwork.questions.type.slips import Mistake, Slip
+from seatwork.units.showing import rounded
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +47,7 @@ class NumberPart:
     @property
     def rounded(self) -> Decimal:
         """The right answer rounded to the places asked for."""
-        return units.rounded(self.answer, self.measure.places[self.system])
+        return rounded(self.answer, self.measure.places[self.system])
 
     @property
     def unit(self) -> str:

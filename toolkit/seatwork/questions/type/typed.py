@@ -58,24 +58,6 @@ def read(text: str, measure: Measure, system: str) -> Typed:
     return _read_slowly(text, measure, system)
 
 
-def read_plainly(text: str, measure: Measure, system: str) -> Decimal | None:
-    """Return the value of a plain decimal in the unit asked for; None for any other text.
-
-    Examples
-    --------
-    >>> from seatwork.questions.type.measures import LENGTH
-    >>> read_plainly(".139 in", LENGTH, "inch"), read_plainly("9/64", LENGTH, "inch")
-    (Decimal('0.139'), None)
-    """
-    plain = PLAIN.fullmatch(text)
-    if not plain or plain[1] in ("", "."):
-        return None
-    unit = plain[3]
-    if not unit or unit == measure.unit[system]:
-        return Decimal(plain[1])
-    return None
-
-
 def _place(decimals: str) -> Decimal:
     return Decimal(1).scaleb(-len(decimals))
 
