@@ -163,7 +163,7 @@ def test_gage_sheets_of_a_part_are_printed_feature_by_feature(tmp_path: Path) ->
 
 def test_a_part_file_brings_its_own_material_and_machine(tmp_path: Path) -> None:
     """``seatwork plan`` on a file needs no material where every row names one."""
-    done = seatwork(tmp_path, "plan", HOPPER)
+    done = seatwork(tmp_path, "plan", HOPPER, "--why")
     assert done.returncode == 0, done.stderr
     assert "hopper_plate, lid screws" in done.stdout
     assert "House rule: speeds.countersink_cap = 300 rev/min" in done.stdout

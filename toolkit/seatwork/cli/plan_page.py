@@ -2,6 +2,7 @@
 
 import textwrap
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from io import StringIO
 from itertools import groupby
 
@@ -14,11 +15,26 @@ from seatwork.rows import Row
 
 LEAST, MOST = 80, 100
 FIRST = ("stop", "ask")
-SHORT = ("look", "gage", "setup", "note", "assumed", "read", "memory", "unused", "caution", "last")
+SHORT = (
+    "tool",
+    "look",
+    "gage",
+    "setup",
+    "note",
+    "assumed",
+    "read",
+    "memory",
+    "unused",
+    "caution",
+    "last",
+)
+BARE = ("note", "assumed", "read", "memory", "unused", "source", "last")
+"""Kinds whose lines are whole sentences without their label."""
+
 WHY = ("size", "check", "travel", "why", "holds", "rule")
 SOURCES = ("source",)
 UNITS = {"inch": "inches, feed in in/rev", "metric": "millimeters, feed in mm/rev"}
-WIDTHS = {"": 19, "tool": 15, "rev/min": 7, "feed": 5, "stop": 12, "check": 17}
+WIDTHS = {"": 21, "tool": 12, "rev/min": 7, "feed": 5, "stop": 12, "check": 18}
 """Columns of the table at the least width; what a wider terminal has goes to stop and check."""
 
 
@@ -37,20 +53,16 @@ def page(plan: Plan, *, width: int = LEAST, why: bool = False, sources: bool = F
         Whether the sources follow.
     """
     wide = max(LEAST, min(width, MOST))
-    rows = plan.rows()
-    lines = [*_wrapped(_title(plan), wide, ""), ""]
+    rows, seats = plan.rows(), {seat.place for seat in plan.seats}
+    note = " ".join(plan.callout.text.split())
+    lines = [*_wrapped(note, wide, ""), f"  {plan.material}, {plan.machine}", ""]
     for kind in FIRST:
-        lines += _section(HEADINGS[kind], rows.of(kind), wide)
+        lines += _section(HEADINGS[kind], rows.of(kind), seats, wide)
     lines += _to_set(rows.of("set"), plan.callout.system, wide, asked=bool(rows.of(*FIRST)))
     shown = (*SHORT, *(WHY if why else ()), *(SOURCES if sources else ()))
     for kind in shown:
-        lines += _section(HEADINGS[kind], rows.of(kind), wide)
+        lines += _section(HEADINGS[kind], rows.of(kind), seats, wide)
     return lines
-
-
-def _title(plan: Plan) -> str:
-    note = " ".join(plan.callout.text.split())
-    return f"{note} | {plan.material}, {plan.machine}"
 
 
 def _to_set(rows: Sequence[Row], system: str, wide: int, *, asked: bool) -> list[str]:
@@ -79,25 +91,34 @@ def _table(rows: Sequence[Row], wide: int, *, heads: bool) -> list[str]:
     return [line.rstrip() for line in console.file.getvalue().splitlines()]  # type: ignore[attr-defined]
 
 
-def _section(heading: str, rows: Sequence[Row], wide: int) -> list[str]:
+def _section(heading: str, rows: Sequence[Row], seats: set[str], wide: int) -> list[str]:
+    """Return the lines of a kind; each under its seat where the plan has several."""
     if not rows:
         return []
     lines = [heading] if heading else []
-    for place, found in groupby(rows, key=lambda row: row.place):
-        lines += [f"  {place}"] if place and _several(rows) else []
+    for place, found in groupby(_once(rows, seats), key=lambda row: row.place):
+        lines += _wrapped(place, wide, "  ") if place and len(seats) > 1 else []
         for row in found:
             lines += _line(row, wide)
     return [*lines, ""]
 
 
-def _several(rows: Sequence[Row]) -> bool:
-    return len({row.place for row in rows}) > 1
+def _once(rows: Sequence[Row], seats: set[str]) -> list[Row]:
+    """Return each line once: what every seat says first, what several say under their names."""
+    places: dict[Row, list[str]] = {}
+    for row in rows:
+        places.setdefault(replace(row, place=""), []).append(row.place)
+    found = [
+        replace(row, place="" if set(said) == seats else "; ".join(dict.fromkeys(said)))
+        for row, said in places.items()
+    ]
+    return sorted(found, key=lambda row: bool(row.place))
 
 
 def _line(row: Row, wide: int) -> Iterator[str]:
-    text = (
-        row.text if row.kind in ("note", "last", "unused", "source") else f"{row.label}: {row.text}"
-    )
+    text = row.text if row.kind in BARE else f"{row.label}: {row.text}"
+    if row.kind == "setup":  # its steps stand in the table
+        text = f"{row.label}: {'. '.join(f'{head}: {words}' for head, words in row.cells)}."
     yield from _wrapped(text, wide, "  ")
 
 

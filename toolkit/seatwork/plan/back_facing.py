@@ -55,6 +55,9 @@ def _step(step: Operation, bar: str) -> Operation:
         why=sentences.BACK,
         tool=sentences.BACK_TOOL.format(bar=bar),
         in_shop=False,
+        passed=(),
+        grind="",
+        taper_shank=False,
         tool_reason="an ordinary head put on upside down runs backward",
     )
 

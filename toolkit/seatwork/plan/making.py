@@ -235,7 +235,7 @@ def _cautions(seats: tuple[SeatPlan, ...], order: Order) -> tuple[str, ...]:
     names.append("chips")
     if not order.material.dry:
         names.append("coolant")
-    if any("Morse taper" in step.tool_reason for seat in seats for step in seat.operations):
+    if any(step.taper_shank for seat in seats for step in seat.operations):
         names.append("taper_shank")
     if any(seat.kind == "spotface" for seat in seats):
         names.append("bolt")

@@ -9,6 +9,9 @@ from seatwork.plan.sentences import Show
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.choosing.choosing import Choice, Choices, Where, choose
 from seatwork.shop.choosing.feeds import feed_for
+from seatwork.shop.choosing.fitting import Round
+from seatwork.shop.choosing.passing import passed_over, to_grind
+from seatwork.shop.choosing.reasons import OUTLOOK
 from seatwork.shop.choosing.spindles import Spindle, spindle_for
 from seatwork.shop.lists.machines import ShopMachine
 from seatwork.shop.lists.materials import Material
@@ -112,7 +115,14 @@ def drilling(order: Order, *, diameter: float, name: str, why: str) -> Operation
         tool=tool,
     )
     near = show_note(diameter, order.system)
-    return replace(made, short=f"{name} ({near})" if name else f"under {near}, then bore")
+    return replace(made, short=_drill(name, near))
+
+
+def _drill(name: str, near: str) -> str:
+    """Name a drill with its size, where the name is not its size."""
+    if not name:
+        return f"under {near}, then bore"
+    return name if near in name else f"{name} ({near})"
 
 
 def seat_cutting(
@@ -126,21 +136,27 @@ def seat_cutting(
 ) -> tuple[Operation, Choice | None]:
     """Return the cutting of a seat with the shop's best cutter, or with what to get."""
     choices = order.choices(_on_hole(seat, hole_diameter), hole_diameter, bore)
-    best = choices.best
-    cut = _cut_of(seat, name, hole_diameter, best)
+    best, wanted = choices.best, _round(_on_hole(seat, hole_diameter), hole_diameter)
+    cut, passed = _cut_of(seat, name, hole_diameter, best), passed_over(choices, wanted)
     if best is None:
-        return (
-            operation(order, cut, name=name, why=why, tool=choices.would_do, in_shop=False),
-            None,
-        )
-    reasons = "; ".join(reason.sentence for reason in best.reasons_for[:2])
+        made = operation(order, cut, name=name, why=why, tool=choices.would_do, in_shop=False)
+        grind = to_grind(choices, wanted, order.shop.rules)
+        return replace(made, passed=passed, grind=grind), None
+    found = [reason.sentence for reason in best.reasons_for if reason.about != OUTLOOK]
+    reasons = "; ".join(found[:2])
     made = operation(order, cut, name=name, why=why, tool=best.tool.name, tool_reason=reasons)
-    return made, best
+    taper = best.tool.held.morse_taper is not None
+    return replace(made, passed=passed, taper_shank=taper), best
 
 
 def _on_hole(seat: Seat, hole_diameter: float) -> Seat:
     """Return the seat on the hole that is there when it is cut; a chamfer has no hole."""
     return seat if isinstance(seat, Chamfer) else replace(seat, hole_diameter=hole_diameter)
+
+
+def _round(seat: Seat, hole_diameter: float) -> Round:
+    """Return a seat as a tool meets it: a chamfer as the cone it is at its hole."""
+    return seat.at_hole(hole_diameter) if isinstance(seat, Chamfer) else seat
 
 
 def operation(

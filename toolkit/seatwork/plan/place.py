@@ -148,12 +148,13 @@ def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
     why = sentences.TAP_DRILL if place.thread else sentences.DRILL
     why = sentences.UNDER_REAMER if place.ream else why
     size = drill_size(hole)
-    step = drilling(order, diameter=size, name=hole.name, why=why)
+    deep = "" if place.bottom else "through"
+    step = replace(drilling(order, diameter=size, name=hole.name, why=why), deep=deep)
     if not size > LEAD_OVER + 1e-6:
         return (step,)
     lead = _lead(WEB * size, order.system)
     first = drilling(order, diameter=lead.diameter, name=lead.name, why=sentences.LEAD_DRILL)
-    return (replace(first, name="lead drill"), step)
+    return (replace(first, name="lead drill", deep=deep), step)
 
 
 def _lead(web: float, system: str) -> hardware.Drill:

@@ -113,6 +113,7 @@ class SeatPlan(Shown):
         return Rows(replace(row, place=self.place) for row in self._stated(system))
 
     def _stated(self, system: str) -> Iterator[Row]:
+        yield from rows.tool_rows(self.operations)
         yield from self.check_rows()
         yield from self.reading_rows(system)
         yield from (Row(label="note", text=text, kind="note") for text in self.advice)
@@ -247,7 +248,7 @@ class Plan(Shown):
     def _open(self) -> Iterator[Row]:
         yield from rows.assumed_rows(self.assumed, self.rules)
         for one in self.from_memory():
-            yield Row(label="Check your copy", text=f"{one}, {MEMORY}", kind="memory")
+            yield Row(label=MEMORY, text=one, kind="memory")
         for one in self.callout.said_not_used:
             yield Row(label="Said, not used", text=one, kind="unused")
 

@@ -11,6 +11,7 @@ from seatwork.quantities import INCH
 from seatwork.seats import Countersink, ball_top, fit
 from seatwork.seats.gaging import ball_range
 from seatwork.shop import HouseRules
+from seatwork.units import show_both
 
 SIZED_BY = ("diameter at the face", "depth from the face")
 BALL_STEP = {"inch": INCH / 32, "metric": 1.0}  # mm; balls as a gage drawer holds them
@@ -34,7 +35,7 @@ def cone_readings(
     """
     across = _about(sized.sizes, "diameter at the face")
     face = _plain("caliper", "diameter at the face, burr off", across, system, rules)
-    heads = (_head(sized, screw, across), *_gage(screw)) if screw else ()
+    heads = (_head(sized, screw, across), *_gage(screw, system)) if screw else ()
     return (*heads[:1], face, *_ball(sized.seat, face, system), *heads[1:])
 
 
@@ -100,13 +101,13 @@ def _ball_name(ball: float, system: str) -> str:
     return f"{Fraction(round(ball / BALL_STEP['inch']), 32)} in"
 
 
-def _gage(screw: Screw) -> tuple[Reading, ...]:
+def _gage(screw: Screw, system: str) -> tuple[Reading, ...]:
     gage = screw.gage
     if gage is None:
         return ()
     return (
         Reading(
-            instrument="head gage",
+            instrument=f"head gage, hole {show_both(gage.diameter, system)}",
             about="the screw itself: height of its head above the gage",
             value=gage.greatest,
             least=gage.least,

@@ -147,7 +147,7 @@ def ream_readings(reamed: Given) -> tuple[Reading, ...]:
             least=reamed.least,
             greatest=reamed.greatest,
             operation="ream",
-            short="plug",
+            short="plug GO, NOT GO",
         ),
     )
 

@@ -10,6 +10,7 @@ from typing import Self
 from seatwork.cutting import Stall
 from seatwork.rows import short
 from seatwork.seats.touching_off import Limits
+from seatwork.shop.choosing.choosing import Refusal
 from seatwork.shop.choosing.spindles import Spindle
 from seatwork.units import show_angle, show_both, show_spindle
 
@@ -85,6 +86,12 @@ class Operation:
         The tool in few words, for a table; empty where `tool` is short enough.
     tool_reason : str
         Why that one.
+    passed : tuple of Refusal
+        Cutters that look at least as near, and why not they.
+    grind : str
+        What could be ground or turned where the shop has none.
+    taper_shank : bool
+        Whether it is held by a Morse taper.
     spindle : Spindle or None
         Speed, where a spindle turns.
     feed : float or None
@@ -97,6 +104,8 @@ class Operation:
         Torque against the machine's.
     power : float or None
         Cutting power, erring high as `load` does [W].
+    deep : str
+        How far it goes, in few words, where no stop says it.
     before_hole : bool
         Whether it comes before the drill: a face for a tool without a pilot.
     """
@@ -107,6 +116,9 @@ class Operation:
     short: str = ""
     in_shop: bool = True
     tool_reason: str = ""
+    passed: tuple[Refusal, ...] = ()
+    grind: str = ""
+    taper_shank: bool = False
     spindle: Spindle | None = None
     feed: float | None = None
     feed_source: str = ""
@@ -114,6 +126,7 @@ class Operation:
     oil_note: str = ""
     load: Stall | None = None
     power: float | None = None
+    deep: str = ""
     before_hole: bool = False
 
     def __repr__(self) -> str:

@@ -33,6 +33,26 @@ def operation_rows(operations: Sequence[Operation], system: str) -> tuple[tuple[
     return tuple(_operation(step, system) for step in operations)
 
 
+def tool_rows(operations: Sequence[Operation]) -> Iterator[Row]:
+    """Yield why each cutter was chosen, why the nearer-looking one was not, or what to get."""
+    for step in operations:
+        text = " ".join(_choice(step))
+        if text:
+            yield Row(label=step.name, text=text, kind="tool")
+
+
+def _choice(step: Operation) -> Iterator[str]:
+    if not step.in_shop:
+        yield f"None in the crib. Get: {step.tool}"
+        if step.grind:
+            yield f"Or {step.grind}."
+    elif step.tool_reason:
+        yield f"{step.tool} ({step.tool_reason})."
+    if step.passed:
+        others = (f"{one.tool.name}, {one.sentence.rstrip('.')}" for one in step.passed)
+        yield f"Passed over: {'; '.join(others)}."
+
+
 def stop_rows(stops: Sequence[Stop], system: str) -> tuple[Row, ...]:
     """Return touch-off and quill travel, and what a stop error does."""
     return tuple(row for stop in stops for row in _stop(stop, system))
@@ -47,8 +67,14 @@ def reading_rows(readings: Sequence[Reading], system: str) -> tuple[Row, ...]:
 
 
 def check_rows(checks: Sequence[Check]) -> tuple[Row, ...]:
-    """Return what was looked at, with its verdict in words."""
-    return tuple(Row(label=check.name, text=check.sentence, kind=check.verdict) for check in checks)
+    """Return what was looked at, each line of the kind of its verdict; a stop with its question."""
+    return tuple(Row(label=check.name, text=_looked(check), kind=check.verdict) for check in checks)
+
+
+def _looked(check: Check) -> str:
+    """Return a check in words, with its question where that says more."""
+    whole = check.sentence in check.question
+    return check.question if whole else f"{check.sentence} {check.question}".rstrip()
 
 
 def assumed_rows(assumed: Sequence[Assumed], rules: Sequence[Rule]) -> Iterator[Row]:
@@ -68,19 +94,23 @@ def assumed_rows(assumed: Sequence[Assumed], rules: Sequence[Rule]) -> Iterator[
     named = {one.rule for one in assumed}
     for rule in rules:
         if rule.name not in named and not rule.of_machine:
-            yield Row(label=rule.name, text=f"{rule.about}: {rule.shown}", kind="assumed")
+            text = f"{rule.about}: {rule.shown}, house rule {rule.name}."
+            yield Row(label=rule.name, text=text, kind="assumed")
 
 
 def setup_rows(setups: Sequence[Setup]) -> tuple[Row, ...]:
     """Return a row for each setup: face up, how held, what is under it, zero, steps."""
-    return tuple(
-        Row(
-            label=f"Setup {number}, {one.face}",
-            text=f"Held: {one.held}. Under it: {one.under}. Zero: {one.zero}. "
-            f"Steps: {', '.join(one.steps)}.",
-            kind="setup",
-        )
-        for number, one in enumerate(setups, 1)
+    return tuple(_setup(number, one) for number, one in enumerate(setups, 1))
+
+
+def _setup(number: int, setup: Setup) -> Row:
+    cells = {"Held": setup.held, "Under it": setup.under, "Zero": setup.zero}
+    text = " ".join(f"{head}: {words}." for head, words in cells.items())
+    return Row(
+        label=f"Setup {number}, {setup.face}",
+        text=f"{text} Steps: {', '.join(setup.steps)}.",
+        kind="setup",
+        cells=tuple(cells.items()),
     )
 
 

@@ -89,7 +89,7 @@ def _row(
         "tool": (step.short or step.tool) if step.in_shop else GET,
         "rev/min": _speed(step),
         "feed": _feed(step, system),
-        "stop": _stop(stop, system) if stop else "",
+        "stop": _stop(stop, system) if stop else step.deep,
         "check": "; ".join(_check(one, system) for one in checks[:IN_THE_TABLE]),
     }
     text = "; ".join(f"{head} {words}" for head, words in cells.items() if words)

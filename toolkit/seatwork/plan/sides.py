@@ -94,8 +94,7 @@ def _floor_or_depth(note: notes.Feature) -> bool:
 
 
 def _anew(stop: Stop) -> Stop:
-    short = f"{stop.short}, far side" if stop.short else ""
-    return replace(stop, touch=f"{stop.touch}, {ANEW}", short=short)
+    return replace(stop, touch=f"{stop.touch}, {ANEW}")
 
 
 def _which(note: notes.Feature) -> Iterator[Check]:

@@ -93,13 +93,18 @@ def _holders(shop: Shop, cutter: SeatCutter) -> list[SeatCutter | None]:
 
 def misfit(tool: Assembly, seat: Round, machine: ShopMachine) -> str | None:
     """Say the first thing that keeps a tool from cutting a seat; None if it fits."""
-    shape = _cone_misfit if isinstance(seat, Countersink) else _flat_misfit
     return (
-        shape(tool, seat)
-        or _pilot_misfit(tool, seat)
+        shape_misfit(tool, seat)
+        or pilot_misfit(tool, seat)
         or _shank_misfit(tool, machine)
         or _stop_misfit(tool, seat, machine)
     )
+
+
+def shape_misfit(tool: Assembly, seat: Round) -> str | None:
+    """Say what keeps the shape of a tool from a seat: angle, body, nose; None if it has it."""
+    shape = _cone_misfit if isinstance(seat, Countersink) else _flat_misfit
+    return shape(tool, seat)
 
 
 def out_of_place(
@@ -156,7 +161,8 @@ def _flat_misfit(tool: Assembly, seat: Round) -> str | None:
     return None
 
 
-def _pilot_misfit(tool: Assembly, seat: Round) -> str | None:
+def pilot_misfit(tool: Assembly, seat: Round) -> str | None:
+    """Say what keeps the pilot of a tool out of the hole; None if it runs in it."""
     if tool.cutter.pilot == "none":
         return None
     pilot = tool.pilot_diameter

@@ -15,6 +15,7 @@ from seatwork.units import show_both
 
 SMALL_COUNTERBORE = 8.0
 LIGHT_SEAT = 3.0
+OUTLOOK = "outlook"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,7 +25,7 @@ class Reason:
     Parameters
     ----------
     about : str
-        Such as chatter, chip room, rake, burrs, pilot, finish.
+        Such as outlook (of chatter, by the model), chatter, chip room, rake, burrs, pilot, finish.
     sentence : str
         What to say.
     weight : float
@@ -45,7 +46,7 @@ def _outlook(case: Situation) -> Iterator[Reason]:
     if sings is None:
         return
     words = "may sing: try on scrap" if sings else "likely quiet"
-    yield _reason("chatter", f"{words} ({cutting.NOTE})", -2.0 if sings else 1.0)
+    yield _reason(OUTLOOK, f"{words} ({cutting.NOTE})", -2.0 if sings else 1.0)
 
 
 def _flutes(case: Situation) -> Iterator[Reason]:

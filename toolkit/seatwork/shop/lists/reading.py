@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import TypeVar
 
@@ -87,6 +88,30 @@ def read_list(
         With all faults of the file at once: file, row, column and what would do.
     """
     source, file = list_source(name, folder)
+    if isinstance(source, Path):
+        return _read(source, file, build, tuple(columns), tuple(needed))
+    return _of_package(source, file, build, tuple(columns), tuple(needed))
+
+
+@cache
+def _of_package(
+    source: str,
+    file: str,
+    build: Callable[[Row], Listed],
+    columns: tuple[str, ...],
+    needed: tuple[str, ...],
+) -> tuple[Listed, ...]:
+    """Read a list of the package once: nobody edits it while the program runs."""
+    return _read(source, file, build, columns, needed)
+
+
+def _read(
+    source: str | Path,
+    file: str,
+    build: Callable[[Row], Listed],
+    columns: tuple[str, ...],
+    needed: tuple[str, ...],
+) -> tuple[Listed, ...]:
     faults: list[SeatworkError] = []
     rows = read_table(source, columns=columns, needed=needed, name=file, faults=faults)
     key, seen = columns[0], dict[str, int]()
