@@ -11,6 +11,7 @@ from seatwork.plan.bounds import Bounds, bounds_of
 from seatwork.seats import Countersink, ball_top
 from seatwork.seats.measuring import decide
 from seatwork.shop import HouseRules
+from seatwork.units import show_both
 
 WORDS = {"inside": ACCEPT, "outside": REJECT, "cannot be told": UNKNOWN}
 SIZED = ("diameter", "depth", "stand", "angle", "ball_top", "protrusion")
@@ -124,7 +125,15 @@ def _sizes(measured: Measured, seat: SeatPlan, system: str, rules: HouseRules) -
             continue
         bounds = limits_of(key, seat, system=system, rules=rules, ball=measured.ball)
         if bounds is not None:
-            yield _judged(key, value, bounds, measured)
+            judged = _judged(key, value, bounds, measured)
+            yield replace(judged, about=_about(key, seat, system))
+
+
+def _about(key: str, seat: SeatPlan, system: str) -> str:
+    """Say what a value is of; a head gage by its hole, without which it is no gage."""
+    gage = seat.screw.gage if seat.screw and key == "protrusion" else None
+    hole = f", hole {show_both(gage.diameter, system)}" if gage else ""
+    return f"{QUANTITIES[key].about}{hole}"
 
 
 def _judged(key: str, value: float, bounds: Bounds, measured: Measured) -> Judged:
