@@ -266,7 +266,9 @@ def test_the_seats_are_the_lists_own():
 
     Sources: ASME B18.6.3 and drill H; ISO 10642 and ISO 273 medium.
     """
-    frame, hopper = (CutSeat(job=job(name), material="gray iron") for name in (FRAME, HOPPER))
+    frame, hopper = (
+        CutSeat(job=job(name), material="gray iron", thickness=20.0) for name in (FRAME, HOPPER)
+    )
     assert frame.diameter / 25.4 == pytest.approx(0.507)
     assert frame.hole_diameter / 25.4 == pytest.approx(0.266)
     assert (frame.included_angle, hopper.included_angle) == (82, 90)

@@ -103,12 +103,12 @@ def test_the_same_box_every_time():
 @pytest.mark.parametrize(
     ("given", "sentence"),
     [
-        ({"diameter": "1 in"}, "every seat from #5 to 3/8 in"),
+        ({"diameter": "9 in"}, "every screw of the lists"),
         ({"hole": "8 mm", "diameter": "8 mm"}, "hole"),
         ({"tolerance": "1 mm"}, "mended first"),
         ({"angle": 130}, "ground from 60° to 120°"),
         ({"screw": "M6"}, "which head"),
-        ({"screw": "M6 socket flat head"}, "no gage"),
+        ({"screw": "M2 slotted flat"}, "no document held here"),
         ({"screw": "1/2 hex cap"}, "no cone"),
         ({"diameter": "nan"}, "nan"),
     ],

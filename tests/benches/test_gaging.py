@@ -159,7 +159,7 @@ def test_another_seat_brings_its_readings():
         ({"shown": True, "job": CRANK, "way": HEAD}, "no head gage"),
         ({"shown": True, "way": "a ruler"}, "no such choice"),
         ({"shown": True, "rise": 6.79, "job": HOPPER}, "on the rim"),
-        ({"rim": "1 in"}, "Caliper|caliper"),
+        ({"rim": "9 in"}, "Caliper|caliper"),
         ({"rim": "wide"}, "wide"),
     ],
 )

@@ -128,7 +128,7 @@ def test_the_rim_never_turns_faster_than_wanted():
 @pytest.mark.parametrize(
     ("given", "sentence"),
     [
-        ({"diameter": "3 in"}, "shop's cutters span"),
+        ({"diameter": "9 in"}, "every screw of the lists"),
         ({"diameter": "nan"}, "nan"),
         ({"diameter": "#7"}, "names a drill or a screw"),
         ({"machine": "big mill"}, "does not list it"),

@@ -253,7 +253,7 @@ def test_a_move_is_short_on_the_wire():
 
 
 def test_any_hex_cap_screw_goes_on_the_pad():
-    """An M10 bolt is compared with class 8.8, 580 MPa up to M16; a socket head is refused.
+    """An M10 bolt is compared with class 8.8, 580 MPa up to M16; a flat head is refused.
 
     Source: ISO 898-1, from memory; 16 mm across flats of an M10 head: ISO 4017.
     """
@@ -262,9 +262,9 @@ def test_any_hex_cap_screw_goes_on_the_pad():
     assert "class 8.8 bolt is 84 ksi (580 MPa)" in bench.text
     assert bench.code() == "benches.spotface(shown=True, bolt='M10 hex')"
     for given, says in (
-        ({"bolt": "M6 SHCS"}, "no hexagon"),
+        ({"bolt": "M6 socket flat"}, "wants a countersink"),
         ({"diameter": "14 mm"}, "does not hold the head"),
-        ({"grip": "22 mm"}, "no base under a flange"),
+        ({"grip": "18 mm"}, "no base under a flange"),
     ):
         with pytest.raises(SeatworkError, match=says):
             bench.set(**given)

@@ -7,19 +7,21 @@ from functools import lru_cache
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
-from seatwork.hardware.clearance import ClearanceHole, clearance_hole
-from seatwork.hardware.counterbores import listed_counterbore
+from seatwork.hardware.bores import head_bore
+from seatwork.hardware.clearance import LISTS, ClearanceHole, clearance_hole
 from seatwork.hardware.drill_list import Drill, drill
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
+from seatwork.hardware.threads import Thread
 from seatwork.rows import short
 from seatwork.shop.folder import find, once
 from seatwork.shop.lists.reading import Row, read_list
+from seatwork.units import length
 
 FILE = "jobs.csv"
 COLUMNS = (
     "job", "seat", "screw", "hole", "diameter", "material", "machine", "thickness",
-    "edge_distance", "note",
+    "edge_distance", "balls", "note",
 )  # fmt: skip
 FITS = {"inch": ("close", "normal", "loose"), "metric": ("fine", "medium", "coarse")}
 SEATS = ("countersink", "counterbore", "spotface", "chamfer")
@@ -56,6 +58,8 @@ class Job:
         What is cut.
     fastener : Screw or None
         From the tables; None where no screw is named.
+    called : str
+        The screw's name as the list or the person writes it; blank where none is named.
     hole : Drill or ClearanceHole
         The hole, with its source.
     diameter : float or None
@@ -64,17 +68,22 @@ class Job:
         Names in the shop's lists.
     thickness, edge_distance : float or None
         Of the part [mm].
+    balls : tuple of float
+        The smaller and the larger of two balls to gage it with, and one to gage it alone [mm];
+        empty where the list names none.
     """
 
     name: str
     seat: str
     fastener: Screw | None
     hole: Drill | ClearanceHole
+    called: str = ""
     diameter: float | None = None
     material: str = FIRST_MATERIAL
     machine: str = FIRST_MACHINE
     thickness: float | None = None
     edge_distance: float | None = None
+    balls: tuple[float, ...] = ()
 
     def __repr__(self) -> str:
         return f"<Job {short(self.name, 60)}: {self.seat} in {self.material}, {self.machine}>"
@@ -104,13 +113,11 @@ class Job:
         Raises
         ------
         SeatworkError
-            If no list gives a counterbore for the screw.
+            If nothing here says how wide its seat is.
         """
         if self.diameter is not None:
             return self.diameter
-        return (
-            self.screw.head.sharp_diameter if self.flat else listed_counterbore(self.screw).diameter
-        )
+        return self.screw.head.sharp_diameter if self.flat else head_bore(self.screw).diameter
 
     @property
     def part(self) -> str:
@@ -195,7 +202,9 @@ def _job(name: str, folder: Path | None, saved: int) -> Job:
         fault = "the shop's list has no such job, and no screw is called so"
         raise SeatworkError(name, fault, "pick a job, or write a screw such as M6 socket flat")
     own = screw(name)
-    return Job(name=own.name, seat=_wanted(own), fastener=own, hole=clearance_hole(own.thread))
+    return Job(
+        name=own.name, seat=_wanted(own), fastener=own, hole=_clearing(own.thread), called=name
+    )
 
 
 @lru_cache(maxsize=4)
@@ -224,23 +233,48 @@ def _read(row: Row) -> Job:
         name=row.needed("job"),
         seat=seat,
         fastener=fastener,
+        called=row.text("screw"),
         hole=_hole(fastener, hole),
         diameter=diameter,
         material=row.text("material") or FIRST_MATERIAL,
         machine=row.text("machine") or FIRST_MACHINE,
         thickness=row.length("thickness"),
         edge_distance=row.length("edge_distance"),
+        balls=row.read("balls", _balls) or (),
     )
+
+
+def _balls(said: str) -> tuple[float, ...]:
+    """Read three balls apart by semicolons [mm]."""
+    found = tuple(length(part) for part in said.split(";"))
+    if len(found) != 3:
+        raise SeatworkError(said, "these are not three balls", "write 13/32 in; 19/32 in; 1/2 in")
+    return found
 
 
 def _hole(fastener: Screw | None, drilled: Drill | None) -> Drill | ClearanceHole:
     """Return the hole: of the clearance lists where one has it, so that it brings its fit."""
     if fastener is None or drilled is None:
         assert fastener or drilled
-        return drilled or clearance_hole(fastener.thread)  # type: ignore[union-attr]
+        return drilled or _clearing(fastener.thread)  # type: ignore[union-attr]
     for fit in FITS[fastener.thread.system]:
         with suppress(SeatworkError):
             listed = clearance_hole(fastener.thread, fit=fit)
             if abs(listed.diameter - drilled.diameter) < 1e-6:
                 return listed
     return drilled
+
+
+def _clearing(size: Thread) -> ClearanceHole:
+    """Return the clearance hole of the usual list; of another list of the system if that has none.
+
+    Raises
+    ------
+    SeatworkError
+        If no list has one.
+    """
+    for standard in (None, *(name for name, held in LISTS.items() if held.system == size.system)):
+        with suppress(SeatworkError):
+            return clearance_hole(size, standard=standard)
+    remedy = f"write a job with its hole in the list {FILE}"
+    raise SeatworkError(size.name, "no list held here has a clearance hole for it", remedy)

@@ -8,6 +8,13 @@ from seatwork import units
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import (
+    left_under,
+    plate_line,
+    plate_of,
+    plate_size,
+    seat_size,
+)
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.seat_view import SeatedHead
 from seatwork.drawings.section import Section
@@ -38,6 +45,8 @@ class Opened:
         How number 2 lies.
     cut_open, measure : bool
         Whether the plates are cut open, and whether number 2 is measured.
+    thickness : float
+        Of the plate [mm].
     """
 
     job: Job
@@ -46,6 +55,7 @@ class Opened:
     found: Fit
     cut_open: bool
     measure: bool
+    thickness: float
 
     @property
     def pair(self) -> Pair:
@@ -78,10 +88,9 @@ class Angles(Bench[Opened]):
                start=82.0, why="countersinks are ground from 60° to 120°", needs="cut_open"),
         Pick(name="screw", label="Screw", listed=flat_jobs, known=flat_job, start=FIRST,
              others="another screw", folded=True, needs="cut_open"),
-        Number(name="diameter", label="Diameter at the face", low=5.0, high=26.0,
-               why="that takes in every seat up to 1/2 in", folded=True, needs="cut_open"),
-        Number(name="hole", label="Hole", low=3.0, high=13.0,
-               why="that takes in every hole up to 1/2 in", folded=True, needs="cut_open"),
+        seat_size("diameter", "Diameter at the face", 5.0, 26.0, folded=True, needs="cut_open"),
+        seat_size("hole", "Hole", 3.0, 13.0, folded=True, needs="cut_open"),
+        plate_size(needs="cut_open"),
     )  # fmt: skip
 
     def brings(self, given: Values, now: Values) -> Values:
@@ -90,6 +99,7 @@ class Angles(Bench[Opened]):
         if "screw" in given:
             found = flat_job(given["screw"])
             brought |= {"diameter": found.screw.head.sharp_diameter, "hole": found.hole.diameter}
+            brought["thickness"] = plate_of(found)
         return brought
 
     def shows(self, result: Opened) -> tuple[type[Any], Callable[[Opened, str], Any]]:
@@ -100,7 +110,7 @@ class Angles(Bench[Opened]):
 
     def work_out(
         self, *, cut_open: bool, measure: bool, cutter_angle: float, screw: str, diameter: float,
-        hole: float,
+        hole: float, thickness: float,
     ) -> Opened:  # fmt: skip
         """Seat the screw chosen with the cutter chosen.
 
@@ -124,10 +134,11 @@ class Angles(Bench[Opened]):
             found=fit(head, seat),
             cut_open=cut_open,
             measure=measure,
+            thickness=thickness,
         )
 
     def measures(self, result: Opened) -> tuple[Measure, ...]:
-        """Give three numbers about number 2, and none before it is cut open."""
+        """Give what is to be measured on number 2, and nothing before it is cut open."""
         if not result.cut_open:
             return ()
         found = result.found
@@ -136,6 +147,7 @@ class Angles(Bench[Opened]):
             _standing(found),
             Measure("Contact", found.contact_diameter, note=contact),
             Measure("Diameter at the face", result.part.seat.diameter),
+            *left_under(result.part.seat, result.thickness),
         )
 
     def sources(self, result: Opened) -> tuple[str, ...]:
@@ -150,6 +162,7 @@ class Angles(Bench[Opened]):
             rule_line("flush.greatest_below"),
             rule_line("flush.greatest_proud"),
             rule_line(PAPER),
+            plate_line(result.job),
         )
 
 

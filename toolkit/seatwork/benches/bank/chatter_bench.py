@@ -12,14 +12,14 @@ from seatwork.benches.bank.chatter_seat import (
     metal,
     metals,
     sources,
-    springy,
 )
 from seatwork.benches.bank.chatter_shown import CONES, CURES, MAP, SCENES, TRACE, Plunge
 from seatwork.benches.bank.chatter_sums import Mounted
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Control, Number, Pick, Switch
-from seatwork.benches.build.listed import kept
+from seatwork.benches.build.listed import kept, machines
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import plate_of, plate_size
 from seatwork.cutting import Cutter, Sound, marks_per_turn
 from seatwork.drawings.chatter_cones import hertz
 from seatwork.errors import Length, SeatworkError
@@ -68,8 +68,9 @@ class Chatter(Bench[Plunge]):
              others="another flat head screw", folded=True),
         Pick(name="material", label="Material", listed=metals, known=known_metal,
              folded=True),
-        Pick(name="machine", label="Machine", listed=springy, known=axial,
+        Pick(name="machine", label="Machine", listed=machines, known=axial,
              start="bench drill press", folded=True),
+        plate_size(),
         Number(name="other_speed", label="Speed beside it, rev/min", kind="spindle", low=100,
                high=3000, start=300, size=10, why="the map goes that far", folded=True),
         Switch(name="uneven", label="Flutes unevenly spaced", folded=True),
@@ -92,18 +93,24 @@ class Chatter(Bench[Plunge]):
         """Let a seat bring its metal, and a picture switched on take the place of the others."""
         brought: dict[str, Any] = {}
         if "job" in given:
-            brought["material"] = kept(flat_job(given["job"]).material, metals())
+            one = flat_job(given["job"])
+            brought = {"material": kept(one.material, metals()), "thickness": plate_of(one)}
+        if {"job", "thickness"} & given.keys() and "width" not in given:
+            deep = dict(now) | brought | dict(given)
+            seat = CutSeat(job=flat_job(deep["job"]), material="", thickness=deep["thickness"])
+            brought["width"] = min(deep["width"], seat.full_width)
         if any(given.get(name) for name in PICTURES):
             brought |= dict.fromkeys(PICTURES, False)
         return brought
 
     def work_out(
         self, *, shown: bool, on_map: bool, in_time: bool, cures: bool, speed: float,
-        flutes: float, width: float, job: str, material: str, machine: str, other_speed: float,
+        flutes: float, width: float, job: str, material: str, machine: str, thickness: float,
+        other_speed: float,
         uneven: bool, runout: float, rake: float, stiffness: float, wear_land: float, feed: float,
     ) -> Plunge:  # fmt: skip
         """Put machine, cutter and metal together."""
-        seat = CutSeat(job=flat_job(job), material=material)
+        seat = CutSeat(job=flat_job(job), material=material, thickness=thickness)
         _refuse_wide(width, seat)
         mounted = Mounted(
             machine=axial(machine),

@@ -4,10 +4,13 @@ from dataclasses import dataclass
 
 from seatwork import cutting
 from seatwork.benches.build.listed import shop
+from seatwork.benches.build.part_sizes import plate_line
 from seatwork.benches.build.sourced import fact_line
 from seatwork.cutting import Cut, Machine
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job
+from seatwork.seats import Countersink
+from seatwork.seats.sheet_metal import InSheetMetal
 from seatwork.shop.choosing.situation import CHIP, FRICTION_ANGLE
 
 INDENTATION = {"gray iron": 3.3e13, "1018 steel": 4.1e13, "6061 aluminum": 1.5e13}
@@ -41,10 +44,13 @@ class CutSeat:
         Its screw and hole.
     material : str
         Name in the shop's list.
+    thickness : float
+        Of the plate [mm].
     """
 
     job: Job
     material: str
+    thickness: float
 
     @property
     def name(self) -> str:
@@ -59,8 +65,14 @@ class CutSeat:
 
     @property
     def hole_diameter(self) -> float:
-        """The hole [mm]."""
-        return self.job.hole.diameter
+        """Where the cone ends: the hole, or the far side of a plate that it breaks through [mm]."""
+        cone = Countersink(
+            diameter=self.diameter,
+            hole_diameter=self.job.hole.diameter,
+            included_angle=self.included_angle,
+        )
+        found = InSheetMetal(seat=cone, thickness=self.thickness)
+        return found.far_diameter if found.knife_edge else cone.hole_diameter
 
     @property
     def included_angle(self) -> float:
@@ -77,31 +89,45 @@ class CutSeat:
         )
 
 
-def springy() -> tuple[str, ...]:
-    """Name the shop's machines of which the list says how they give along the spindle."""
-    return tuple(one.name for one in shop().machines if one.axial is not None)
-
-
-def axial(name: str) -> Machine:
-    """Return how a machine gives along its spindle.
+def stand_in(name: str) -> str:
+    """Name the machine whose stiffness is taken: itself, or one of its kind where it has none.
 
     Raises
     ------
     SeatworkError
-        If the list has no such machine, or does not say.
+        If the list has no such machine, or none of its kind says how stiff it is.
     """
-    found = shop().machine(name).axial
-    if found is None:
-        raise SeatworkError(
-            name, "the shop's list does not say how stiff it is", "write its stiffness there"
-        )
+    asked = shop().machine(name)
+    if asked.axial is not None:
+        return asked.name
+    for one in shop().machines:
+        if one.kind == asked.kind and one.axial is not None:
+            return one.name
+    fault = f"the shop's list does not say how stiff it or any other {asked.kind} is"
+    raise SeatworkError(name, fault, "write its stiffness there")
+
+
+def axial(name: str) -> Machine:
+    """Return how a machine, or the one that stands in for it, gives along its spindle.
+
+    Raises
+    ------
+    SeatworkError
+        As `stand_in` does.
+    """
+    found = shop().machine(stand_in(name)).axial
+    assert found is not None
     return found
 
 
 def other_machine(name: str) -> str:
-    """Name the stiffest other machine of the shop; the same one where there is no other."""
-    others = [one for one in springy() if one != name]
-    return max(others, key=lambda one: axial(one).stiffness, default=name)
+    """Name the stiffest other machine that the list has; the same one where none is stiffer."""
+    own = axial(name).stiffness
+    stiffer = [
+        one for one in shop().machines if one.axial is not None and one.axial.stiffness > own
+    ]
+    best = max(stiffer, key=lambda one: one.axial.stiffness if one.axial else 0.0, default=None)
+    return best.name if best else name
 
 
 def metals() -> tuple[str, ...]:
@@ -159,11 +185,15 @@ def sources(seat: CutSeat, machine: str) -> tuple[str, ...]:
     """Tell where stiffness, metal and damping come from."""
     given, part = axial(machine), seat.job.screw
     stiffness = f"{given.stiffness / 1e6:g} N/µm, {given.natural_frequency:g} Hz"
+    taken = stand_in(machine)
+    if taken != machine:
+        stiffness = f"no stiffness in the shop's list, that of {taken} stands in: {stiffness}"
     return (
         f"An {cutting.NOTE}: the map shows why the shop's rules work.",
         fact_line(f"{seat.name}: diameter at the face", part.source, part.confirmed),
         f"{machine}: {stiffness}, damping ratio {given.damping_ratio:g} along the spindle. "
         "Source: assumed, no tap test.",
+        plate_line(seat.job),
         f"{seat.material}: cutting force by the shop's material list (from memory) at a chip of "
         f"{CHIP:g} mm; rake by the shear plane (Merchant 1945), a trend, not data.",
         f"Rubbing of the wear land: indentation constant {known_metal(seat.material):.2g} N/m³, "

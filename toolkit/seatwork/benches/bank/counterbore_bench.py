@@ -1,7 +1,7 @@
 """The counterbore bench: a hex cap screw below the face, and the wrench socket beside it."""
 
 from dataclasses import replace
-from typing import ClassVar
+from typing import Any, ClassVar
 
 from seatwork.benches.bank import counterbore_words as words
 from seatwork.benches.bank.counterbore_sums import (
@@ -24,9 +24,10 @@ from seatwork.benches.bank.counterbore_sums import (
 )
 from seatwork.benches.bank.counterbore_words import Outcome
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switch
+from seatwork.benches.build.controls import Choice, Control, Pick, Switch
 from seatwork.benches.build.listed import shop
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import plate_size, seat_size
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.counterbore_view import CounterboreView, Tightened
 from seatwork.drawings.tightening import Bolt, Ring
@@ -61,29 +62,28 @@ class Counterbore(Bench[Outcome]):
     cautions: ClassVar[tuple[str, ...]] = ("before", "counterbore")
     controls: ClassVar[tuple[Control, ...]] = (
         Choice(name="way", label="Way out", options=(HEAD, BORE, KEY, BOSS), start=HEAD),
-        Number(name="depth", label="Depth of the cut", low=0.2, high=30.0,
-               why="that takes in every head here, sunk by its own height and more"),
+        seat_size("depth", "Depth of the cut", 0.2, 30.0, least=0.02),
         Pick(name="screw", label="Screw", listed=hexagons, known=held, start=FIRST,
-             others="another hex cap screw", folded=True),
+             others="another screw", folded=True),
         Switch(name="measured", label="Measure your own socket", back="Take the list's socket"),
-        Number(name="socket", label="Your wrench socket, outside", low=11.0, high=48.0,
-               why="that takes in the sockets for these heads", needs="measured"),
+        seat_size("socket", "Your wrench socket, outside", 11.0, 48.0, needs="measured"),
         Switch(name="washer", label="Washer under the head", folded=True),
-        Number(name="thickness", label="Plate thickness", low=5.0, high=60.0,
-               why="thinner is sheet, and thicker tells nothing new", folded=True),
-        Number(name="edge", label="Hole to the edge of the plate", low=5.0, high=60.0,
-               why="nearer no head fits, and farther the edge plays no part", folded=True),
+        plate_size(5.0, 60.0),
+        seat_size("edge", "Hole to the edge of the plate", 5.0, 60.0, folded=True),
     )  # fmt: skip
 
     def brings(self, given: Values, now: Values) -> Values:
         """Let screw, way out and washer bring the usual depth, a screw its plate too."""
         if not BRINGING & given.keys():
             return {}
-        at, brought = held(now["screw"]), {}
+        at = held(now["screw"])
+        brought: dict[str, Any] = {}
         if "screw" in given:
             brought = {"thickness": at.thickness, "edge": at.edge_distance, "socket": at.stand_in}
-        room = _room(at, brought | dict(now) | dict(given))
-        seat = usual(at, now["way"], now["washer"], room, rules())
+            if at.keyed or now["way"] == KEY:
+                brought["way"] = KEY if at.keyed else HEAD
+        values = dict(now) | brought | dict(given)
+        seat = usual(at, values["way"], values["washer"], _room(at, values), rules())
         return brought | {"depth": seat.depth}
 
     def work_out(
@@ -98,7 +98,7 @@ class Counterbore(Bench[Outcome]):
             If nothing is left under or beside the seat, or the sizes make none.
         """
         at, kept, ringed = held(screw), rules(), washer
-        values = {"measured": measured, "socket": socket}
+        values = {"measured": measured, "socket": socket, "way": way}
         room = _room(at, values)
         seat = replace(usual(at, way, ringed, room, kept), depth=depth)
         boss = None
@@ -106,7 +106,7 @@ class Counterbore(Bench[Outcome]):
             boss = boss_for(seat, instead_of=usual(at, BORE, ringed, room, kept))
         outer = replace(seat, diameter=boss.diameter) if boss else seat
         rim = boss.height if boss else 0.0
-        part = at.cylinder if way == KEY else at.hexagon
+        part = at.held_by(way)
         return Outcome(
             at=at,
             seat=seat,
@@ -141,8 +141,7 @@ class Counterbore(Bench[Outcome]):
 
     def sources(self, result: Outcome) -> tuple[str, ...]:
         """Tell where each number comes from."""
-        at, key = result.at, result.socket is None
-        part = at.cylinder if key else at.hexagon
+        part, at = result.part, result.at
         height = part.facts["height"]
         hole = show_both(result.seat.hole_diameter, self.system)
         metric = part.thread.system == "metric"
@@ -164,8 +163,8 @@ class Counterbore(Bench[Outcome]):
 
     def _socket_sources(self, result: Outcome) -> tuple[str, ...]:
         if result.socket is None:
-            fact = result.at.cylinder.facts["hex_socket"]
-            return (fact_line("Key", fact.source, fact.confirmed),)
+            key = result.part.facts.get("hex_socket")
+            return (fact_line("Key", key.source, key.confirmed),) if key else ()
         if result.measured:
             return (rule_line(WRENCH),)
         room = result.at.room
@@ -175,14 +174,15 @@ class Counterbore(Bench[Outcome]):
         return (fact_line(about, room.source, room.confirmed), drawn, rule_line(WRENCH))
 
     def _ring_sources(self, result: Outcome) -> tuple[str, ...]:
+        if not result.ringed:
+            return ()
         ring = result.at.ring
-        return (fact_line(ring.name, ring.source, ring.confirmed),) if result.ringed else ()
+        return (fact_line(ring.name, ring.source, ring.confirmed),)
 
 
 def _part(one: Outcome, system: str) -> Tightened:
     """Give the drawing its sizes and its words."""
-    key = one.socket is None
-    screw, ring = (one.at.cylinder if key else one.at.hexagon), one.at.ring
+    screw, ring = one.part, one.at.washer
     return Tightened(
         bore=one.seat,
         thickness=one.thickness,
@@ -193,7 +193,7 @@ def _part(one: Outcome, system: str) -> Tightened:
             head=screw.head_diameter or screw.across_corners or 0.0,
             height=screw.head_height or 0.0,
             shank=screw.thread.diameter,
-            key=screw.facts["hex_socket"].value if key else None,
+            key=one.key,
         ),
         amount=one.lies.amount,
         pilot=one.pilot,
@@ -202,7 +202,7 @@ def _part(one: Outcome, system: str) -> Tightened:
             hole=ring.hole_diameter or screw.thread.diameter,
             thickness=ring.thickness or 0.0,
         )
-        if one.ringed
+        if one.ringed and ring is not None
         else None,
         boss=one.boss,
         socket=one.socket,
@@ -221,9 +221,14 @@ def _drilled(hole: Drill | ClearanceHole) -> str:
 
 def _room(at: Held, values: Values) -> float:
     """Give the counterbore that the wrench socket needs [mm]: the list's, or by measure."""
+    if values["way"] == KEY and at.wrench is None:
+        return 2 * at.named.thread.diameter  # no socket is shown
     if not values["measured"]:
         return at.room.counterbore_diameter
-    return wrench_socket(at.hexagon, outside_diameter=values["socket"]).counterbore_diameter
+    if values["way"] == KEY:
+        return float(values["socket"])
+    turned = at.held_by(values["way"])
+    return wrench_socket(turned, outside_diameter=values["socket"]).counterbore_diameter
 
 
 def _socket(values: Values, room: float, kept: HouseRules) -> float:
@@ -239,7 +244,7 @@ def _across(one: Outcome, way: str) -> tuple[str, ...]:
     if found is not None:
         about = f"Counterbore, {found.standard}, {found.series}; depth: {found.depth_basis}"
         return (fact_line(about, found.source, found.confirmed),)
-    corners = one.at.hexagon
+    corners = one.part
     source, confirmed = corners.source, corners.confirmed
     about = f"{corners.name}, across corners; no list gives its counterbore, so the room round it"
     return (

@@ -1,7 +1,10 @@
 """What the counterbore bench works out: the usual seat, boss and pilot for each way out."""
 
+from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from typing import TypeVar
 
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware import listed_counterbore, screw, washer, wrench_socket
@@ -18,6 +21,9 @@ from seatwork.seats.pilots import Pilot, RaisedBoss, SolidTool, pilot_for, raise
 from seatwork.shop.choosing.fitting import LOOSEST_PILOT
 from seatwork.shop.house.house_rules import HouseRules, rules
 from seatwork.shop.shop import Shop
+
+AskedT = TypeVar("AskedT")
+FoundT = TypeVar("FoundT")
 
 HEAD, BORE, KEY, BOSS = (
     "cut for the head",
@@ -42,74 +48,133 @@ EXAMPLE = 2.5
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Held:
-    """What can hold at a place: a hex cap screw, or a socket head screw of the same thread.
+    """What can hold at a place: a hexagon head, or a socket head screw of the same thread.
 
     Parameters
     ----------
-    hexagon, cylinder : Screw
-        Either screw.
+    named : Screw
+        The one that was named.
+    hexagon, cylinder : Screw or None
+        Either screw; None where the lists have none of that thread.
     hole : Drill or ClearanceHole
         Hole for either.
-    ring : Washer
-        Its washer.
-    room : WrenchSocket
-        What the list gives for the wrench socket.
+    washer : Washer or None
+        Its washer, where the lists have one.
+    wrench : WrenchSocket or None
+        What the list gives for the wrench socket, where there is a hexagon.
     thickness, edge_distance : float
         Of the part there [mm].
     """
 
-    hexagon: Screw
-    cylinder: Screw
+    named: Screw
+    hexagon: Screw | None
+    cylinder: Screw | None
     hole: Drill | ClearanceHole
-    ring: Washer
-    room: WrenchSocket
+    washer: Washer | None
+    wrench: WrenchSocket | None
     thickness: float
     edge_distance: float
 
     @property
+    def keyed(self) -> bool:
+        """Whether the screw named is turned by a key."""
+        return self.named is self.cylinder
+
+    @property
+    def room(self) -> WrenchSocket:
+        """What the list gives for the wrench socket.
+
+        Raises
+        ------
+        SeatworkError
+            If no hexagon head of that thread is held here.
+        """
+        if self.wrench is None:
+            raise _none(self.named, "hex cap screw", f"take the way out {KEY}")
+        return self.wrench
+
+    @property
+    def ring(self) -> Washer:
+        """The washer.
+
+        Raises
+        ------
+        SeatworkError
+            If the lists have none of that thread.
+        """
+        if self.washer is None:
+            raise _none(self.named, "washer", "leave the washer out")
+        return self.washer
+
+    @property
     def stand_in(self) -> float:
         """Outside diameter of a socket for which the list's counterbore leaves room [mm]."""
-        return self.room.counterbore_diameter - rules().number(WRENCH)
+        if self.wrench is None:
+            return 2 * self.named.thread.diameter
+        return self.wrench.counterbore_diameter - rules().number(WRENCH)
+
+    def held_by(self, way: str) -> Screw:
+        """Return the screw of a way out.
+
+        Raises
+        ------
+        SeatworkError
+            If the lists have none of that thread.
+        """
+        part = self.cylinder if way == KEY else self.hexagon
+        if part is None:
+            missing = "socket head cap screw" if way == KEY else "hex cap screw"
+            raise _none(self.named, missing, "take another way out")
+        return part
 
 
 def hexagons() -> tuple[str, ...]:
-    """Name the jobs of the list that counterbore a hexagon head."""
-    return jobs(lambda one: one.seat == "counterbore" and _is_hexagon(one))
+    """Name the jobs of the list that counterbore a head."""
+    return jobs(lambda one: one.seat == "counterbore" and one.fastener is not None)
 
 
 def held(name: str) -> Held:
-    """Find what can hold in a job of the list, or at any hexagon screw.
+    """Find what can hold in a job of the list, or at any screw whose head is flat below.
 
     Raises
     ------
     SeatworkError
-        If its head is no hexagon, or the lists have no socket head screw, washer or wrench
-        socket of that thread.
+        If the job names no screw, or its head is a cone.
     """
     found = job(name)
-    if not _is_hexagon(found):
-        fault = "its head is no hexagon, so no wrench socket goes over it"
-        raise SeatworkError(name, fault, "name a hex cap screw")
+    if found.screw.seat_angle is not None:
+        fault = "its head is a cone, which wants a countersink"
+        raise SeatworkError(name, fault, "name a hex cap screw or a socket head cap screw")
     return _held(found)
 
 
 @lru_cache(maxsize=16)
 def _held(found: Job) -> Held:
-    thread = found.screw.thread
-    usual = EXAMPLE * thread.diameter
+    named, thread = found.screw, found.screw.thread
+    flats, usual = named.across_flats is not None, EXAMPLE * thread.diameter
+    hexagon = named if flats else _if_held(screw, f"{thread.name} hex cap")
+    size = thread.size if thread.system == "metric" else f"{thread.size} narrow"
     return Held(
-        hexagon=found.screw,
-        cylinder=screw(f"{thread.name} SHCS"),
+        named=named,
+        hexagon=hexagon,
+        cylinder=_if_held(screw, f"{thread.name} SHCS") if flats else named,
         hole=found.hole,
-        ring=washer(thread.size if thread.system == "metric" else f"{thread.size} narrow"),
-        room=wrench_socket(found.screw),
+        washer=_if_held(washer, size),
+        wrench=_if_held(wrench_socket, hexagon) if hexagon else None,
         thickness=found.thickness or usual,
         edge_distance=found.edge_distance or usual,
     )
 
 
-def _is_hexagon(one: Job) -> bool:
-    return one.fastener is not None and one.fastener.across_flats is not None
+def _if_held(find: Callable[[AskedT], FoundT], asked: AskedT) -> FoundT | None:
+    """Return what a list has, None where it has no such row."""
+    with suppress(SeatworkError):
+        return find(asked)
+    return None
+
+
+def _none(named: Screw, what: str, remedy: str) -> SeatworkError:
+    return SeatworkError(named.name, f"no list held here has a {what} of this thread", remedy)
 
 
 def usual(at: Held, way: str, ringed: bool, room: float, kept: HouseRules) -> Counterbore:
@@ -133,8 +198,7 @@ def usual(at: Held, way: str, ringed: bool, room: float, kept: HouseRules) -> Co
     SeatworkError
         If the sizes make no counterbore.
     """
-    part, ring = (at.cylinder if way == KEY else at.hexagon), at.ring
-    clearance = kept.number(WRENCH)
+    part, clearance = at.held_by(way), kept.number(WRENCH)
     sized = sized_for(
         hole_diameter=at.hole.diameter,
         head_diameter=part.head_diameter or part.across_corners or 0.0,
@@ -142,8 +206,8 @@ def usual(at: Held, way: str, ringed: bool, room: float, kept: HouseRules) -> Co
         clearance=clearance,
         below=kept.number(BELOW),
         wrench_socket_diameter=room - clearance if way == BORE else 0.0,
-        washer_diameter=ring.outside_diameter if ringed else 0.0,
-        washer_thickness=(ring.thickness or 0.0) if ringed else 0.0,
+        washer_diameter=at.ring.outside_diameter if ringed else 0.0,
+        washer_thickness=(at.ring.thickness or 0.0) if ringed else 0.0,
     ).counterbore
     if way == BOSS:
         return replace(sized, depth=kept.number(ALLOWANCE))
@@ -157,7 +221,7 @@ def usual(at: Held, way: str, ringed: bool, room: float, kept: HouseRules) -> Co
 
 def listing(at: Held, way: str, ringed: bool) -> CounterboreSize | None:
     """Give what a list has for the head; None for a hex cap screw in inches, and on a boss."""
-    part = at.cylinder if way == KEY else at.hexagon
+    part = at.held_by(way)
     if way == BOSS or (part is at.hexagon and part.thread.system == "inch"):
         return None
     thick = (at.ring.thickness or 0.0) if ringed else 0.0

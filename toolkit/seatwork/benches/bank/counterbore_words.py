@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass
 
-from seatwork.benches.bank.counterbore_sums import Held
+from seatwork.benches.bank.counterbore_sums import HEAD, KEY, Held
+from seatwork.hardware.screws import Screw
 from seatwork.seats import Counterbore
 from seatwork.seats.pilots import Pilot, RaisedBoss
 from seatwork.seats.wrench_room import Reached
@@ -53,6 +54,16 @@ class Outcome:
     measured: bool
 
     @property
+    def part(self) -> Screw:
+        """The screw that lies in the seat."""
+        return self.at.held_by(KEY if self.socket is None else HEAD)
+
+    @property
+    def key(self) -> float | None:
+        """Width across flats of the key that turns it [mm]; None for a wrench, or not listed."""
+        return self.part.value("hex_socket") if self.socket is None else None
+
+    @property
     def state(self) -> str:
         """Where the head's top lies."""
         if abs(self.lies.amount) < 5e-4:
@@ -82,8 +93,8 @@ def second(one: Outcome, system: str) -> str:
         wide, high = (show_length(size, system) for size in (one.boss.diameter, one.boss.height))
         return f"Boss {wide} across, cast {high} high, with a spotface of {across}"
     if one.socket is None:
-        key = show_length(one.at.cylinder.facts["hex_socket"].value, system)
-        return f"{one.at.cylinder.name}, key {key}: counterbore {across}"
+        key = f", key {show_length(one.key, system)}" if one.key else ""
+        return f"{one.part.name}{key}: counterbore {across}"
     outside = show_length(one.socket, system)
     if one.lies.goes_in:
         return f"Socket {outside} across; counterbore {across} on a hole of only {hole}"
@@ -121,11 +132,10 @@ def text_of(one: Outcome, system: str) -> str:
     def both(size: float) -> str:
         return show_both(size, system)
 
-    part = one.at.hexagon if one.socket is not None else one.at.cylinder
-    ring = one.at.ring
+    part, ring = one.part, one.at.washer
     under = (
         f", with a washer of {both(ring.outside_diameter)}, {both(ring.thickness or 0.0)} thick,"
-        if one.ringed
+        if one.ringed and ring is not None
         else ""
     )
     seat, boss = one.seat, one.boss
@@ -153,8 +163,7 @@ def text_of(one: Outcome, system: str) -> str:
 def _turned(one: Outcome, system: str) -> str:
     """Tell what turns the screw."""
     if one.socket is None:
-        key = show_both(one.at.cylinder.facts["hex_socket"].value, system)
-        return f"Key {key} across flats. "
+        return f"Key {show_both(one.key, system)} across flats. " if one.key else ""
     whence = "as measured" if one.measured else "from a list, measure yours"
     hold = (
         f"it holds {show_both(one.lies.hold, system)} of the head"

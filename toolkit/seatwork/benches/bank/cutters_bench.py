@@ -2,12 +2,19 @@
 
 from typing import Any, ClassVar
 
-from seatwork.benches.bank.cutters_sums import LETTERS, lined_up, seated_jobs, wanted
+from seatwork.benches.bank.cutters_sums import (
+    LETTERS,
+    THICKEST_SHEET,
+    lined_up,
+    seated_jobs,
+    wanted,
+)
 from seatwork.benches.bank.cutters_words import Line, cutters_page
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Pick, Switch
 from seatwork.benches.build.listed import kept, machine, machines, material, materials, shop
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import plate_of, plate_size
 from seatwork.benches.build.sourced import rule_line
 from seatwork.cutting import NOTE
 from seatwork.drawings.cutters_view import CutterChoice, CuttersView
@@ -49,6 +56,7 @@ class Cutters(Bench[Line]):
              redraws=True),
         Pick(name="material", label="Material", listed=materials, known=material, folded=True,
              redraws=True),
+        plate_size(redraws=True),
     )  # fmt: skip
 
     def brings(self, given: Values, now: Values) -> Values:
@@ -59,8 +67,9 @@ class Cutters(Bench[Line]):
             brought = {
                 "material": kept(one.material, materials()),
                 "machine": kept(one.machine, machines()),
+                "thickness": plate_of(one),
             }
-        if given.keys() & {"job", "machine", "material"}:
+        if given.keys() & {"job", "machine", "material", "thickness"}:
             brought |= {"pick": NONE, "opened": False}
         if given.get("pick", NONE) != NONE:
             brought["opened"] = True
@@ -71,7 +80,8 @@ class Cutters(Bench[Line]):
         return cutters_page(result, system)
 
     def work_out(
-        self, *, opened: bool, pick: str, job: str, machine: str, material: str
+        self, *, opened: bool, pick: str, job: str, machine: str, material: str,
+        thickness: float,
     ) -> Line:  # fmt: skip
         """Let the shop's lists say what fits, and line some of it up.
 
@@ -84,7 +94,7 @@ class Cutters(Bench[Line]):
         where = Where(
             material=material,
             machine=machine,
-            thickness=place.thickness,
+            thickness=thickness if thickness <= THICKEST_SHEET else None,
             hole_diameter=place.hole_diameter,
         )
         choices = choose(seat=place.seat, where=where, shop=stock)
@@ -104,6 +114,7 @@ class Cutters(Bench[Line]):
             wanted=place,
             material=material,
             machine=machine,
+            thickness=thickness,
             choices=choices,
             shown=shown,
             pick=picked,
@@ -135,6 +146,7 @@ class Cutters(Bench[Line]):
             f"Likely quiet, may sing: {NOTE}.",
             *(rule_line(name) for name in RULES[type(result.wanted.seat)]),
             "Sheet thickness and seats: examples from the cider mill.",
+            *([f"Counterbore: {result.wanted.bore}."] if result.wanted.bore else []),
         )
         if not result.opened:
             return lines

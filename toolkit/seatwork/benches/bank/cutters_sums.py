@@ -7,7 +7,7 @@ from functools import lru_cache
 from typing import TypeVar
 
 from seatwork.errors import SeatworkError
-from seatwork.hardware import listed_counterbore
+from seatwork.hardware.bores import head_bore
 from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.choosing.choosing import Choice, Choices, Refusal
@@ -46,14 +46,14 @@ class Wanted:
         What is to be cut.
     hole_diameter : float
         The hole [mm].
-    thickness : float or None
-        Thickness, where the part is sheet [mm].
+    bore : str
+        What a counterbore rests on; blank for another seat.
     """
 
     where: str
     seat: Seat
     hole_diameter: float
-    thickness: float | None
+    bore: str = ""
 
 
 def seated_jobs() -> tuple[str, ...]:
@@ -74,12 +74,11 @@ def wanted(name: str) -> Wanted:
 
 @lru_cache(maxsize=16)
 def _wanted(one: Job) -> Wanted:
-    sheet = one.thickness is not None and one.thickness <= THICKEST_SHEET
     return Wanted(
         where=_where(one),
         seat=_seat(one),
         hole_diameter=one.hole.diameter,
-        thickness=one.thickness if sheet else None,
+        bore=head_bore(one.screw).basis if one.seat == "counterbore" else "",
     )
 
 
@@ -111,7 +110,7 @@ def _seat(one: Job) -> Seat:
     if one.seat == "countersink":
         angle = one.screw.facts["seat_angle"].value
         return Countersink(diameter=across, hole_diameter=hole, included_angle=angle)
-    depth = listed_counterbore(one.screw).depth
+    depth = head_bore(one.screw).depth
     return Counterbore(diameter=across, depth=depth, hole_diameter=hole)
 
 

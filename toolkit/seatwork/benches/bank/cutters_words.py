@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass
 
-from seatwork.benches.bank.cutters_sums import LETTERS, Wanted, seat_words
+from seatwork.benches.bank.cutters_sums import LETTERS, THICKEST_SHEET, Wanted, seat_words
 from seatwork.cutting import NOTE
 from seatwork.drawings.cutter_shapes import CutterShape
 from seatwork.drawings.cutters_view import CutterChoice, ShownCutter
@@ -28,6 +28,8 @@ class Line:
         Seat and place.
     material, machine : str
         What it is cut in, and on.
+    thickness : float
+        Of the part [mm].
     choices : Choices
         All of the shop's cutters, judged.
     shown : tuple of Choice or Refusal
@@ -41,6 +43,7 @@ class Line:
     wanted: Wanted
     material: str
     machine: str
+    thickness: float
     choices: Choices
     shown: tuple[Judged, ...]
     pick: str
@@ -94,7 +97,7 @@ def heading(line: Line) -> str:
 def job(line: Line, system: str) -> str:
     """Tell seat, material and machine."""
     seat = seat_words(line.wanted.seat, line.wanted.hole_diameter, system)
-    thick = line.wanted.thickness
+    thick = line.thickness if line.thickness <= THICKEST_SHEET else None
     metal = f"{line.material}{f' {show_length(thick, system)} thick' if thick else ''}"
     return f"{_sentence(seat).rstrip('.')}; in {metal}, on the {line.machine}"
 

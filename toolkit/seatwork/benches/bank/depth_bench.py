@@ -6,6 +6,13 @@ from typing import ClassVar
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import (
+    left_under,
+    plate_line,
+    plate_of,
+    plate_size,
+    seat_size,
+)
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.depth_view import DepthView, Plunge, SameStop
 from seatwork.errors import Length, SeatworkError
@@ -20,16 +27,16 @@ FACE, HOLE_EDGE = "nose on the face", "lips on the hole edge"
 DEEP, SHALLOW = "too deep", "too shallow"
 BELOW, PROUD = "flush.greatest_below", "flush.greatest_proud"
 BLUNT = "a wider nose is ground back to a point first"
-SPANS = "that takes in every seat up to M12"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stopped:
-    """Both plunges, the screw that is to lie in them, and how it lies in number 2."""
+    """Both plunges, the screw that is to lie in them, how it lies in number 2, and the plate."""
 
     pair: SameStop
     job: Job
     lies: Fit
+    thickness: float
 
     @property
     def within_rule(self) -> bool:
@@ -65,11 +72,11 @@ class Depth(Bench[Stopped]):
                folded=True, needs="cut"),
         Pick(name="screw", label="Screw", listed=flat_jobs, known=flat_job, start=FIRST,
              others="another screw", folded=True),
-        Number(name="diameter", label="Diameter at the face, as set", low=4.0, high=30.0,
-               why=SPANS, folded=True),
+        seat_size("diameter", "Diameter at the face, as set", 4.0, 30.0, folded=True),
         Number(name="angle", label="Cutter angle", kind="angle", low=60.0, high=120.0,
                why="countersinks are ground from 60° to 120°", folded=True),
-        Number(name="hole", label="Hole", low=2.0, high=15.0, why=SPANS, folded=True),
+        seat_size("hole", "Hole", 2.0, 15.0, folded=True),
+        plate_size(),
         Number(name="nose", label="Nose when the stop was set", low=0.0, high=5.0, start=1.524,
                why=BLUNT, folded=True),
     )  # fmt: skip
@@ -80,11 +87,16 @@ class Depth(Bench[Stopped]):
             return {}
         found = flat_job(given["screw"])
         head, angle = found.screw.head, found.screw.seat_angle
-        return {"diameter": head.sharp_diameter, "hole": found.hole.diameter, "angle": angle}
+        return {
+            "diameter": head.sharp_diameter,
+            "hole": found.hole.diameter,
+            "angle": angle,
+            "thickness": plate_of(found),
+        }
 
     def work_out(
         self, *, cut: bool, touch: str, new_nose: float, stop_error: float, stop_way: str,
-        screw: str, diameter: float, angle: float, hole: float, nose: float,
+        screw: str, diameter: float, angle: float, hole: float, thickness: float, nose: float,
     ) -> Stopped:  # fmt: skip
         """Cut both seats at one stop setting and lay the screw into the second.
 
@@ -117,14 +129,14 @@ class Depth(Bench[Stopped]):
             cut=cut,
         )
         held = flat_job(screw)
-        return Stopped(pair=pair, job=held, lies=fit(held.screw.head, second))
+        return Stopped(pair=pair, job=held, lies=fit(held.screw.head, second), thickness=thickness)
 
     def part(self, result: Stopped, system: str) -> SameStop:
         """Draw both plates in section, the cutter in each."""
         return result.pair
 
     def measures(self, result: Stopped) -> tuple[Measure, ...]:
-        """Give the travel that was set; once cut, number 2 and how the screw lies in it."""
+        """Give the travel that was set; once cut, number 2 and what becomes of screw and plate."""
         pair, lies = result.pair, result.lies
         if not pair.cut:
             return (Measure("Travel set", pair.first.travel),)
@@ -132,7 +144,8 @@ class Depth(Bench[Stopped]):
         flush = Measure("Screw in it", f"flush, {rule}", kind="word")
         other = Measure("Screw in it", abs(lies.amount), note=f"{lies.state}, {rule}")
         second = Measure("Number 2", pair.second.seat.diameter)
-        return second, flush if lies.state == "flush" else other
+        under = left_under(pair.second.seat, result.thickness)
+        return second, flush if lies.state == "flush" else other, *under
 
     def sources(self, result: Stopped) -> tuple[str, ...]:
         """Tell where each number comes from."""
@@ -147,6 +160,7 @@ class Depth(Bench[Stopped]):
                       hole.confirmed),
             rule_line(BELOW),
             rule_line(PROUD),
+            plate_line(result.job),
             "Noses of 0.060 and 0.090 in are examples: measure your own cutter.",
         )  # fmt: skip
 

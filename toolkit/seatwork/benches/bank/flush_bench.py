@@ -9,6 +9,13 @@ from numpy.typing import NDArray
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import (
+    left_under,
+    plate_line,
+    plate_of,
+    plate_size,
+    seat_size,
+)
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.flush_view import BoxOfScrews, FlushView, percent, worst
 from seatwork.drawings.seat_view import SeatedHead
@@ -45,6 +52,8 @@ class Drawn:
         Shape (2000,): height of each head above its face [mm].
     range : SeatRange
         Whether one exact seat does it for all.
+    thickness : float
+        Of the plate [mm].
     above : float
         How far a head may stand proud [mm].
     """
@@ -53,6 +62,7 @@ class Drawn:
     box: Box
     heights: NDArray[np.float64]
     range: SeatRange
+    thickness: float
     above: float
 
 
@@ -70,16 +80,15 @@ class Flush(Bench[Drawn]):
     title = "Flush: does one seat do for the whole box?"
     view = FlushView
     controls: ClassVar[tuple[Control, ...]] = (
-        Number(name="diameter", label="Diameter at the face", low=6.5, high=20.0,
-               why="that takes in every seat from #5 to 3/8 in"),
+        seat_size("diameter", "Diameter at the face", 6.5, 20.0),
         Number(name="tolerance", label="Seats held to plus or minus", low=0.0, high=0.5,
                start=0.0762, why="a stop that is worse is mended first"),
-        Pick(name="screw", label="Screw", listed=lambda: jobs(_gaged), known=flat_job,
+        Pick(name="screw", label="Screw", listed=lambda: jobs(_known), known=flat_job,
              start=FIRST, others="another screw"),
         Choice(name="heads", label="Angle of the heads", options=(ONE_ANGLE, ALL_ANGLES),
                start=ONE_ANGLE, folded=True),
-        Number(name="hole", label="Hole", low=2.0, high=11.0,
-               why="that takes in every hole for these screws", folded=True),
+        seat_size("hole", "Hole", 2.0, 11.0, folded=True),
+        plate_size(),
         Number(name="angle", label="Cutter angle", kind="fine angle", low=60.0, high=120.0,
                why="countersinks are ground from 60° to 120°", folded=True),
     )  # fmt: skip
@@ -90,7 +99,12 @@ class Flush(Bench[Drawn]):
             return {}
         found = flat_job(given["screw"])
         head, angle = found.screw.head, found.screw.seat_angle
-        return {"diameter": head.sharp_diameter, "hole": found.hole.diameter, "angle": angle}
+        return {
+            "diameter": head.sharp_diameter,
+            "hole": found.hole.diameter,
+            "angle": angle,
+            "thickness": plate_of(found),
+        }
 
     def part(self, result: Drawn, system: str) -> BoxOfScrews:
         """Draw the histogram beside the two worst heads."""
@@ -98,7 +112,7 @@ class Flush(Bench[Drawn]):
 
     def work_out(
         self, *, diameter: float, tolerance: float, screw: str, heads: str, hole: float,
-        angle: float,
+        thickness: float, angle: float,
     ) -> Drawn:  # fmt: skip
         """Draw the box, set every screw in a seat, and look for one seat that does for all.
 
@@ -126,6 +140,7 @@ class Flush(Bench[Drawn]):
             range=seats_for(
                 corners, hole_diameter=hole, included_angle=angle, below=held.number(BELOW)
             ),
+            thickness=thickness,
             above=held.number(PROUD) + FLUSH,
         )
 
@@ -139,40 +154,61 @@ class Flush(Bench[Drawn]):
             Measure("Within the rule", percent(flush), kind="word"),
             Measure("The others", bad, kind="word"),
             Measure("Least seat for all" if found.exists else "Seat for all", seats, kind="word"),
+            *left_under(_widest(result.box), result.thickness),
         )
 
     def sources(self, result: Drawn) -> tuple[str, ...]:
         """Tell where each number comes from."""
-        part = result.job.screw
-        least, most = (show_both(part.facts[name].value, self.system) for name in
-                       ("gage_least", "gage_greatest"))  # fmt: skip
-        fact = part.facts["gage_least"]
         return (
-            fact_line(f"{part.name} stands {least} to {most} above its gage", fact.source,
-                      fact.confirmed),
+            _spread_line(result.job.screw, self.system),
             fact_line(f"Hole {show_both(result.job.hole.diameter, self.system)}",
                       result.job.hole.source, result.job.hole.confirmed),
             rule_line(BELOW),
             rule_line(PROUD),
+            plate_line(result.job),
             f"{COUNT} screws and seats are drawn evenly between their limits, the same ones every "
             "time. A real box is seldom even: gage a handful.",
         )  # fmt: skip
 
 
-def _gaged(job: Job) -> bool:
-    return job.flat and job.screw.gage is not None
+def _known(job: Job) -> bool:
+    return job.flat and job.screw.knows_least
 
 
 def _sharp(job: Job) -> Limits:
-    """Give the theoretical sharp diameters that the gage lets pass."""
-    gage, angle = job.screw.gage, job.screw.seat_angle
-    if gage is None or angle is None:
-        raise SeatworkError(
-            job.screw.name, "the lists have no gage for it", "take another screw, or gage a handful"
+    """Give the theoretical sharp diameters that gage or flushness of the standard let pass."""
+    part = job.screw
+    gage, angle = part.gage, part.seat_angle
+    if gage is not None and angle is not None:
+        return Limits(
+            least=sharp_from_protrusion(gage.least, gage.diameter, angle),
+            greatest=sharp_from_protrusion(gage.greatest, gage.diameter, angle),
         )
-    return Limits(
-        least=sharp_from_protrusion(gage.least, gage.diameter, angle),
-        greatest=sharp_from_protrusion(gage.greatest, gage.diameter, angle),
+    if not part.knows_least:
+        fault = "no document held here says how small a good head of it may be"
+        raise SeatworkError(part.name, fault, "gage a handful, or take another screw")
+    return Limits(least=part.lowest_head.sharp_diameter, greatest=part.head.sharp_diameter)
+
+
+def _spread_line(part: Screw, system: str) -> str:
+    """Tell what lets heads of one box differ, and where it stands."""
+    if part.gage is None:
+        fact = part.facts["flushness"]
+        low = show_both(fact.value, system)
+        about = f"{part.name} may lie up to {low} below a face cut for the greatest head"
+    else:
+        fact = part.facts["gage_least"]
+        least, most = (show_both(h, system) for h in (part.gage.least, part.gage.greatest))
+        about = f"{part.name} stands {least} to {most} above its gage"
+    return fact_line(about, fact.source, fact.confirmed)
+
+
+def _widest(box: Box) -> Countersink:
+    """Give the deepest seat of the box's seats."""
+    return Countersink(
+        diameter=box.seat_diameter.greatest,
+        hole_diameter=box.hole_diameter.least,
+        included_angle=box.seat_angle[0],
     )
 
 

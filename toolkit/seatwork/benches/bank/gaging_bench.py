@@ -1,6 +1,7 @@
 """The gaging bench: a reading, its doubt, and whether a seat may pass."""
 
-from typing import ClassVar
+from dataclasses import replace
+from typing import Any, ClassVar
 
 from seatwork.benches.bank.gaging_sums import (
     BALL,
@@ -20,9 +21,10 @@ from seatwork.benches.bank.gaging_words import VERDICTS, amount, shown_part
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import left_under, plate_line, plate_of, plate_size
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.gaging_view import GagedSeat, GagingView
-from seatwork.hardware.job_list import flat_jobs
+from seatwork.hardware.job_list import flat_job, flat_jobs
 from seatwork.units import show_angle, show_both
 
 FIRST = "1/4 flat head 82° (frame)"
@@ -32,7 +34,8 @@ def _reading(name: str, label: str, way: str, low: float, high: float) -> Number
     """Make the slider of one gage [mm]."""
     why = "that is what this gage can read on these seats"
     needs = ("way", way)
-    return Number(name=name, label=label, low=low, high=high, why=why, needs=needs)
+    span: dict[str, Any] = {"low": low, "high": high, "least": min(low, 0.01), "most": 10 * high}
+    return Number(name=name, label=label, **span, why=why, needs=needs)
 
 
 class Gaging(Bench[Gaged]):
@@ -59,19 +62,23 @@ class Gaging(Bench[Gaged]):
         _reading("over", "Head above the gage", HEAD, 0.0, 1.8),
         Pick(name="job", label="Seat", listed=flat_jobs, known=gaged_job, start=FIRST,
              others="another flat head screw", folded=True, redraws=True),
+        plate_size(),
     )  # fmt: skip
 
     def brings(self, given: Values, now: Values) -> Values:
         """Let a seat bring what each gage reads on it."""
-        return readings(gaged_job(given["job"])) if "job" in given else {}
+        if "job" not in given:
+            return {}
+        return readings(gaged_job(given["job"])) | {"thickness": plate_of(flat_job(given["job"]))}
 
     def work_out(
         self, *, shown: bool, way: str, rise: float, stand: float, side: str, top: float,
-        rim: float, over: float, job: str,
+        rim: float, over: float, job: str, thickness: float,
     ) -> Gaged:  # fmt: skip
         """Find what the reading means, and what may be said of it."""
         measured = {"rise": rise, "stand": stand, "side": side, "top": top, "rim": rim}
-        return gaged(gaged_job(job), way if shown else CALIPER, measured | {"over": over})
+        found = gaged(gaged_job(job), way if shown else CALIPER, measured | {"over": over})
+        return replace(found, thickness=thickness)
 
     def part(self, result: Gaged, system: str) -> GagedSeat:
         """Draw the gage in the seat, and the reading among its limits."""
@@ -81,7 +88,10 @@ class Gaging(Bench[Gaged]):
         """Give the reading, its doubt and the verdict."""
         doubt = Measure("Give or take", result.decision.uncertainty, kind=_kind(result))
         verdict = Measure("Verdict", VERDICTS[result.decision.verdict], kind="word")
-        return Measure("Reading", result.reading), doubt, verdict
+        found = (Measure("Reading", result.reading), doubt, verdict)
+        if result.seat is None:
+            return found
+        return (*found, *left_under(result.seat, result.thickness))
 
     def sources(self, result: Gaged) -> tuple[str, ...]:
         """Tell where limits and doubt come from, and by which rule the verdict is made."""
@@ -96,6 +106,7 @@ class Gaging(Bench[Gaged]):
             "In only if it lies inside by its doubt, out only if it lies outside by it: the rule "
             "of ISO 14253-1, from memory: check your copy.",
             fact_line(f"{screw.name}", screw.source, screw.confirmed),
+            plate_line(flat_job(self.values["job"])),
             "Balls, protrusion and angle: plane geometry. How the class cut it is made up.",
         )
 

@@ -40,18 +40,15 @@ HEIGHT = INSTRUMENTS["depth micrometer"].uncertainty
 OVER = 0.1016
 """How far over its least diameter the class cut each seat [mm]: an example."""
 
-BALL_SETS = {
-    ("1/4", 82.0): (10.31875, 15.08125, 12.7),
-    ("#10", 82.0): (7.9375, 12.7, 9.525),
-    ("M6", 90.0): (10.0, 15.0, 12.0),
-}
-"""By size and angle the two balls and the one that the class has [mm]: examples."""
-
 BALLS_AT = (0.2, 0.75, 0.45)
-"""Other balls, between the smallest and the largest that touch the cone [-]: examples."""
+"""Balls that no list names, between the smallest and the largest that touch the cone [-]:
+examples."""
 
 STOCK = {"inch": 0.79375, "metric": 0.5}
 """Steps in which balls are had [mm]: 1/32 in, and half a millimeter."""
+
+FINER = 4
+"""How often the steps are halved for a small seat, before a ball of any size is taken [-]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -126,6 +123,8 @@ class Gaged:
         What may be said.
     seat : Countersink or None
         The seat as the reading makes it; None where the screw itself is gaged.
+    thickness : float
+        Of the plate [mm].
     """
 
     job: GagedJob
@@ -136,6 +135,7 @@ class Gaged:
     greatest: float
     decision: Decision
     seat: Countersink | None
+    thickness: float = 0.0
 
     @property
     def kind(self) -> Literal["length", "angle"]:
@@ -163,7 +163,7 @@ def gaged_job(name: str) -> GagedJob:
 def _gaged_job(one: Job) -> GagedJob:
     held, system = one.screw, one.screw.thread.system
     note = notes.read(f"⌀{show_note(one.hole.diameter, system)} THRU ⌵", system)
-    planned = plan.make(note, screw=held.name, material=one.material, machine=one.machine)
+    planned = plan.make(note, screw=one.called, material=one.material, machine=one.machine)
     seat = planned.seats[0]
     least, angle = _limits(seat)[0], held.facts["seat_angle"].value
     hole = seat.size("hole")
@@ -174,8 +174,7 @@ def _gaged_job(one: Job) -> GagedJob:
         included_angle=82.0 if angle == 90 else 90.0,
     )
     asked = replace(cut, diameter=least, included_angle=angle)
-    known = BALL_SETS.get((held.thread.size, angle))
-    small, large, ball = known or _balls(cut, asked, STOCK[system])
+    small, large, ball = one.balls or _balls(cut, asked, STOCK[system])
     return GagedJob(screw=held, planned=seat, cut=cut, ball=ball, balls=(small, large))
 
 
@@ -184,7 +183,17 @@ def _balls(cut: Countersink, asked: Countersink, step: float) -> tuple[float, ..
     ranges = ball_range(cut), ball_range(asked)
     least, greatest = max(r[0] for r in ranges), min(r[1] for r in ranges)
     wanted = (least + share * (greatest - least) for share in BALLS_AT)
-    return tuple(step * round(size / step) for size in wanted)
+    return tuple(_had(size, least, greatest, step) for size in wanted)
+
+
+def _had(size: float, least: float, greatest: float, step: float) -> float:
+    """Return the ball nearest to a size that is had, in finer steps where none would touch."""
+    for _ in range(FINER):
+        found = step * round(size / step)
+        if least < found <= greatest:
+            return found
+        step /= 2
+    return size
 
 
 def _limits(seat: SeatPlan) -> tuple[float, float]:

@@ -10,6 +10,7 @@ from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick
 from seatwork.benches.build.listed import kept, machine, machines, material, materials, shop
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import MOST, seat_size
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.cutting import SHORTCUTS, SPREAD
 from seatwork.drawings.speeds_view import SpeedSum, SpeedsView
@@ -40,15 +41,14 @@ class Speeds(Bench[Turning]):
     view = SpeedsView
     controls: ClassVar[tuple[Control, ...]] = (
         Choice(name="operation", label="Operation", options=tuple(RATIO_RULES)),
-        Number(name="diameter", label="Diameter", low=3.0, high=60.0,
-               why="that is what the shop's cutters span"),
+        seat_size("diameter", "Diameter", 3.0, 60.0),
         Pick(name="machine", label="Machine", listed=machines, known=machine),
         Pick(name="job", label="Job", listed=turned_jobs, known=turned_job, start=FIRST,
              others="a screw", folded=True),
         Pick(name="material", label="Material", listed=materials, known=material, folded=True),
         Choice(name="tool", label="Cutter", options=("hss", "carbide", "carbon steel"),
                start="hss", folded=True),
-        Number(name="hole", label="Hole", low=0.0, high=60.0, start=0.0,
+        Number(name="hole", label="Hole", low=0.0, high=60.0, most=MOST, start=0.0,
                why="it is smaller than the seat", folded=True),
         Choice(name="constant", label="Shortcut", options=(EXACT, *SHORTCUTS), start=EXACT,
                folded=True),

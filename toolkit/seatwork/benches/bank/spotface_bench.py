@@ -7,10 +7,12 @@ from typing import ClassVar
 from seatwork.benches.bank.spotface_sums import (
     BOSS,
     PAD,
+    across,
     bolt_job,
     bolt_on,
     bolts,
     brought,
+    grip_for,
     ground_of,
     pad_at,
     strength,
@@ -18,6 +20,7 @@ from seatwork.benches.bank.spotface_sums import (
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
+from seatwork.benches.build.part_sizes import plate_size, seat_size
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.spotface_joint import Bolt
 from seatwork.drawings.spotface_pad import percent
@@ -56,20 +59,24 @@ class Spotface(Bench[Facing]):
         Number(name="roughness", label="Roughness of the scale (standard deviation)", low=0.0,
                high=0.5, start=0.15, why="rougher castings are scrap", folded=True),
         Pick(name="bolt", label="Bolt", listed=bolts, known=bolt_job, start=FIRST,
-             others="another hex cap screw", folded=True),
-        Number(name="diameter", label="Spotface", low=12.0, high=65.0,
-               why="that takes in the heads from M5 to 1 in", folded=True),
-        Number(name="thickness", label="Flange at the low side", low=3.0, high=25.0,
-               why="a thicker one leaves the bolt no base", folded=True),
-        Number(name="grip", label="Grip of the bolt", low=15.0, high=150.0,
-               why="that is from flange to the first thread of these bolts", folded=True),
+             others="another screw", folded=True),
+        seat_size("diameter", "Spotface", 12.0, 65.0, folded=True),
+        plate_size(3.0, 25.0, label="Flange at the low side"),
+        seat_size("grip", "Grip of the bolt", 15.0, 120.0, folded=True),
         Number(name="boss", label="Diameter of the round boss", low=70.0, high=300.0, start=100.0,
                why="a smaller one is narrower than the cutter and its pad", folded=True),
     )  # fmt: skip
 
     def brings(self, given: Values, now: Values) -> Values:
-        """Let a bolt bring its spotface, its grip and the flange."""
-        return brought(bolt_job(given["bolt"])) if "bolt" in given else {}
+        """Let a bolt bring its spotface, its grip and the flange; a thick flange a longer grip."""
+        if not {"bolt", "thickness"} & given.keys():
+            return {}
+        one = bolt_job(now["bolt"])
+        brings: dict[str, float] = brought(one) if "bolt" in given else {}
+        if "thickness" in given:
+            grip = brings.get("grip") or now["grip"]
+            brings["grip"] = grip_for(given["thickness"], grip, one.screw.thread.diameter)
+        return brings
 
     def work_out(
         self, *, shown: bool, depth: float, tilt: float, face: str, roughness: float, bolt: str,
@@ -124,10 +131,11 @@ class Spotface(Bench[Facing]):
         one, system = bolt_job(self.values["bolt"]), self.system
         part, hole = one.screw, one.hole
         grade, proof, document = strength(part)
-        across = show_both(part.across_flats or 0.0, system)
+        wide = show_both(part.across_flats or across(part), system)
+        where = "across flats" if part.across_flats else "across the head"
         bore = show_both(hole.diameter, system)
         return (
-            fact_line(f"{part.name}, {across} across flats", part.source, part.confirmed),
+            fact_line(f"{part.name}, {wide} {where}", part.source, part.confirmed),
             fact_line(f"Its hole {bore}", hole.source, hole.confirmed),
             "Clean all round: highest less lowest place of the ring between hole and cutter, on "
             "the pad drawn here. The scale is drawn at random, the same for everyone; its "
@@ -145,13 +153,13 @@ class Spotface(Bench[Facing]):
 
 def _refuse_misfits(bolt: Screw, diameter: float, thickness: float, grip: float) -> None:
     """Refuse a spotface that does not hold the head, and a grip that ends in the flange."""
-    corners = bolt.across_corners or bolt.across_flats or 0.0
-    if diameter < corners:
+    wide = across(bolt)
+    if diameter < wide:
         raise SeatworkError(
             Length(diameter),
-            "so narrow a spotface does not hold the head, {corners} across its corners",
+            f"so narrow a spotface does not hold the head of {bolt.name}, {{wide}} across",
             "face it wider",
-            corners=Length(corners),
+            wide=Length(wide),
         )
     if grip < thickness + bolt.thread.diameter:
         raise SeatworkError(

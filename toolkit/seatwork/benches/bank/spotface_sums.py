@@ -25,50 +25,64 @@ GRIP, SEAT = 3.0, 2.5
 """Grip, and a spotface of which the list says no size, over the bolt's diameter [-]: examples."""
 
 FLANGE = 12.7
-"""Flange at the low side where the list of jobs gives none [mm]: an example."""
+"""Flange at the low side where the list of jobs gives none [mm], and no thicker than the bolt:
+an example."""
 
 SEED = 7
 """Of the scale that is drawn: the same pad for everyone."""
 
 
 def bolts() -> tuple[str, ...]:
-    """Name the jobs of the list that face a pad for a hexagon head."""
-    return jobs(lambda one: one.seat == "spotface" and _is_bolt(one))
+    """Name the jobs of the list that face a pad for a head."""
+    return jobs(lambda one: one.seat == "spotface" and one.fastener is not None)
 
 
 def bolt_job(name: str) -> Job:
-    """Find a job as `job` does, whose screw has a hexagon head.
+    """Find a job as `job` does, whose screw has a head that is flat below.
 
     Raises
     ------
     SeatworkError
-        If it has another head.
+        If the job names no screw, or its head is a cone.
     """
     found = job(name)
-    if not _is_bolt(found):
-        raise SeatworkError(name, "its head is no hexagon", "name a hex cap screw")
+    if found.screw.seat_angle is not None:
+        fault = "its head is a cone, which wants a countersink"
+        raise SeatworkError(name, fault, "name a hex cap screw or a socket head cap screw")
     return found
 
 
-def _is_bolt(one: Job) -> bool:
-    return one.fastener is not None and one.fastener.across_flats is not None
+def across(part: Screw) -> float:
+    """Return how wide a head is: across its corners, or across a round one [mm]."""
+    return part.across_corners or part.head_diameter or part.thread.diameter
 
 
 def brought(one: Job) -> dict[str, float]:
     """Return spotface, grip and flange that a job brings [mm]; examples where it says none."""
     size = one.screw.thread.diameter
+    thickness = one.thickness or min(FLANGE, size)
     return {
         "diameter": one.diameter or SEAT * size,
-        "grip": GRIP * size,
-        "thickness": one.thickness or FLANGE,
+        "grip": max(GRIP * size, thickness + size),
+        "thickness": thickness,
     }
+
+
+def grip_for(thickness: float, grip: float, size: float) -> float:
+    """Return a grip that still leaves a base under a flange [mm]; the same one where it does."""
+    return grip if grip >= thickness + size else thickness + (GRIP - 1.0) * size
 
 
 def strength(bolt: Screw) -> tuple[str, float, str]:
     """Return the usual strength of a bolt: its name, its proof load [MPa], and the document.
 
-    From memory: 85 ksi for grade 5 up to 1 in; 580 MPa for class 8.8 up to M16, 600 above.
+    From memory: 85 ksi for grade 5 up to 1 in; 580 MPa for class 8.8 up to M16, 600 above. Socket
+    head cap screws: 140 ksi up to 1/2 in, 135 above; 970 MPa for class 12.9.
     """
+    if bolt.across_flats is None and bolt.thread.system == "inch":
+        return "alloy socket head", 965.0 if bolt.thread.diameter <= 12.7 else 931.0, "ASTM A574"
+    if bolt.across_flats is None:
+        return "class 12.9", 970.0, "ISO 898-1"
     if bolt.thread.system == "inch":
         return "grade 5", 586.0, "SAE J429"
     return "class 8.8", 580.0 if bolt.thread.diameter <= 16 else 600.0, "ISO 898-1"
@@ -167,7 +181,7 @@ def bolt_on(surface: Surface, part: Screw, grip: float) -> Bolt:
     tilt = surface.tilt if isinstance(surface, Tilted) else None
     return Bolt(
         diameter=size,
-        across=part.across_flats or 0.0,
+        across=part.across_flats or across(part),
         head_height=part.head_height or 0.0,
         grip=grip,
         slope=surface.slope if isinstance(surface, Tilted) else 0.0,

@@ -2,13 +2,16 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache
+from functools import lru_cache
 
 from seatwork.benches.build.kinds import KINDS, Kind
 from seatwork.errors import SeatworkError
 
 SLACK = 1e-9
 """How far beyond its range a value may lie by rounding, in its own unit."""
+
+ROOM = 1.25
+"""How far a slider stretches past a value that lies beyond its range [-]."""
 
 Needs = str | tuple[str, str]
 
@@ -28,6 +31,8 @@ class Number:
     low, high, start : float
         Range and first value [mm, deg, m/min, mm/rev or rev/min, by kind]; no first value where
         another control brings it.
+    least, most : float, optional
+        What may be typed [as `low`], where that is more than the slider spans; it then stretches.
     why : str
         Reason for the range, in words that follow "since".
     size : int
@@ -49,6 +54,8 @@ class Number:
     low: float
     high: float
     start: float | None = None
+    least: float | None = None
+    most: float | None = None
     why: str
     size: int = 1
     page: int = 10
@@ -61,7 +68,14 @@ class Number:
     @property
     def allowed(self) -> str:
         """The range, in words for the help."""
-        return f", {self.sort.wrap(self.low)} to {self.sort.wrap(self.high)}, or shop text"
+        least, most = self.bounds
+        return f", {self.sort.wrap(least)} to {self.sort.wrap(most)}, or shop text"
+
+    @property
+    def bounds(self) -> tuple[float, float]:
+        """The least and the most that may be typed."""
+        least = self.low if self.least is None else self.least
+        return least, self.high if self.most is None else self.most
 
     @property
     def sort(self) -> Kind:
@@ -79,13 +93,14 @@ class Number:
         whole = isinstance(given, int) and not isinstance(given, bool) and abs(given) < 10**15
         exact = whole or isinstance(given, float)
         value = float(given) if exact else self.sort.read(given, system)  # type: ignore[arg-type]
-        if not self.low - SLACK <= value <= self.high + SLACK:
+        least, most = self.bounds
+        if not least - SLACK <= value <= most + SLACK:
             raise SeatworkError(
                 self.sort.wrap(value) if value == value else "nan",
                 f"{self.label.lower()} goes from {{low}} to {{high}}, since {self.why}",
                 "take one in that range",
-                low=self.sort.wrap(self.low),
-                high=self.sort.wrap(self.high),
+                low=self.sort.wrap(least),
+                high=self.sort.wrap(most),
             )
         return value
 
@@ -94,13 +109,17 @@ class Number:
         return self.sort.at(step, self.size, system)
 
     def step(self, value: float, system: str) -> int:
-        """Return the whole step nearest to a value, inside the range."""
-        low, high = self.steps(system)
+        """Return the whole step nearest to a value, inside the range of the slider."""
+        low, high = self.steps(system, value)
         return min(high, max(low, self.sort.step(value, self.size, system)))
 
-    def steps(self, system: str) -> tuple[int, int]:
-        """Return the first and the last whole step of the range."""
-        return _steps(self, system)
+    def steps(self, system: str, value: float | None = None) -> tuple[int, int]:
+        """Return the first and the last whole step of the slider, stretched to hold a value."""
+        if value is None or self.low <= value <= self.high:
+            return _steps(self, system, self.low, self.high)
+        least, most = self.bounds
+        low, high = min(self.low, value / ROOM), max(self.high, value * ROOM)
+        return _steps(self, system, max(low, least), min(high, most))
 
     def written(self, value: float, system: str) -> str:
         """Return the value as an argument: shop text where that is exact, else a number."""
@@ -112,13 +131,13 @@ class Number:
         return repr(text) if exact else f"{value!r}".removesuffix(".0")
 
 
-@cache
-def _steps(number: Number, system: str) -> tuple[int, int]:
-    """Return the first and last whole step that lie inside the range."""
-    low = number.sort.step(number.low, number.size, system)
-    high = number.sort.step(number.high, number.size, system)
-    under = number.at(low, system) < number.low - SLACK
-    over = number.at(high, system) > number.high + SLACK
+@lru_cache(maxsize=256)
+def _steps(number: Number, system: str, least: float, most: float) -> tuple[int, int]:
+    """Return the first and last whole step that lie inside a range."""
+    low = number.sort.step(least, number.size, system)
+    high = number.sort.step(most, number.size, system)
+    under = number.at(low, system) < least - SLACK
+    over = number.at(high, system) > most + SLACK
     return low + under, high - over
 
 

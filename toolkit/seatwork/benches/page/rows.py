@@ -51,17 +51,24 @@ class ControlRow(anywidget.AnyWidget):
     def lay(self, value: float, system: str) -> None:
         """Show a value in a unit system; the range is marked in its steps."""
         self._system = system
-        low, high = self.number.steps(system)
+        self._span(value)
+        self.now = self.shown(value)
+
+    def _span(self, value: float) -> None:
+        """Mark the range in steps, stretched where a value lies beyond it."""
+        low, high = self.number.steps(self._system, value)
         page = self.number.page
         spec = {"name": self.number.name, "label": self.number.label, "page": page}
         self.spec = spec | {"low": low, "high": high}
-        self.now = self.shown(value)
 
     def shown(self, value: float, asked: str = "", trouble: str = "") -> RowState:
         """Return what the page should show for a value, as the answer to a question if any."""
         sort = self.number.sort
+        step = self.number.step(value, self._system)
+        if not self.spec["low"] <= step <= self.spec["high"]:
+            self._span(value)
         self.state = {
-            "step": self.number.step(value, self._system),
+            "step": step,
             "text": sort.boxed(value, self._system),
             "value": sort.both(value, self._system),
             "asked": asked,
