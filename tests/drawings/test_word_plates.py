@@ -4,6 +4,7 @@ from itertools import combinations
 
 import pytest
 from matplotlib.backends.backend_agg import RendererAgg
+from matplotlib.patches import Polygon
 from matplotlib.text import Text
 from seatwork.drawings.scene import PALETTES, Drawing, Look
 from seatwork.drawings.sketch import HEIGHT
@@ -49,6 +50,16 @@ def test_no_words_overlap_or_leave_the_page(name: str) -> None:
         assert on_page, (words, box)
     for (words, box), (other, its) in combinations(boxes, 2):
         assert not box.padded(-1).overlaps(its.padded(-1)), (words, other)
+
+
+def test_the_tip_of_a_lathe_center_is_free() -> None:
+    """A center rides on its cone and never bottoms: the pilot hole goes deeper (practice)."""
+    axes = drawn("centers").figure.axes[0]
+    parts = [part for part in axes.patches + axes.artists if isinstance(part, Polygon)]
+    shaft, center = ([*part.get_xy()] for part in parts[:2])
+    inside = [x for x, y in shaft if abs(y - 170.0) < 1]
+    tip = min(x for x, y in center if abs(y - 170.0) < 1)
+    assert max(inside) < tip < max(x for x, _ in shaft)
 
 
 @pytest.mark.parametrize("palette", PALETTES)

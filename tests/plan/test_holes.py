@@ -130,6 +130,13 @@ def test_every_side_has_its_setup() -> None:
     assert "turn_over" in planned.cautions
 
 
+def test_work_that_turns_has_nothing_under_it() -> None:
+    """A shaft between centers lies on no parallels, whichever end is cut (common practice)."""
+    planned = plan.make("CENTER DRILL #3 BOTH ENDS", material="1018 steel", machine="lathe")
+    assert [setup.face for setup in planned.setups] == ["near end", "far end"]
+    assert {setup.under for setup in planned.setups} == {"nothing: the work turns"}
+
+
 def test_a_seat_on_one_side_has_one_setup() -> None:
     """Nothing is turned over for the near side."""
     planned = made(THRU, replace(CSK, side="near"))

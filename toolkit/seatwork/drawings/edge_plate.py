@@ -9,12 +9,15 @@ TOP = 250.0
 
 
 def shapes(sketch: Sketch) -> str:
-    """Draw a chamfer with its leg, a knife edge in sheet, a pad with draft, and a thread."""
+    """Draw a chamfer with its leg, a knife edge in sheet, a wall with draft, and a thread."""
     _leg(sketch, 60.0)
     _knife(sketch, 500.0)
     _draft(sketch, 830.0)
     _thread(sketch, 1130.0)
-    return "A chamfer with its leg, a cone too deep for its sheet, a leaning pad, and a thread."
+    return (
+        "A chamfer with its leg, a cone too deep for its sheet, a cast wall and its pad that lean "
+        "from the way the pattern is pulled, and a thread."
+    )
 
 
 def _leg(sketch: Sketch, left: float) -> None:
@@ -40,14 +43,21 @@ def _knife(sketch: Sketch, axis: float) -> None:
 
 
 def _draft(sketch: Sketch, axis: float) -> None:
-    lean = 22.0
-    pad = [(axis - 90.0, TOP - lean), (axis + 90.0, TOP + lean)]
-    foot = [(axis + 100.0, 130.0), (axis + 130.0, 130.0), (axis + 130.0, 60.0)]
-    left = [(axis - 130.0, 60.0), (axis - 130.0, 130.0), (axis - 100.0, 130.0)]
-    sketch.metal([*left, *pad, *foot])
-    sketch.edge([*left[1:], *pad, *foot[:2]])
-    sketch.hidden([pad[0], (axis + 100.0, TOP - lean)])
-    sketch.label("draft", axis, 366.0, (axis + 50.0, TOP + 2.0), "center")
+    """Draw a wall that lies along the pull of its pattern, and a pad that leans with it."""
+    foot, top, lean, raised = 105.0, TOP, 36.0 / 145.0, 24.0
+
+    def face(height: float) -> float:
+        return axis + 50.0 - lean * (height - foot)
+
+    pad = [(face(y) + out, y) for y, out in ((foot, raised), (220.0, raised), (220.0, 0.0))]
+    right = [*pad, (face(top), top)]
+    left = [(axis - 80.0 + lean * (top - foot), top), (axis - 80.0, foot)]
+    base = [(axis - 130.0, foot), (axis - 130.0, 60.0), (axis + 130.0, 60.0), (axis + 130.0, foot)]
+    sketch.metal([*right, *left, *base])
+    sketch.edge([base[3], *right, *left, base[0]])
+    sketch.hidden([pad[0], (pad[0][0], top + 10.0)])
+    sketch.arrow((axis - 112.0, top), (axis - 112.0, foot + 14.0))
+    sketch.label("draft", axis + 30.0, 366.0, (pad[0][0] - 11.0, 212.0), "center")
 
 
 def _thread(sketch: Sketch, axis: float) -> None:

@@ -151,22 +151,37 @@ def _feeler(sketch: Sketch, axis: float) -> None:
 
 def centers(sketch: Sketch) -> str:
     """Draw a shaft on a lathe center, a center drill, and a tube on a bull-nose center."""
-    low, high, middle = 105.0, 235.0, 170.0
-    mouth = [(250.0, middle + 26.0), (205.0, middle), (205.0, middle)]
-    below = [(205.0, middle), (250.0, middle - 26.0), (250.0, low), (60.0, low), (60.0, high)]
-    sketch.metal([(250.0, high), *mouth, *below])
-    sketch.edge([(60.0, high), (250.0, high), *mouth, *below[:-1]])
-    nose = [(206.0, middle), (330.0, middle + 72.0), (400.0, middle + 72.0)]
-    sketch.steel(np.array([*nose, *[(x, 2 * middle - y) for x, y in nose[:0:-1]]]))
-    sketch.center((40.0, middle), (430.0, middle))
-    sketch.label("lathe center", 230.0, 366.0, (318.0, 244.0), "center")
+    middle = 170.0
+    _on_center(sketch, 250.0, middle)
     axis = 600.0
     drill = [(44.0, 300.0), (44.0, 162.0), (16.0, 114.0), (16.0, 78.0), (0.0, 70.0)]
     sketch.steel(profiles.whole(np.array(drill[::-1])[::-1]) + np.array([axis, 0.0]))
     sketch.edge([(axis - 10.0, 80.0), (axis + 22.0, 160.0), (axis + 22.0, 240.0)])
     sketch.label("center drill", axis, 366.0, (axis, 304.0), "center")
     _tube(sketch, 860.0, middle)
-    return "A shaft on a lathe center, a center drill, and a tube on a bull-nose center."
+    return (
+        "A shaft on a lathe center, whose tip is free in the center hole, a center drill, and a "
+        "tube on a bull-nose center."
+    )
+
+
+def _on_center(sketch: Sketch, end: float, middle: float) -> None:
+    """Draw a shaft whose 60° cone rides on a lathe center; the tip never bottoms."""
+    hole = Countersink(diameter=84.0, hole_diameter=34.0, included_angle=60.0)
+    floor, low, high = end - hole.depth - 48.0, middle - 65.0, middle + 65.0
+    cone = [(end, 42.0), (end - hole.depth, 17.0), (floor, 17.0), (floor - 9.0, 0.0)]
+    upper = [(x, middle + y) for x, y in cone]
+    wall = [*upper, *[(x, 2 * middle - y) for x, y in upper[-2::-1]]]
+    sketch.metal([(60.0, high), (end, high), *wall, (end, low), (60.0, low)])
+    sketch.edge([(60.0, high), (end, high), *wall, (end, low), (60.0, low)])
+    tip = end - hole.apex_depth
+    wide = hole.apex_depth * 144.0 / hole.diameter
+    nose = [(tip, 0.0), (tip + wide, 72.0), (400.0, 72.0)]
+    center = [*nose, *[(x, -y) for x, y in nose[:0:-1]]]
+    sketch.steel(np.array(center) + np.array([0.0, middle]))
+    sketch.center((40.0, middle), (430.0, middle))
+    sketch.label("lathe center", 260.0, 366.0, (tip + wide + 12.0, middle + 74.0), "center")
+    sketch.label("center hole", 150.0, 48.0, (floor + 12.0, middle - 15.0), "center")
 
 
 def _tube(sketch: Sketch, left: float, middle: float) -> None:

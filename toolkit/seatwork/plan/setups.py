@@ -25,11 +25,11 @@ THROUGH = "holes over the gap of the parallels: the drill must miss parallels an
 BLIND = "parallels; no drill comes out below"
 FREE = "the finished seats lie over the gap of the parallels, never on one"
 LAYOUT = (
-    "datum edges deburred; dye, scribe, prick, check with a rule, then center punch; spot or "
-    "center drill before a twist drill"
+    "datum edges deburred; dye, scribe, prick, check with a rule, then center punch; spot "
+    "drill before a twist drill"
 )
 MARK_FAR = "; scribe FS on the far face"
-EDGES = "two datum edges, deburred and picked up; spot or center drill before a twist drill"
+EDGES = "two datum edges, deburred and picked up; spot drill before a twist drill"
 CENTERED = "on the spindle axis; end faced first"
 DEPTH = "depth touched off on this face"
 ANEW = {
@@ -80,7 +80,7 @@ def _setup(
     return Setup(
         face=face,
         held=_held(seats, order),
-        under=FREE if turned else _under(seats, ends=ends),
+        under=_under(seats, ends=ends, turned=turned),
         zero=ANEW[kind] if turned else _zero(kind, seats),
         steps=steps,
     )
@@ -99,9 +99,11 @@ def _held(seats: Sequence[SeatPlan], order: Order) -> str:
     return RAW if raw else HELD[order.machine.kind]
 
 
-def _under(seats: Sequence[SeatPlan], *, ends: bool) -> str:
+def _under(seats: Sequence[SeatPlan], *, ends: bool, turned: bool) -> str:
     if ends:
         return "nothing: the work turns"
+    if turned:
+        return FREE
     drilled = [seat for seat in seats if _drills(seat)]
     return BLIND if all(seat.size(TIP) for seat in drilled) else THROUGH
 
