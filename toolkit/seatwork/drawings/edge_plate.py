@@ -70,3 +70,8 @@ def _thread(sketch: Sketch, axis: float) -> None:
         sketch.work.extension((axis + side, TOP), (axis + side, TOP + 46.0))
     sketch.work.dimension((axis - 66.0, TOP + 46.0), (axis + 66.0, TOP + 46.0))
     sketch.label("major diameter", axis, 366.0, None, "center")
+    crests = (heights[2], heights[4])
+    for height in crests:
+        sketch.work.extension((axis + 66.0, height), (axis + 108.0, height))
+    sketch.work.dimension((axis + 100.0, crests[1]), (axis + 100.0, crests[0]))
+    sketch.label("pitch", axis + 94.0, 62.0, (axis + 100.0, crests[1] - 46.0), "center")
