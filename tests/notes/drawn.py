@@ -31,7 +31,21 @@ SINK = ("CSK", "C'SINK", "CTSK", "COUNTERSINK", "C'SUNK", "⌵", "csk", "C/SINK"
 BORE = ("C'BORE", "CBORE", "C/BORE", "COUNTERBORE", "⌴", "c'bore")
 FACE = ("S.F.", "SF", "SPOTFACE", "SPOT FACE", "S'FACE", "S/F", "⌴SF")
 COUNTS = ("{} PL", "{} PLCS", "{} PLACES", "{} HOLES", "TYP {} PL", "{} OFF", "({}) PLACES")
-SAID = ("EQ SP ON 3.00 B.C.", "AS SHOWN", "ON BOSS", "120° APART", "⌖ ⌀.010 Ⓜ A B", "BOTH PLATES")
+HOLDS = {
+    "after plating": ("AFTER PLATING", "SIZES APPLY AFTER PLATING", "DIMS AFTER PLATE"),
+    "before plating": ("BEFORE PLATING", "DIMENSIONS APPLY BEFORE PLATING", "PRIOR TO PLATING"),
+}
+SAID = (
+    "SEE NOTE 3",
+    "(SEE NOTE 2)",
+    "PER DETAIL A",
+    "EQ SP ON 3.00 B.C.",
+    "AS SHOWN",
+    "ON BOSS",
+    "120° APART",
+    "⌖ ⌀.010 Ⓜ A B",
+    "BOTH PLATES",
+)
 DRILLS = (("#7", ".201"), ("F", ".257"), ("#25", ".1495"), ("17/64", ".266"), ("13/32", ".406"))
 FLATS = ("#10 F.H.M.S.", "1/4-20 F.H. MACH. SCR.", "#10-32 FLAT HEAD", "5/16 F.H. SOC. CAP SCR.")
 CAPS = ("1/4 SHCS", "3/8-16 S.H.C.S.", "5/16 SOC HD CAP SCREW", "1/4 HEX HD CAP SCR")
@@ -53,6 +67,7 @@ class Drawn:
         clauses = [self._hole(), *self._seats()]
         self.features = tuple(replace(feature, count=self.count) for feature, _ in clauses)
         self.said: tuple[str, ...] = ()
+        self.holds = self._one(("", "", "", "", "after plating", "before plating"))
         self.note = self._joined([text for _, text in clauses])
         if "TYP" in self.note:
             self.features = (*self.features[:-1], replace(self.features[-1], scope="typical"))
@@ -68,7 +83,9 @@ class Drawn:
         if self.rng.random() < 0.3:
             self.said = (self._one(SAID),)
             clauses[-1] += f" {self.said[0]}"
-        return mark.join(clauses)
+        if self.holds:
+            clauses = [*clauses, self._one(HOLDS[self.holds])]
+        return mark.join(clauses).replace("..", ".")
 
     def _one(self, ways: tuple[str, ...]) -> str:
         return self.rng.choice(ways)
@@ -94,6 +111,8 @@ class Drawn:
         if way < 0.5 and not self.metric:
             off = self._mm(".005")
             ways = {"±.005": (off, -off), " +.005/-.000": (off, 0.0), " +.005/0": (off, 0.0)}
+            ways |= {" +.005 -0": (off, 0.0), " +.005 0": (off, 0.0), " 0 -.005": (0.0, -off)}
+            ways |= {" -.000 +.005": (off, 0.0), " +0 -.005": (0.0, -off)}
             mark = self._one(tuple(ways))
             return replace(size, upper=ways[mark][0], lower=ways[mark][1]), text + mark
         return size, text
@@ -197,6 +216,9 @@ class Drawn:
         ways: dict[str, Head | None] = {
             "": None,
             ", HEAD FLUSH": Head(state="flush"),
+            ", FLUSH OR BELOW": Head(state="flush or below"),
+            ", HEAD AT OR BELOW SURFACE": Head(state="flush or below"),
+            ", NEVER PROUD": Head(state="flush or below"),
             ", FLUSH TO .010 BELOW": Head(state="flush to below", amount=self._in(".010")),
             ", .005 BELOW FLUSH": Head(state="below", amount=self._in(".005")),
             ", FLUSH +.002 -.000": Head(

@@ -22,6 +22,7 @@ def test_a_drawn_note_says_what_it_was_drawn_from(seed: int) -> None:
     callout = read(drawn.note, "metric" if drawn.metric else "inch")
     assert callout.features == drawn.features, drawn.note
     assert callout.said_not_used == drawn.said
+    assert callout.sizes_hold == drawn.holds
     assert {warning.code for warning in callout.warnings} <= {"inch-on-metric"}
 
 

@@ -111,9 +111,19 @@ def common(
 @st.composite
 def heads(draw: st.DrawFn, unit: str) -> Head:
     """Wishes for the head."""
-    states = ("flush", "within", "flush to below", "flush to proud", "below", "proud")
+    states = (
+        "flush",
+        "flush or below",
+        "within",
+        "flush to below",
+        "flush to proud",
+        "below",
+        "proud",
+    )
     state = draw(st.sampled_from(states))
-    amount = None if state == "flush" else draw(sizes(unit, bare=True))
+    amount = (
+        None if state.startswith("flush") and "to" not in state else draw(sizes(unit, bare=True))
+    )
     if state == "within":
         upper, lower = draw(length(unit, 1, 20)), draw(length(unit, 0, 20))
         state, amount = "flush", Size(value=0.0, unit=unit, upper=upper, lower=0.0 - lower)

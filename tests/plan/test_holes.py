@@ -430,6 +430,72 @@ def test_a_center_with_a_thread_is_not_planned_as_a_center() -> None:
         made(Counterdrill(meaning="center drill", diameter=Size(name="#3")), quarter(through=True))
 
 
+# -- beside the cut -----------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(("angle", "lost"), [(82, 0.91), (90, 0.83), (100, 0.73)])
+def test_plating_is_said_with_what_it_takes_off(angle, lost) -> None:
+    """A cone loses 2p (1 - sin)/cos of half its angle at the face, a hole 2p: geometry."""
+    csk = replace(CSK, angle=Size(value=angle, unit="deg"))
+    callout = Callout(features=(THRU, csk), sizes_hold="after plating")
+    planned = plan.make(callout, material="1018 steel", machine="knee mill", shop=SHOP)
+    assert looked(planned)["sizes after plating"] == "look"
+    assert f"loses 2 p in diameter, a countersink {lost} p" in said(planned)
+    assert "how thick is it on a side?" in planned.questions[0]
+    before = plan.make(
+        replace(callout, sizes_hold="before plating"),
+        material="1018 steel",
+        machine="knee mill",
+        shop=SHOP,
+    )
+    assert "The sizes here are those to cut" in said(before)
+    assert not before.questions
+
+
+def test_a_tap_after_the_finish_is_asked_about() -> None:
+    """AFTER PLATING behind a tapped hole may say when it is tapped."""
+    callout = Callout(
+        features=(Hole(diameter=Size(name="#7"), through=True), quarter(through=True)),
+        sizes_hold="after plating",
+    )
+    planned = plan.make(callout, material="1018 steel", machine="knee mill", shop=SHOP)
+    assert "Or is the hole tapped after it?" in planned.questions[0]
+
+
+def test_another_note_of_the_print_is_looked_at_by_its_number() -> None:
+    """SEE NOTE 3 is a LOOK that names note 3; the frame beside it is only kept."""
+    kept = ("SEE NOTE 3", "ON BOSS", "(PER DETAIL B)")
+    callout = Callout(features=(THRU, CSK), said_not_used=kept)
+    planned = plan.make(callout, material="1018 steel", machine="knee mill", shop=SHOP)
+    assert looked(planned)["note 3"] == looked(planned)["detail B"] == "look"
+    assert "Read note 3 of the print before cutting" in said(planned)
+    assert "on boss" not in said(planned).lower()
+
+
+def test_an_iso_grade_on_an_inch_size_is_remarked_on() -> None:
+    """H7 on .500 in is read, and asked whether it is meant; on 10 mm nothing is said."""
+    inch = Hole(diameter=inches(0.5, fit="H7"), through=True, process="ream")
+    assert looked(made(inch))["grade H7"] == "look"
+    metric = replace(inch, diameter=Size(value=10, unit="mm", fit="H7"))
+    assert "grade H7" not in looked(made(metric))
+
+
+def test_flush_or_below_is_never_proud_whatever_the_house_lets_stand() -> None:
+    """The print's upper limit is the face; how far below is the house's .015 in."""
+    loose = under('[flush]\ngreatest_proud = "0.003 in"')
+    hole = Hole(diameter=Size(name="#7"), through=True)
+    seat = Countersink(
+        screw="#10 FLAT HEAD",
+        diameter=inches(0.382),
+        angle=Size(value=82, unit="deg"),
+        head=Head(state="flush or below"),
+    )
+    proud = (0.385 - 0.382) / (2 * 0.86929)  # .0017 in over the face
+    assert 0 < proud < 0.003
+    assert looked(made(hole, seat, shop=loose))["greatest head"] == "stop"
+    assert looked(made(hole, replace(seat, head=None), shop=loose))["greatest head"] == "holds"
+
+
 # -- nothing that is said may be dropped without a word ----------------------------------------
 
 WHOLE = {
@@ -458,8 +524,27 @@ WHOLE = {
             angle=Size(value=82, unit="deg"),
         ),
     ),
+    "flush or below": (
+        Hole(diameter=Size(name="#7"), through=True),
+        Countersink(screw="#10 FLAT HEAD", head=Head(state="flush or below")),
+    ),
+    "below": (
+        Hole(diameter=Size(name="#7"), through=True),
+        Countersink(
+            screw="#10 FLAT HEAD",
+            head=Head(state="below", amount=Size.limits(least=0.127, greatest=0.254, unit="in")),
+        ),
+    ),
+    "one-sided": (
+        replace(THRU, diameter=inches(0.266, upper=0.1, lower=0.0)),
+        replace(CSK, diameter=inches(0.507, upper=0.0, lower=-0.2)),
+    ),
+    "graded": (Hole(diameter=inches(0.5, fit="H7"), through=True, process="ream"),),
 }
 QUIET = {"through", "process", "series", "scope", "size"}
+
+
+PARTS_OF_A_SIZE = {"upper": None, "lower": None, "least": None, "greatest": None, "fit": ""}
 
 
 def without(features, at, name):
@@ -488,6 +573,26 @@ def test_no_field_of_a_note_can_be_dropped_unseen(name, at, field) -> None:
     except SeatworkError:
         return
     assert less != whole
+
+
+@pytest.mark.parametrize("name", ["limits", "one-sided", "graded"])
+def test_no_limit_of_a_size_can_be_dropped_unseen(name) -> None:
+    """Limits, deviations and a grade change what is printed; the bare size is another plan."""
+    whole = str(made(*WHOLE[name]))
+    for at, feature in enumerate(WHOLE[name]):
+        bare = replace(feature, diameter=replace(feature.diameter, **PARTS_OF_A_SIZE))
+        less = (*WHOLE[name][:at], bare, *WHOLE[name][at + 1 :])
+        assert str(made(*less)) != whole
+
+
+@pytest.mark.parametrize("held", ["after plating", "before plating", "after heat treatment"])
+def test_when_the_sizes_hold_cannot_be_dropped_unseen(held) -> None:
+    """A finish and the other note of the print that is named are seen in the plan."""
+    bare = Callout(features=(THRU, CSK))
+    known = {"material": "1018 steel", "machine": "knee mill", "shop": SHOP}
+    plain = str(plan.make(bare, **known))
+    assert str(plan.make(replace(bare, sizes_hold=held), **known)) != plain
+    assert str(plan.make(replace(bare, said_not_used=("SEE NOTE 3",)), **known)) != plain
 
 
 def test_leaving_out_the_reamer_or_the_thread_is_seen() -> None:

@@ -49,7 +49,28 @@ PINS = (
     r"(?:(?:DOWEL|LOCATING|ROLL|SPRING|COTTER|GUIDE) +PINS?|DOWELS?|PINS?|BUSHINGS?|BEARINGS?)"
     r"(?![A-Z])"
 )
+WHAT = {
+    **{"PLATE": "PLATING", "FINISHING": "FINISH", "ANODIZE": "ANODIZING", "ANODISE": "ANODIZING"},
+    **{"ANODISING": "ANODIZING", "PAINT": "PAINTING", "HEAT TREAT": "HEAT TREATMENT"},
+    **{"HEAT TREATING": "HEAT TREATMENT", "GALVANISING": "GALVANIZING"},
+    **dict.fromkeys(("HARD COAT", "HARDCOAT", "HARD COATING", "HARDCOATING"), "COATING"),
+}
+REFERRED = (
+    r"\(? *(?:SEE|PER|REFER +TO) +(?:GENERAL +|FLAG +)?"
+    rf"(?:NOTES?|DETAIL|DET|VIEW|SECTION|SECT|SHEET|SHT|DWG|DRAWING){END} *(?:NO\.? *)?"
+    r"[A-Z0-9]{1,4}(?![A-Z0-9'])(?: *(?:&|AND) *\d{1,2}(?= *(?:$|[,;.\n)])))?(?: *\))?"
+)
+FINISH = re.compile(
+    r"(?<![A-Z'])(?:(?:ALL +)?(?:DIM(?:ENSION)?S?|SIZES?|DIAS?(?:METERS)?)\.? +"
+    r"(?:(?:TO +)?(?:APPLY|HOLD|BE|ARE|SHOWN|ARE +SHOWN) +)?)?"
+    r"(?P<when>AFTER|BEFORE|PRIOR +TO) +(?P<what>PLATING|PLATE|FINISH(?:ING)?|ANODI[ZS](?:ING|E)"
+    r"|COATING|PAINT(?:ING)?|HEAT[ -]TREAT(?:MENT|ING)?|HARD[ -]?COAT(?:ING)?|PHOSPHATING"
+    r"|GALVANI[ZS]ING)(?![A-Z])"
+)
+"""Words that say whether the sizes hold before or after the part gets its finish."""
+
 ASIDES = (
+    REFERRED,
     FRAME,
     WORDED_FRAME,
     rf"{EQUAL}(?: +{ON_CIRCLE})?",
@@ -84,10 +105,13 @@ class Apart:
         The note in the grammar's characters, screws and asides as rows of their signs.
     asides : tuple of (int, int)
         Where in the note something is only said.
+    sizes_hold : str
+        Whether the sizes hold "before ..." or "after ..." a finish; empty if it is not said.
     """
 
     text: str
     asides: tuple[tuple[int, int], ...]
+    sizes_hold: str = ""
 
     def stated(self, note: str) -> tuple[str, ...]:
         """Return the asides as typed, with single blanks."""
@@ -109,6 +133,9 @@ def set_apart(plain: str) -> Apart:
     ('eq sp on 3.00 b.c.',)
     """
     asides = []
+    finish = FINISH.search(plain)
+    if finish:
+        plain = plain[: finish.start()] + ASIDE * len(finish[0]) + plain[finish.end() :]
     for found in APART.finditer(plain):
         start, end = _trimmed(plain, *found.span())
         asides.append((start, end))
@@ -116,7 +143,15 @@ def set_apart(plain: str) -> Apart:
     for pattern, sure in ((FOR, ""), (NAMED_ALONE, SURE)):
         for start, end in _screws(plain, pattern, sure):
             plain = plain[:start] + SCREW * (end - start) + plain[end:]
-    return Apart(_lines_of_asides_closed(plain), tuple(asides))
+    return Apart(_lines_of_asides_closed(plain), tuple(asides), _hold(finish))
+
+
+def _hold(finish: re.Match[str] | None) -> str:
+    """Return when the sizes hold, in lower case: ``after plating``."""
+    if finish is None:
+        return ""
+    what = finish["what"].replace("-", " ")
+    return f"{'after' if finish['when'] == 'AFTER' else 'before'} {WHAT.get(what, what).lower()}"
 
 
 def _trimmed(text: str, start: int, end: int) -> tuple[int, int]:

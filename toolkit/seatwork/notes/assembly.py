@@ -30,6 +30,7 @@ from seatwork.notes.spelled import (
     center_fields,
     tap_fields,
 )
+from seatwork.notes.split_sides import check_split
 from seatwork.notes.tally import features_of
 
 NUMBERS = {"ONE": 1, "TWO": 2, "THREE": 3, "FOUR": 4, "FIVE": 5, "SIX": 6, "SEVEN": 7, "EIGHT": 8}
@@ -97,7 +98,9 @@ class Assembler(Hanging):
                 self.ways[phrase.kind](phrase)
             self._end()
             settle(self.text, self.drafts)
-            return features_of(self.drafts, self.trailing)
+            found = features_of(self.drafts, self.trailing)
+            check_split(self.text, self.drafts, self.split)
+            return found
         except NoteError as error:
             error.understood = self._understood(error.start)
             raise

@@ -131,11 +131,10 @@ def _countersink_points(seat: Countersink, group: Group) -> Iterator[tuple[str, 
         else:
             yield "angle", f"countersink.{group.system}_angle", "the countersink has no angle"
     if group.screw and seat.head is None:
-        yield (
-            "head",
-            "flush.greatest_below",
-            f"the note does not say how the head of {group.screw} sits",
-        )
+        why = f"the note does not say how the head of {group.screw} sits"
+        yield "head", "flush.greatest_below", why
+    elif group.screw and seat.head is not None and seat.head.state == "flush or below":
+        yield "head", "flush.greatest_below", "the note does not say how far below flush"
 
 
 def _counterbore_points(seat: Counterbore, group: Group) -> Iterator[tuple[str, str, str]]:

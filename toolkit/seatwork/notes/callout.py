@@ -80,6 +80,9 @@ class Callout(Shown):
     said_not_used : tuple of str
         What else was said, word by word: frames of tolerance, EQ SP ON 3.00 B.C., AS SHOWN.
         It does not bear on cutting the seat, and is shown as said and not used.
+    sizes_hold : str
+        Whether the sizes hold before or after the part gets a finish: "after plating"; empty
+        where the note does not say.
     assumptions : tuple of Assumption
         What the note leaves open, by house rule.
     warnings : tuple of NoteWarning
@@ -92,6 +95,7 @@ class Callout(Shown):
 
     features: tuple[Feature, ...]
     said_not_used: tuple[str, ...] = ()
+    sizes_hold: str = ""
     assumptions: tuple[Assumption, ...] = field(default=(), compare=False)
     warnings: tuple[NoteWarning, ...] = field(default=(), compare=False)
     system: str = field(default="inch", compare=False)
@@ -111,6 +115,8 @@ class Callout(Shown):
                 for one in self.features
             ),
         )
+        if self.sizes_hold:
+            yield "", (Row(label="sizes hold", text=self.sizes_hold),)
         yield "", tuple(Row(label="said, not used", text=one) for one in self.said_not_used)
         yield "", tuple(Row(label="assumed", text=one.sentence) for one in self.assumptions)
         yield "", tuple(Row(label="ask", text=one.sentence) for one in self.warnings)

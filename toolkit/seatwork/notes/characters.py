@@ -3,6 +3,7 @@
 Each character stays at its place, so that an error can point into the text as typed.
 """
 
+import re
 import string
 
 DIAMETER, COUNTERBORE, COUNTERSINK, DEPTH = "⌀", "⌴", "⌵", "↧"
@@ -27,13 +28,22 @@ TABLE = str.maketrans(
     ALIASES | dict(zip(string.ascii_lowercase, string.ascii_uppercase, strict=True))
 )
 
+ZERO = r"(?:0?[.,]0+|0)"
+UNSIGNED_ZERO = re.compile(
+    rf"(?<=[\d.,])(?:(?P<over> *\+ *\d*[.,]?\d+) (?={ZERO}(?![\d.,/-]))"
+    rf"|(?P<zero> +{ZERO}) (?=- *[.,\d]))"
+)
+"""A deviation beside a zero without sign, ``12 +0.1 0`` and ``12 0 -0.1``: the blank between."""
+
 
 def plain(text: str) -> str:
     """Return the note in capitals and in the grammar's own characters, place for place.
+
+    A zero without a sign beside a deviation is joined to it by a slash, as if typed so.
 
     Examples
     --------
     >>> plain("4x Ø.201 thru")
     '4X ⌀.201 THRU'
     """
-    return text.translate(TABLE)
+    return UNSIGNED_ZERO.sub(r"\g<over>\g<zero>/", text.translate(TABLE))

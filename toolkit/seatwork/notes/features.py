@@ -15,7 +15,7 @@ SIDES = ("", "near", "far", "both", "other")
 SCOPES = ("", "typical", "unless otherwise specified")
 PROCESSES = ("", "drill", "ream", "bore", "punch", "tap drill")
 BOTTOMS = ("", "U", "V", "W")
-HEAD_STATES = ("flush", "flush to below", "flush to proud", "below", "proud")
+HEAD_STATES = ("flush", "flush or below", "flush to below", "flush to proud", "below", "proud")
 TAPS = ("", "taper", "plug", "bottoming")
 CENTER_FORMS = ("", "A", "B", "R")
 FLOOR = "counterbore floor"
@@ -82,8 +82,9 @@ class Head:
 
     Parameters
     ----------
-    state : {"flush", "flush to below", "flush to proud", "below", "proud"}
-        Against the face.
+    state : {"flush", "flush or below", "flush to below", "flush to proud", "below", "proud"}
+        Against the face. "flush or below" never lets it stand above, and leaves open how far
+        below.
     amount : Size or None
         How far at most, or by how much [mm]; limits for ``.005 TO .010 BELOW``. Behind a
         bare "flush" it is the signed tolerance, above the face positive.
@@ -100,14 +101,16 @@ class Head:
 
     def __post_init__(self) -> None:
         needs_amount = self.state in ("below", "flush to below", "flush to proud")
-        if self.state not in HEAD_STATES or (needs_amount and self.amount is None):
+        misplaced = self.state == "flush or below" and self.amount is not None
+        if self.state not in HEAD_STATES or misplaced or (needs_amount and self.amount is None):
             raise SeatworkError(self.state, "that is no place of a head", "say how far")
 
     @property
     def window(self) -> tuple[float, float] | None:
         """Least and greatest place of the head over the face, below it negative [mm].
 
-        None where the note gives no number: a bare FLUSH or PROUD is for a house rule.
+        None where the note gives no number: a bare FLUSH, FLUSH OR BELOW or PROUD is for a
+        house rule.
 
         Examples
         --------

@@ -65,6 +65,7 @@ class Gathering:
         self.waiting: dict[str, str] = {}
         self.parted = False
         self.separator = ""
+        self.split: list[tuple[Draft, Draft, Phrase]] = []
 
     def fault(self, phrase: Phrase, fault: str, remedy: str) -> NoteError:
         """Return the error for a phrase."""

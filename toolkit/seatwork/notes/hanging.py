@@ -133,4 +133,5 @@ class Hanging(Gathering):
         draft.count, other.count = first, second
         draft.stated["side"], other.stated["side"] = sides
         self.drafts.append(other)
+        self.split.append((draft, other, phrase))
         self.current = other

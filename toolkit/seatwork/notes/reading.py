@@ -97,6 +97,7 @@ def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
     return Callout(
         features=features,
         said_not_used=apart.stated(text),
+        sizes_hold=apart.sizes_hold,
         assumptions=(*_about_system(decision, rules), *assumptions(stated, rules)),
         warnings=warnings(stated, as_parsed, decision, sizer.differing, rules),
         system=decision.system,

@@ -43,6 +43,8 @@ class Sizer:
         unit = "deg" if quantity.is_angle else self._unit(quantity.number)
         value = self._value(quantity.number, unit)
         self._compare_dual(quantity, value, unit)
+        if quantity.tolerance == "one_sided":
+            raise self._one_sided(quantity)
         if quantity.tolerance == "limits":
             return self._limits(quantity, value, unit, bound)
         if not value > 0 and phrase.kind != "flush_within":
@@ -51,6 +53,17 @@ class Sizer:
         size = Size(value=value, unit=unit, upper=upper, lower=lower, fit=quantity.fit, bound=bound)
         self._check_angle(size, quantity.number)
         return size
+
+    def _one_sided(self, quantity: Quantity) -> NoteError:
+        size, over = quantity.number.text, quantity.others[0].text
+        ways = (f"{size} +{over}/-0", f"{size} ±{over}")
+        error = self._fault(
+            quantity.others[0],
+            "one side of a tolerance is said: what is the other?",
+            f"write {ways[0]} if it is nothing, or {ways[1]} if it is the same",
+        )
+        error.options = ways
+        return error
 
     def _limits(self, quantity: Quantity, first: float, unit: str, bound: str) -> Size:
         """Return limits, in whichever order they stand."""

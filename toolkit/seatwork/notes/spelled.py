@@ -11,6 +11,7 @@ from seatwork.notes.sizing import Sizer
 HEADS = {
     "head": "flush",
     "flush_within": "flush",
+    "flush_or_below": "flush or below",
     "flush_to_below": "flush to below",
     "flush_to_proud": "flush to proud",
     "below": "below",
@@ -87,4 +88,6 @@ def head_of(state: str, phrase: Phrase, sizer: Sizer) -> Head:
     amount = sizer.size(phrase) if phrase.quantity else None
     if amount is not None and amount.bound == "max" and state in ("below", "proud"):
         state = f"flush to {state}"
+    if amount is not None and state == "flush or below":
+        state = "flush to below"
     return Head(state=state, amount=amount)

@@ -40,8 +40,10 @@ def write(callout: Callout, style: str = "symbols") -> str:
     """
     if style not in STYLES:
         raise SeatworkError(style, "that is no style of note", f"write {' or '.join(STYLES)}")
+    holds = (f"SIZES {callout.sizes_hold.upper()}",) if callout.sizes_hold else ()
+    stated = (*callout.said_not_used, *holds)
     for show_units in (False, True):
-        text = compose(callout.groups(), style, show_units=show_units, stated=callout.said_not_used)
+        text = compose(callout.groups(), style, show_units=show_units, stated=stated)
         if _reads_back(text, callout):
             return text
     raise SeatworkError(

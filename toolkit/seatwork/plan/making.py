@@ -8,6 +8,7 @@ from seatwork.hardware import Screw
 from seatwork.plan import sentences
 from seatwork.plan.aims import aimed
 from seatwork.plan.bands import check_band
+from seatwork.plan.beside import with_beside
 from seatwork.plan.centers import center_plan
 from seatwork.plan.holes import hole_and_seats
 from seatwork.plan.machine import check_machine
@@ -102,10 +103,13 @@ def make_plan(
         slope=_sloped(slope),
         **{name: _known(name, size) for name, size in sizes.items()},
     )
-    seats = tuple(
-        _looked_over(seat, order)
-        for group, wanted in zip(groups, screws, strict=True)
-        for seat in _group(group, wanted, order)
+    seats = with_beside(
+        callout,
+        [
+            _looked_over(seat, order)
+            for group, wanted in zip(groups, screws, strict=True)
+            for seat in _group(group, wanted, order)
+        ],
     )
     by_feature = [one for group, one in zip(groups, screws, strict=True) for _ in group]
     assumptions = assumptions_of(callout, by_feature)

@@ -24,6 +24,8 @@ class Stand:
         Who says so, in words that follow "the greatest head".
     stated : bool
         Whether the note gives the numbers; the house rules do otherwise.
+    never_proud : bool
+        Whether the note itself says FLUSH OR BELOW, whatever the house lets stand proud.
     """
 
     lowest: float
@@ -31,6 +33,7 @@ class Stand:
     highest: float
     source: str
     stated: bool
+    never_proud: bool = False
 
 
 def stand_of(head: Head | None, *, system: str, rules: HouseRules) -> Stand:
@@ -64,13 +67,16 @@ def stand_of(head: Head | None, *, system: str, rules: HouseRules) -> Stand:
         )
     deep = -rules.number(BELOW)
     middle = rules.word(AIM) == MIDDLE
+    capped = head is not None and head.state == "flush or below"
+    start = f"{'mid-way ' if middle else ''}from flush down"
     return Stand(
         lowest=deep,
         aim=deep / 2 if middle else 0.0,
         highest=0.0,
-        source=f"{'mid-way ' if middle else ''}from flush down, to house rule {BELOW}, "
+        source=f"{start}{f' as the {NOTE} says' if capped else ''}, to house rule {BELOW}, "
         f"aimed at by house rule {AIM}",
         stated=False,
+        never_proud=capped,
     )
 
 

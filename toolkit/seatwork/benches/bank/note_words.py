@@ -18,6 +18,7 @@ from seatwork.units import show_angle, show_both
 BOUNDS = {"max": "at most", "min": "at least", "ref": "for reference"}
 HEADS = {
     "flush": "head flush {amount}",
+    "flush or below": "head flush or below, never proud",
     "flush to below": "head flush to {amount} below",
     "flush to proud": "head flush to {amount} proud",
     "below": "head {amount} below",
