@@ -13,6 +13,7 @@ from typing import Any
 
 import pytest
 import seatwork as sw
+from seatwork.cutting.shortcuts import SPREAD
 from seatwork.errors import SeatworkError
 from seatwork.rows import Row, table
 
@@ -29,7 +30,7 @@ GIVEN = {
 """What a person gives, or writes down: it shows the line that makes it again."""
 
 NO_SAMPLE = {
-    "drawings.Drawing", "drawings.Scene", "drawings.Section", "hardware.Sourced", "notes.Feature",
+    "drawings.Drawing", "drawings.Scene", "drawings.Section", "Sourced", "notes.Feature",
     "plan.Rows", "questions.Question", "questions.NumberQuestion", "questions.Step",
 }  # fmt: skip
 """Contracts that others fulfil; pictures and rows, which are their own text."""
@@ -111,7 +112,8 @@ def more() -> list[Any]:
     flush = sw.read("⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD, FLUSH TO .010 BELOW, OTHER SIDE")
     found = [
         *(callout, edge, round_it, flush, sw.shop.Shop.at()),
-        *(list(sw.cutting.SHORTCUTS.values()), list(sw.cutting.SPREAD)),
+        *sw.cutting.SHORTCUTS.values(),
+        *SPREAD,
         *(sw.drawings.Look(), Row(label="hole", text="#7 drill"), sw.screw("#10 flat head").gage),
         sw.plan.Part(name="plate", plans={}, faults=()),
         sw.marking.SlipCount(code="M02", sentence="s", questions=("c1",), learners=("L05",)),

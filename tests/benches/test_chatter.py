@@ -12,7 +12,7 @@ from seatwork.benches.bank.chatter_bench import Chatter
 from seatwork.benches.bank.chatter_seat import INDENTATION, UNEVEN, CutSeat
 from seatwork.benches.bank.chatter_shown import CONES, CURES, MAP, TRACE
 from seatwork.benches.page.hearing import Hearing, wav
-from seatwork.cutting import NOTE
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import job
 from seatwork.live.picture import LivePicture

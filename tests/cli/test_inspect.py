@@ -8,7 +8,7 @@ import pandas as pd
 import pytest
 from seatwork.cards import gage_page
 from seatwork.plan.examples import measured_file, part_files
-from seatwork.plan.part_files import plan_parts
+from seatwork.plan.part_files import parts
 
 pytestmark = pytest.mark.slow
 
@@ -140,7 +140,7 @@ def test_a_blank_is_not_written_over(tmp_path: Path) -> None:
 def test_paper_and_blank_ask_for_the_same_readings(tmp_path: Path, number: int) -> None:
     """Every line of the printed readings is a column of the blank, and the other way."""
     path = part_files()[number]
-    plans, _ = plan_parts([path])
+    plans, _ = parts([path])
     printed = set()
     for page in gage_page(plans).words:
         if "good from, to" in page:

@@ -4,6 +4,7 @@ from math import pi
 
 import pytest
 from seatwork import cutting
+from seatwork.cutting.shortcuts import SPREAD
 from seatwork.errors import SeatworkError
 
 
@@ -24,9 +25,9 @@ def test_each_shortcut_tells_its_error() -> None:
 
 def test_the_published_spread_is_shown_whole() -> None:
     """Sources give 1.0, .85, two thirds, .5, a third and a quarter of the drill speed."""
-    ratios = [rule.ratio for rule in cutting.SPREAD]
+    ratios = [rule.ratio for rule in SPREAD]
     assert ratios == pytest.approx([1.0, 0.85, 2 / 3, 0.5, 1 / 3, 0.25])
-    assert all(rule.source and rule.confirmed for rule in cutting.SPREAD)
+    assert all(rule.source and rule.confirmed for rule in SPREAD)
 
 
 def test_one_third_slower_is_not_one_third_of() -> None:

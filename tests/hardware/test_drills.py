@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
-from seatwork.hardware import beside, drill, drills, drills_of, next_drill
+from seatwork.hardware import drill, drills, next_drill
+from seatwork.hardware.drill_names import beside, drills_of
 
 
 @pytest.mark.parametrize(

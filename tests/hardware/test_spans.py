@@ -2,7 +2,8 @@
 
 import pytest
 from seatwork import hardware
-from seatwork.hardware import name_end
+from seatwork.hardware.rivets import is_rivet
+from seatwork.hardware.spans import name_end
 
 
 @pytest.mark.parametrize(
@@ -40,5 +41,5 @@ def test_a_name_ends_where_its_last_word_ends(text: str, name: str) -> None:
 )
 def test_a_rivet_is_found_by_its_part_number(text: str, shank: str) -> None:
     """The figure behind AD counts thirty-seconds of an inch (MS20426, from memory)."""
-    assert hardware.is_rivet(text)
+    assert is_rivet(text)
     assert hardware.rivet(text).name == shank

@@ -2,7 +2,9 @@
 
 import pytest
 from seatwork import hardware
-from seatwork.hardware import drill_under, pitched, share_of_thread, tap_room
+from seatwork.hardware import share_of_thread, tap_room
+from seatwork.hardware.reaming import drill_under
+from seatwork.hardware.taps import pitched
 from seatwork.shop import rules
 from seatwork.shop.house.house_rules import HouseRules, apply
 

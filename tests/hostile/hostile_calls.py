@@ -215,7 +215,6 @@ CALLS: dict[str, Call] = {
         stiffness=1e7, natural_frequency=120, damping_ratio=0.04, direction="axial"
     ),
     "cutting.SpeedRange": always(slowest=60, fastest=3000),
-    "cutting.absolute_limit": always(**CHATTER),
     "cutting.chatter_band": always(**CHATTER, surface_speed=20),
     "cutting.critical_speed": always(**CHATTER),
     "cutting.cutting_speed": always(spindle_speed=300, diameter=12),
@@ -264,7 +263,6 @@ CALLS: dict[str, Call] = {
     "cutting.width_limit": always(**CHATTER, spindle_speed=300, widest=5.0),
     "hardware.across_corners": always(across_flats=19),
     "hardware.angle_tolerance": always(shorter_leg=10, tolerance_class="m"),
-    "hardware.caution": always(confirmed="memory"),
     "hardware.center_drill": always(text="#3"),
     "hardware.clearance_hole": always(size="#10", fit="normal", standard=None),
     "hardware.listed_counterbore": always(
@@ -283,11 +281,7 @@ CALLS: dict[str, Call] = {
     "hardware.screw": always(text="#10 flat head"),
     "hardware.size": always(text="#7", system="inch"),
     "hardware.tap_drill": always(text="1/4-20"),
-    "hardware.beside": lambda ground: {"named": hardware.drills_of(6.75, "inch")},
-    "hardware.drill_under": lambda ground: {"diameter": 6.35, "system": "inch", "rules": rules()},
-    "hardware.drills_of": always(diameter=6.35, system="inch"),
     "hardware.fillet_clearance": lambda ground: {"screw": hardware.screw("1/4 SHCS")},
-    "hardware.pitched": always(text="1/4-20"),
     "hardware.share_of_thread": lambda ground: {
         "found": hardware.thread("1/4-20"), "hole_diameter": 5.1,
     },
@@ -296,8 +290,6 @@ CALLS: dict[str, Call] = {
     "hardware.thread": always(text="1/4-20"),
     "hardware.washer": always(text="1/4 narrow"),
     "hardware.wrench_socket": always(text="3/8 hex cap", outside_diameter=20.0),
-    "hardware.is_rivet": always(text="1/8"),
-    "hardware.name_end": always(text="#10 flat head THRU", start=0),
     "hardware.job": lambda ground: {"name": hardware.jobs()[0]},
     "hardware.jobs": always(fit=None),
     "questions.pick": lambda ground: {"rng": Random(1), "items": ["a", "b"]},
@@ -310,7 +302,7 @@ CALLS: dict[str, Call] = {
     "notes.write": lambda ground: {"callout": notes.read(NOTE), "style": "symbols"},
     "plan.show_power": always(watts=500.0, system="inch"),
     "plan.show_torque": always(newton_meters=2.0, system="inch"),
-    "plan.plan_parts": lambda ground: {
+    "plan.parts": lambda ground: {
         "paths": [ground.notes], "material": "6061 aluminum", "machine": "bench drill press",
     },
     "plan.make": lambda ground: {
@@ -393,6 +385,7 @@ CALLS: dict[str, Call] = {
         "plan": plan(), "paper": "letter", "date": "2026-03-02",
     },
     "cards.told": always(rows=[Row(label="a", text="b")]),
+    "worksheet.check": lambda ground: {"pages": [ground.folder / "no_page.ipynb"]},
     "worksheet.from_paper": lambda ground: {"sheet": "cones", "course": ground.course},
     "worksheet.model_sheet": always(name="cones"),
     "worksheet.sheet": always(name="cones"),

@@ -10,7 +10,7 @@ from seatwork.inspection.results import write_results
 from seatwork.inspection.rubric import rubric
 from seatwork.inspection.series import histogram, run_chart
 from seatwork.plan.examples import measured_file, part_files
-from seatwork.plan.part_files import plan_parts
+from seatwork.plan.part_files import parts
 from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
@@ -169,7 +169,7 @@ def test_a_part_of_no_plan_is_told_and_the_others_judged() -> None:
 
 def test_a_sheet_is_read_and_judged_in_one_go() -> None:
     """The cider mill's own sheet: eleven parts judged, the formula told, a part found by mark."""
-    plans, faults = plan_parts(part_files(), shop=SHOP)
+    plans, faults = parts(part_files(), shop=SHOP)
     assert faults == ()
     found = inspect_file(measured_file(), plans, shop=SHOP)
     assert len(found.parts) == 11

@@ -3,6 +3,7 @@
 from typing import Any
 
 from seatwork import hardware
+from seatwork.hardware.rivets import is_rivet
 from seatwork.notes import Callout, Counterdrill, EdgeBreak, Feature, Hole, Size, Thread
 
 KINDS = {EdgeBreak: "edge_break", Counterdrill: "counterdrill"}
@@ -92,7 +93,7 @@ def _value(size: Size) -> float | None:
 
 def fastener(text: str) -> str:
     """Return the one name of a screw or rivet, however it is spelled."""
-    if hardware.is_rivet(text):
+    if is_rivet(text):
         return f"rivet {hardware.rivet(text).name}"
     return hardware.screw(text).name
 

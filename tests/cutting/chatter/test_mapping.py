@@ -161,7 +161,6 @@ def test_a_map_says_what_it_is_not(axial_set, steel, lips) -> None:
         cutting.stability(**place, spindle_speeds=[500, 1000], widths=[1, 2]),
         cutting.width_limit(**place, spindle_speed=1000),
         cutting.critical_speed(**place),
-        cutting.absolute_limit(**place),
         cutting.chatter_band(**place, surface_speed=60),
         trace,
         cutting.surface_left(trace),

@@ -6,7 +6,8 @@ from seatwork import hardware, shop
 from seatwork.cards.blocks import LINE, heading
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.hardware import Drill, Sourced
+from seatwork.hardware import Drill
+from seatwork.hardware.facts import Sourced
 from seatwork.quantities import INCH
 from seatwork.units import show_both, show_length
 

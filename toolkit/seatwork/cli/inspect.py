@@ -14,7 +14,7 @@ from seatwork.inspection.blank import write_blank
 from seatwork.inspection.columns import COLUMNS
 from seatwork.inspection.results import write_results
 from seatwork.plan import Plan
-from seatwork.plan.part_files import plan_parts
+from seatwork.plan.part_files import parts
 from seatwork.shop.shop import Shop
 
 SHEET = (
@@ -45,7 +45,7 @@ def inspect_parts(
     seatwork inspect readings.csv --part hopper_plate.csv
     """
     shop = Shop.at()
-    plans, faults = plan_parts(part, material=material, machine=machine, shop=shop)
+    plans, faults = parts(part, material=material, machine=machine, shop=shop)
     if blank is not None:
         _write_blank(plans, faults, blank, measured, replace)
         return

@@ -12,7 +12,7 @@ from seatwork.cards import Pages, charts, coupons, formulas, gages, glossary, pr
 from seatwork.cli.cards import Day, Paper, Replace, free, keep, stated
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make
-from seatwork.plan.part_files import plan_parts
+from seatwork.plan.part_files import parts
 
 PLAIN: dict[str, Callable[..., Pages]] = {
     "drills": charts.drills,
@@ -51,7 +51,7 @@ def print_sheet(
     free(out, replace)
     when = day or date.today().isoformat()
     if part:
-        planned = plan_parts(part, material=material or None, machine=machine or None)
+        planned = parts(part, material=material or None, machine=machine or None)
         _of_parts(kind, planned, out, paper=paper, date=when, replace=replace)
         return
     if kind in PLAIN:

@@ -4,18 +4,16 @@ from seatwork.doors import doors
 
 NAMES = {
     "chatter.cone": "ConeSurface ring surface_left",
-    "chatter.limits": (
-        "Band CriticalSpeed Limit absolute_limit chatter_band critical_speed width_limit"
-    ),
+    "chatter.limits": ("Band CriticalSpeed Limit chatter_band critical_speed width_limit"),
     "chatter.mapping": "Map stability",
     "chatter.marks": "frequency_from_marks marks_per_turn",
-    "chatter.parts": "Cut Cutter Machine NOTE depth_of_cut land_damping land_over_wave lip_in_cut",
+    "chatter.parts": "Cut Cutter Machine depth_of_cut land_damping land_over_wave lip_in_cut",
     "chatter.sound": "Sound sound",
     "chatter.tracing": "Trace trace",
     "feeds": "feed_per_tooth feed_rate time_in_cut",
     "forces": "power thrust torque",
     "metals": "Coefficients shear_plane specific_force",
-    "shortcuts": "SHORTCUTS SPREAD Shortcut SpeedRule operation_speed",
+    "shortcuts": "SHORTCUTS Shortcut SpeedRule operation_speed",
     "speeds": "cutting_speed mean_diameter spindle_speed",
     "stalling": "Stall stall",
     "steps": "SpeedRange Step geared_steps pick_step pulley_steps",

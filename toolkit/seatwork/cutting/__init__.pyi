@@ -4,7 +4,6 @@ from seatwork.cutting.chatter.cone import surface_left as surface_left
 from seatwork.cutting.chatter.limits import Band as Band
 from seatwork.cutting.chatter.limits import CriticalSpeed as CriticalSpeed
 from seatwork.cutting.chatter.limits import Limit as Limit
-from seatwork.cutting.chatter.limits import absolute_limit as absolute_limit
 from seatwork.cutting.chatter.limits import chatter_band as chatter_band
 from seatwork.cutting.chatter.limits import critical_speed as critical_speed
 from seatwork.cutting.chatter.limits import width_limit as width_limit
@@ -12,7 +11,6 @@ from seatwork.cutting.chatter.mapping import Map as Map
 from seatwork.cutting.chatter.mapping import stability as stability
 from seatwork.cutting.chatter.marks import frequency_from_marks as frequency_from_marks
 from seatwork.cutting.chatter.marks import marks_per_turn as marks_per_turn
-from seatwork.cutting.chatter.parts import NOTE as NOTE
 from seatwork.cutting.chatter.parts import Cut as Cut
 from seatwork.cutting.chatter.parts import Cutter as Cutter
 from seatwork.cutting.chatter.parts import Machine as Machine
@@ -34,7 +32,6 @@ from seatwork.cutting.metals import Coefficients as Coefficients
 from seatwork.cutting.metals import shear_plane as shear_plane
 from seatwork.cutting.metals import specific_force as specific_force
 from seatwork.cutting.shortcuts import SHORTCUTS as SHORTCUTS
-from seatwork.cutting.shortcuts import SPREAD as SPREAD
 from seatwork.cutting.shortcuts import Shortcut as Shortcut
 from seatwork.cutting.shortcuts import SpeedRule as SpeedRule
 from seatwork.cutting.shortcuts import operation_speed as operation_speed

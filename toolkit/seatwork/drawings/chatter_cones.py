@@ -7,7 +7,8 @@ from matplotlib.axes import Axes
 from matplotlib.patches import Circle, PathPatch
 from matplotlib.path import Path
 
-from seatwork.cutting import NOTE, ConeSurface
+from seatwork.cutting import ConeSurface
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.linework import Points
 from seatwork.drawings.page_words import FOOT, SECOND, heading, word
 from seatwork.drawings.scene import Drawing, Look

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from seatwork.cutting import NOTE
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.page_words import FOOT, SECOND, heading, word
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.style import page, style

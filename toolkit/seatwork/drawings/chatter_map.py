@@ -9,7 +9,7 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
 from numpy.typing import NDArray
 
-from seatwork.cutting import NOTE
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.chatter_cones import hertz
 from seatwork.drawings.linework import Points, joined
 from seatwork.drawings.page_words import SECOND, heading, word

@@ -10,7 +10,8 @@ from matplotlib.patches import PathPatch, Polygon
 from matplotlib.path import Path
 from numpy.typing import NDArray
 
-from seatwork.cutting import NOTE, Trace
+from seatwork.cutting import Trace
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.chatter_cones import hertz
 from seatwork.drawings.page_words import FOOT, SECOND, heading, word
 from seatwork.drawings.scene import Drawing, Look

@@ -8,7 +8,7 @@ NAMES = {
     "series": "histogram run_chart",
     "findings": "Inspection PartVerdict",
     "records": "Judged",
-    "measured": "INSTRUMENTS Measured QUANTITIES",
+    "measured": "Measured",
     "blank": "write_blank",
 }
 """The public names of each module."""

@@ -4,8 +4,6 @@ from seatwork.inspection.findings import PartVerdict as PartVerdict
 from seatwork.inspection.inspecting import inspect as inspect
 from seatwork.inspection.inspecting import inspect_file as inspect_file
 from seatwork.inspection.inspecting import inspect_parts as inspect_parts
-from seatwork.inspection.measured import INSTRUMENTS as INSTRUMENTS
-from seatwork.inspection.measured import QUANTITIES as QUANTITIES
 from seatwork.inspection.measured import Measured as Measured
 from seatwork.inspection.readings import Readings as Readings
 from seatwork.inspection.readings import read_readings as read_readings

@@ -22,3 +22,10 @@
 8. *Order* on settle and answer: picture, readouts and row values in one message; a page that joins
    late is told the state of the moment.
 """
+
+from seatwork.doors import doors
+
+NAMES = {"picture": "LivePicture", "view": "LiveView"}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

@@ -8,7 +8,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from seatwork.hardware import name_end
+from seatwork.hardware.spans import name_end
 
 SCREW, ASIDE = "\ue000", "\ue001"
 

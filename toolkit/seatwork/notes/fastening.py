@@ -6,6 +6,7 @@ from functools import lru_cache
 from seatwork import hardware
 from seatwork.errors import SeatworkError
 from seatwork.hardware import other_heads
+from seatwork.hardware.rivets import is_rivet
 from seatwork.notes.apart import FOR
 from seatwork.notes.characters import plain
 from seatwork.notes.features import Counterbore, Countersink, Feature
@@ -56,7 +57,7 @@ def head_question(name: str, kind: type[Feature]) -> tuple[str, str] | None:
 @lru_cache(maxsize=KEPT)
 def has_cone(name: str) -> bool | None:
     """Tell whether a fastener's head is a cone; None where the lists do not know it."""
-    if hardware.is_rivet(name):
+    if is_rivet(name):
         return True
     try:
         return hardware.screw(name).seat_angle is not None
@@ -72,7 +73,7 @@ def doubt_about(name: str, *, is_seat: bool) -> str:
     Only a countersink or a counterbore, a seat for the head itself, asks which head it is.
     """
     try:
-        hardware.rivet(name) if hardware.is_rivet(name) else hardware.screw(name)
+        hardware.rivet(name) if is_rivet(name) else hardware.screw(name)
     except SeatworkError as error:
         if error.options and not is_seat:
             return ""
@@ -82,4 +83,4 @@ def doubt_about(name: str, *, is_seat: bool) -> str:
 
 def is_metric(name: str) -> bool:
     """Tell whether a fastener's name has a metric size."""
-    return re.search(r"(?<![A-Z])M ?\d", plain(name)) is not None and not hardware.is_rivet(name)
+    return re.search(r"(?<![A-Z])M ?\d", plain(name)) is not None and not is_rivet(name)

@@ -4,11 +4,14 @@ from seatwork.doors import doors
 
 NAMES = {
     "making": "make make_plan",
-    "part_files": "Part plan_parts",
+    "part_files": "Part parts",
     "plans": "Plan SeatPlan",
     "records": "Assumed Check Given Operation Reading Setup Stop",
     "rows": "LB_IN Row Rows show_power show_torque",
 }
 """The public names of each module."""
 
-__all__, __getattr__, __dir__ = doors(__name__, NAMES)
+FORMER = {"plan_parts": "parts"}
+"""Names of version 0.1 and what answers for each; they go with the next version."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES, former=FORMER)

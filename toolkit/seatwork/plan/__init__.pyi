@@ -1,7 +1,7 @@
 from seatwork.plan.making import make as make
 from seatwork.plan.making import make_plan as make_plan
 from seatwork.plan.part_files import Part as Part
-from seatwork.plan.part_files import plan_parts as plan_parts
+from seatwork.plan.part_files import parts as parts
 from seatwork.plan.plans import Plan as Plan
 from seatwork.plan.plans import SeatPlan as SeatPlan
 from seatwork.plan.records import Assumed as Assumed

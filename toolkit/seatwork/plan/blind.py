@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from seatwork import hardware, notes
+from seatwork.hardware.taps import pitched
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check, Given, Stop
 from seatwork.plan.resolving import NOTE, stated, thread_name
@@ -118,7 +119,7 @@ def _counted(depth: Given, drill: notes.Hole, drilled: Given, order: Order) -> G
 def _beyond(thread: notes.Thread, size: notes.Size, order: Order) -> Given:
     """Work out a drill depth that the note leaves open: full thread, lead of a plug, chips."""
     rules = order.shop.rules
-    pitch = hardware.pitched(thread_name(thread)).pitch or 0.0
+    pitch = pitched(thread_name(thread)).pitch or 0.0
     pitches = rules.number("thread.lead_plug") + rules.number("thread.chip_room")
     deep = stated(size, "").largest + pitches * pitch
     source = "worked out: full thread and house rules thread.lead_plug and thread.chip_room"
@@ -128,7 +129,7 @@ def _beyond(thread: notes.Thread, size: notes.Size, order: Order) -> Given:
 def _between(own: notes.Size, thread: notes.Thread, size: notes.Size, order: Order) -> Given:
     """Aim between the least depth that the taps want and the greatest that the note allows."""
     rules = order.shop.rules
-    pitch = hardware.pitched(thread_name(thread)).pitch or 0.0
+    pitch = pitched(thread_name(thread)).pitch or 0.0
     most, full = stated(own, FULL).largest, stated(size, "").smallest
     room = hardware.tap_room(room=most - full, pitch=pitch, rules=rules)
     lead = "thread.lead_plug" if room.tap == "plug" else "thread.lead_bottoming"

@@ -12,6 +12,7 @@ from dataclasses import replace
 
 from seatwork import hardware
 from seatwork.hardware import Drill
+from seatwork.hardware.drill_names import beside, drills_of
 from seatwork.notes import Size
 from seatwork.plan.records import Given
 from seatwork.units import show_length
@@ -34,7 +35,7 @@ def drilled(hole: Given, stated: Size) -> Given:
     if hole.name:
         return hole
     system = SYSTEMS[stated.unit]
-    named = hardware.drills_of(hole.value, system) if stated.least is None else ()
+    named = drills_of(hole.value, system) if stated.least is None else ()
     if hole.least is not None and hole.greatest is not None:
         own = (one for one in named if one.system == system)
         inside = [one for one in own if hole.least - EVEN <= one.diameter <= hole.greatest]
@@ -42,7 +43,7 @@ def drilled(hole: Given, stated: Size) -> Given:
     if not named:
         return hole
     near = f", nearest drill held here, an {named[0].system} one"
-    others = hardware.beside(named)
+    others = beside(named)
     foreign = named[0].system != system
     return replace(
         hole, name=named[0].name, beside=others, source=hole.source + (near if foreign else "")

@@ -94,7 +94,7 @@ def plan_part(
     return Part(name=path.stem, plans=plans, faults=tuple(faults))
 
 
-def plan_parts(
+def parts(
     paths: Sequence[str | Path],
     *,
     material: str | None = None,

@@ -3,8 +3,9 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from seatwork import hardware, notes
+from seatwork import notes
 from seatwork.errors import SeatworkError
+from seatwork.hardware.reaming import drill_under
 from seatwork.plan import sentences
 from seatwork.plan.blind import ROOM, Bottom
 from seatwork.plan.drilled import drilled
@@ -46,7 +47,7 @@ def drilled_under(note: notes.Hole | None, reamed: Given, order: Order) -> Given
     """Return the drill under a reamer: the note's, else by the house rule."""
     if note is not None and note.diameter is not None:
         return drilled(stated(note.diameter, UNDER), note.diameter)
-    drill = hardware.drill_under(reamed.value, system=order.system, rules=order.shop.rules)
+    drill = drill_under(reamed.value, system=order.system, rules=order.shop.rules)
     return Given(
         about=UNDER,
         value=drill.diameter,

@@ -3,6 +3,7 @@
 from seatwork import hardware
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
+from seatwork.hardware.rivets import is_rivet
 from seatwork.notes import Feature, Hole, Size, Thread
 from seatwork.plan.drilled import drilled, listed
 from seatwork.plan.records import Given
@@ -37,7 +38,7 @@ def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
         If two different screws are named, or a name cannot be read.
     """
     texts = [*(one.screw for one in group if one.screw), *([named] if named else [])]
-    texts = [text for text in texts if not hardware.is_rivet(text)]
+    texts = [text for text in texts if not is_rivet(text)]
     screws = [hardware.screw(text) for text in dict.fromkeys(texts)]
     found = {screw.name: text for screw, text in zip(screws, dict.fromkeys(texts), strict=True)}
     if len(found) > 1:

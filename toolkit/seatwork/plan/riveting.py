@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from seatwork import hardware, notes
 from seatwork.errors import Length
 from seatwork.hardware import Rivet
+from seatwork.hardware.rivets import is_rivet
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check, Given
 from seatwork.seats import Countersink
@@ -20,7 +21,7 @@ def rivet_named(features: tuple[notes.Feature, ...]) -> Rivet | None:
     SeatworkError
         If the lists have no such rivet.
     """
-    named = (one.screw for one in features if one.screw and hardware.is_rivet(one.screw))
+    named = (one.screw for one in features if one.screw and is_rivet(one.screw))
     return next((hardware.rivet(text) for text in named), None)
 
 

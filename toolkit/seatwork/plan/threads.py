@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from seatwork import hardware, notes
 from seatwork.errors import SeatworkError
 from seatwork.hardware.tap_leads import TapRoom
+from seatwork.hardware.taps import pitched
 from seatwork.plan import sentences
 from seatwork.plan.cones import cone_plan
 from seatwork.plan.floors import Base
@@ -53,7 +54,7 @@ def threaded(place: Place, floor: Given | None, order: Order) -> Threaded:
     """Settle how deep a thread goes and which tap that takes."""
     note = place.thread
     assert note is not None
-    found = hardware.pitched(thread_name(note))
+    found = pitched(thread_name(note))
     assert found.pitch is not None
     depth = stated(note.depth, DEPTH) if note.depth is not None else None
     if depth is None and place.through and order.thickness is not None:

@@ -3,6 +3,7 @@
 from seatwork.doors import doors
 
 NAMES = {
+    "checking": "Outcome check",
     "desk": "Desk from_paper model_sheet sheet",
     "finishing": "NotYet",
 }

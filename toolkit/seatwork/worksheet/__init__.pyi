@@ -1,3 +1,5 @@
+from seatwork.worksheet.checking import Outcome as Outcome
+from seatwork.worksheet.checking import check as check
 from seatwork.worksheet.desk import Desk as Desk
 from seatwork.worksheet.desk import from_paper as from_paper
 from seatwork.worksheet.desk import model_sheet as model_sheet

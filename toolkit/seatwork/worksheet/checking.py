@@ -19,6 +19,7 @@ from xml.etree import ElementTree
 
 from seatwork.errors import SeatworkError
 from seatwork.files import refusal
+from seatwork.rows import short
 from seatwork.worksheet.findings import Findings
 from seatwork.worksheet.watching import begins
 from seatwork.worksheet.witness import PASSED
@@ -49,6 +50,13 @@ class Outcome:
 
     passed: bool
     lines: tuple[str, ...]
+
+    def __repr__(self) -> str:
+        state = "passed" if self.passed else "not yet"
+        return f"<Outcome {state}: {short(' '.join(self.lines), 90)}>"
+
+    def __str__(self) -> str:
+        return "\n".join(("Passed." if self.passed else "Not yet.", *self.lines))
 
 
 def check(pages: Sequence[str | Path]) -> list[Outcome]:

@@ -7,6 +7,7 @@ from seatwork.benches.build.listed import shop
 from seatwork.benches.build.part_sizes import plate_line
 from seatwork.benches.build.sourced import fact_line
 from seatwork.cutting import Cut, Machine
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job
 from seatwork.seats import Countersink
@@ -189,7 +190,7 @@ def sources(seat: CutSeat, machine: str) -> tuple[str, ...]:
     if taken != machine:
         stiffness = f"no stiffness in the shop's list, that of {taken} stands in: {stiffness}"
     return (
-        f"An {cutting.NOTE}: the map shows why the shop's rules work.",
+        f"An {NOTE}: the map shows why the shop's rules work.",
         fact_line(f"{seat.name}: diameter at the face", part.source, part.confirmed),
         f"{machine}: {stiffness}, damping ratio {given.damping_ratio:g} along the spindle. "
         "Source: assumed, no tap test.",

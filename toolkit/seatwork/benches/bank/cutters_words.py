@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 
 from seatwork.benches.bank.cutters_sums import LETTERS, THICKEST_SHEET, Wanted, seat_words
-from seatwork.cutting import NOTE
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.cutter_shapes import CutterShape
 from seatwork.drawings.cutters_view import CutterChoice, ShownCutter
 from seatwork.shop.choosing.choosing import Choice, Choices, Refusal

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from seatwork.benches.build.controls import Control, Pick
-from seatwork.hardware import caution
+from seatwork.hardware.facts import caution
 from seatwork.hardware.job_list import Job
 from seatwork.shop.house.house_rules import rules
 

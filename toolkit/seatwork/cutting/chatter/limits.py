@@ -148,43 +148,6 @@ def width_limit(
     return Limit(width=1000 * width, frequency=frequency / (2 * pi))
 
 
-def absolute_limit(*, machine: Machine, cutter: Cutter, cut: Cut) -> Limit:
-    """Widest cut that is quiet at every spindle speed, with an ideally sharp lip.
-
-    Parameters
-    ----------
-    machine : Machine
-        How the machine gives, axially.
-    cutter : Cutter
-        Lips and angle.
-    cut : Cut
-        Cutting coefficients; process damping is left out.
-
-    Returns
-    -------
-    Limit
-        Width [mm] and frequency [Hz], in closed form.
-
-    Raises
-    ------
-    SeatworkError
-        If the machine gives laterally.
-
-    Notes
-    -----
-    b = 2 k zeta (1 + zeta)/K at the frequency f_n sqrt(1 + 2 zeta).
-
-    References
-    ----------
-    Tlusty; Tobias; Stepan 1989 (checks T1, T2).
-    """
-    _axial(machine)
-    zeta = machine.damping_ratio
-    width = 2 * machine.stiffness * zeta * (1 + zeta) / _gain(cutter, cut)
-    frequency = machine.natural_frequency * sqrt(1 + 2 * zeta)
-    return Limit(width=1000 * width, frequency=frequency)
-
-
 def critical_speed(*, machine: Machine, cutter: Cutter, cut: Cut) -> CriticalSpeed:
     """Speed below which rubbing keeps every width of cut quiet.
 

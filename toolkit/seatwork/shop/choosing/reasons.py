@@ -7,7 +7,7 @@ practice, no source, and no number of them is shown.
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from seatwork import cutting
+from seatwork.cutting.chatter.parts import NOTE
 from seatwork.seats import Counterbore, Countersink
 from seatwork.shop.choosing.situation import Situation
 from seatwork.shop.lists.cutters import CONES
@@ -46,7 +46,7 @@ def _outlook(case: Situation) -> Iterator[Reason]:
     if sings is None:
         return
     words = "may sing: try on scrap" if sings else "likely quiet"
-    yield _reason(OUTLOOK, f"{words} ({cutting.NOTE})", -2.0 if sings else 1.0)
+    yield _reason(OUTLOOK, f"{words} ({NOTE})", -2.0 if sings else 1.0)
 
 
 def _flutes(case: Situation) -> Iterator[Reason]:
