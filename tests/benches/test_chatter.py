@@ -100,7 +100,7 @@ def test_the_wear_land_stands_for_the_shop_s_damping(material):
 def test_the_hatch_ends_at_a_quarter_wave():
     """Where the hatch ends, the wave is four wear lands long, within a column of the map."""
     setup = benches.chatter(shown=True).result.mounted
-    speed = setup.doubtful_below()
+    speed = setup.doubtful_below
     wave_length = np.pi * setup.cut.mean_diameter * speed / 60 / 250.0
     assert 0.11 / wave_length == pytest.approx(0.25, rel=0.03)
 

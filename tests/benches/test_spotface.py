@@ -8,8 +8,7 @@ import pytest
 from seatwork import benches
 from seatwork.benches.bank.spotface_sums import BOSS, PAD
 from seatwork.drawings.scene import Look, Scene
-from seatwork.drawings.spotface_pad import painted
-from seatwork.drawings.style import style
+from seatwork.drawings.spotface_pad import clean, painted, rough
 from seatwork.errors import SeatworkError
 from seatwork.live.picture import LivePicture
 
@@ -118,8 +117,9 @@ def test_a_square_rough_pad_bends_by_no_tilt():
 def test_the_relief_shows_the_share():
     """The places painted as clean, of all places of the ring, are the share that is told."""
     bench = benches.spotface(shown=True, depth=1.0)
-    pad, drawn = bench.result.faced, style(Look())
-    changed = (painted(pad, drawn) != painted(bench.result.rough, drawn)).any(axis=2)
+    pad = bench.result.faced
+    before, after = rough(pad), clean(pad)
+    changed = painted(pad, before, after) != painted(bench.result.rough, before, after)
     ring = (pad.distance <= pad.diameter / 2) & (pad.distance >= pad.hole_diameter / 2)
     assert changed[ring].mean() == pytest.approx(pad.share, abs=0.01)
     assert not changed[~ring].any()

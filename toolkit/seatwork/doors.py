@@ -42,12 +42,17 @@ def doors(
     homes = {name: module for module, listed in names.items() for name in listed.split()}
     inner, earlier = frozenset(rooms.split()), former or {}
     public = sorted({*homes, *inner})
+    loaded: dict[str, Any] = {}
 
     def look_up(name: str) -> Any:
+        if name in loaded:
+            return loaded[name]
         if name in homes:
             from seatwork.arguments import explaining
 
-            return explaining(getattr(import_module(f"{package}.{homes[name]}"), name))
+            found = getattr(import_module(f"{package}.{homes[name]}"), name)
+            loaded[name] = explaining(found)
+            return loaded[name]
         if name in inner:
             return import_module(f"{package}.{name}")
         if name in earlier:

@@ -21,6 +21,8 @@ SMOOTH = 1e-3
 """Marks lower than this are not to be seen [mm]."""
 
 EMPTY = Path(np.full((1, 2), -9.0))
+WEDGE = [Path.MOVETO, *[Path.LINETO] * 7, Path.CLOSEPOLY]
+"""What the points of a crest are to its path: four outside, four inside, and closed."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -151,16 +153,17 @@ class _Disc:
 def _crests(surface: ConeSurface, inner: float, place: Points) -> Path:
     """Wedges where the surface stands above its mean [page units]."""
     high = surface.height > 0
-    edges = np.flatnonzero(np.diff(high.astype(int)))
-    starts = [0, *edges] if high[0] else list(edges)
-    ends = [*starts[1:], len(high) - 1]
-    wedges = []
-    for start, end in zip(starts[0::2], ends[0::2], strict=False):
-        turn = np.radians(np.linspace(surface.angle[start], surface.angle[end], 4))
-        round_ = np.column_stack([np.sin(turn), np.cos(turn)])
-        wedge = np.concatenate([OUTER * round_, inner * round_[::-1]]) + place
-        wedges.append(Path(np.concatenate([wedge, wedge[:1]]), closed=True))
-    return Path.make_compound_path(*wedges) if wedges else EMPTY
+    edges = np.flatnonzero(high[1:] != high[:-1])
+    starts = np.concatenate([[0], edges]) if high[0] else edges
+    if not len(starts):
+        return EMPTY
+    ends = np.append(starts[1:], len(high) - 1)[0::2]
+    turn = np.radians(np.linspace(surface.angle[starts[0::2]], surface.angle[ends], 4, axis=1))
+    round_ = np.stack([np.sin(turn), np.cos(turn)], axis=2)
+    wedges = np.concatenate(
+        [OUTER * round_, inner * round_[:, ::-1], OUTER * round_[:, :1]], axis=1
+    )
+    return Path((wedges + place).reshape(-1, 2), np.tile(WEDGE, len(wedges)))
 
 
 def _heading(part: TwoCones) -> str:

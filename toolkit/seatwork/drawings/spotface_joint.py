@@ -6,7 +6,7 @@ import numpy as np
 from matplotlib.artist import Artist
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
-from matplotlib.patches import PathPatch, Polygon
+from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 
 from seatwork.drawings.linework import BREAK, Points, joined
@@ -69,8 +69,12 @@ class Joint:
         self._place = np.array([axis, face])
         nowhere = np.full((3, 2), -9.0)
         self._metal = [
-            Polygon(
-                nowhere, facecolor=colors.metal, edgecolor=colors.hatch, hatch=hatch, linewidth=0
+            PathPatch(
+                Path(nowhere),
+                facecolor=colors.metal,
+                edgecolor=colors.hatch,
+                hatch=hatch,
+                linewidth=0,
             )
             for hatch in ("/", "/", "\\", "\\")
         ]
@@ -102,18 +106,19 @@ class Joint:
     def _show_metal(self, pad: Pad, bolt: Bolt, scale: float, end: float) -> None:
         """Show flange and base; `end` is where the bolt stands below, from the axis [mm]."""
         pieces = [*_flange(pad), *_base(pad, bolt, end)]
-        outlines = [piece * scale + self._place for piece in pieces]
+        pages = [piece * scale + self._place for piece in pieces]
+        outlines = [np.concatenate([one, one[:1]]) for one in pages]
         for metal, outline in zip(self._metal, outlines, strict=True):
-            metal.set_xy(outline)
-        self._skin.set_data(*joined([np.concatenate([o, o[:1]]) for o in outlines]).T.tolist())
+            metal.set_path(Path(outline, closed=True))
+        self._skin.set_data(*joined(outlines).T.tolist())
 
 
 def _flange(pad: Pad) -> list[Points]:
     """Left and right half of the flange [mm]."""
     found = []
+    surface = np.column_stack([pad.along, pad.faced])
     for side in (-1, 1):
-        chosen = side * pad.along >= pad.hole_diameter / 2
-        top = np.column_stack([pad.along[chosen], pad.faced[chosen]])[::side]
+        top = surface[side * surface[:, 0] >= pad.hole_diameter / 2][::side]
         wall = side * pad.hole_diameter / 2
         ends = [(top[-1, 0], pad.underside), (wall, pad.underside), (wall, top[0, 1])]
         found.append(np.concatenate([top, ends]))
@@ -151,9 +156,10 @@ def _bolt(pad: Pad, bolt: Bolt, slope: float) -> tuple[Points, Points, float]:
 
 def _rests_at(pad: Pad, bolt: Bolt, slope: float) -> float:
     """Height on the axis of a head's underside that lies on the pad [mm]."""
-    out = np.abs(pad.along)
+    along = pad.along
+    out = np.abs(along)
     under = (out <= bolt.across / 2) & (out >= pad.hole_diameter / 2)
-    return float((pad.faced[under] - slope * pad.along[under]).max())
+    return float((pad.faced[under] - slope * along[under]).max())
 
 
 def _head(bolt: Bolt, slope: float) -> Points:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from matplotlib.axes import Axes
+from matplotlib.colors import ListedColormap, NoNorm
 from matplotlib.image import AxesImage
 from matplotlib.lines import Line2D
 from numpy.typing import NDArray
@@ -19,6 +20,14 @@ LIGHT, SHADE = 1.6, 0.55
 
 MARKS = 1.1
 """Distance of the rings that the cutter leaves, as drawn [mm]; no measured size."""
+
+ROUGH, CLEAN = 200, 48
+"""Shades of rough and of clean metal [-]; neighbors differ by less than a screen can show."""
+
+HOLE, UNCUT = ROUGH + CLEAN, ROUGH + CLEAN + 1
+"""The tone of paper in the hole, and what stands for a place that no cutter reaches."""
+
+Tones = NDArray[np.uint8]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -78,8 +87,8 @@ class Pad:
     @property
     def faced(self) -> Field:
         """Heights along the middle as they are now [mm]."""
-        under = np.abs(self.along) <= self.diameter / 2
-        return np.where(under, np.minimum(self.profile, self.cut_height), self.profile)
+        under, before = np.abs(self.along) <= self.diameter / 2, self.profile
+        return np.where(under, np.minimum(before, self.cut_height), before)
 
     @property
     def underside(self) -> float:
@@ -108,42 +117,73 @@ class Relief:
     def __init__(self, axes: Axes, style: Style, place: tuple[float, float, float]) -> None:
         self._style, self._place = style, place
         left, bottom, side = place
-        self._image = AxesImage(axes, interpolation="bilinear", origin="lower", animated=True)
+        colors = tone_colors(style)
+        self._image = AxesImage(
+            axes,
+            cmap=colors,
+            norm=NoNorm(0, colors.N - 1),
+            interpolation="bilinear",
+            interpolation_stage="rgba",
+            origin="lower",
+            animated=True,
+        )
         self._image.set_extent((left, left + side, bottom, bottom + side))
         self._image.set_zorder(2.0)
         self._ring = Line2D([], [], color=style.colors.contact, zorder=3.0, animated=True)
         self._ring.set_linewidth(style.sizes.edge * POINTS)
         for artist in (self._image, self._ring):
             axes.add_artist(artist)
+        self._before: tuple[Field, Tones] | None = None
+        self._after: tuple[tuple[float, ...], Tones] | None = None
 
     def move(self, pad: Pad) -> None:
         """Show a pad."""
         left, bottom, side = self._place
-        self._image.set_data(painted(pad, self._style))
+        self._image.set_data(self._painted(pad))
         middle = (left + side / 2, bottom + side / 2)
         self._ring.set_data(*arc(middle, pad.diameter / 2 * side / pad.size, 0.0, 360.0).T.tolist())
 
-
-def painted(pad: Pad, style: Style) -> NDArray[np.uint8]:
-    """Paint the pad lit from the upper left, cleaned places bright and ringed; shape (n, n, 4)."""
-    colors = style.colors
-    dark, bright, paper = (_rgb(c) for c in (colors.hatch, colors.metal, colors.paper))
-    light = _lit(pad)
-    image = dark + light[..., None] * (bright - dark)
-    inside = (pad.distance <= pad.diameter / 2) & (pad.heights >= pad.cut_height)
-    rings = 0.5 + 0.5 * np.cos(2 * np.pi / MARKS * pad.distance[inside])
-    clean = 0.25 * _rgb(colors.contact) + 0.75 * paper
-    image[inside] = clean + 0.22 * rings[:, None] * (paper - clean)
-    image[pad.distance <= pad.hole_diameter / 2] = paper
-    full = np.full((*light.shape, 1), 255.0)
-    return np.asarray(np.concatenate([image, full], axis=2), dtype=np.uint8)
+    def _painted(self, pad: Pad) -> Tones:
+        """Paint a pad; what does not depend on the depth is kept until another pad comes."""
+        if self._before is None or self._before[0] is not pad.heights:
+            self._before = pad.heights, rough(pad)
+        sizes = pad.size, pad.diameter, pad.hole_diameter
+        if self._after is None or self._after[0] != sizes:
+            self._after = sizes, clean(pad)
+        return painted(pad, self._before[1], self._after[1])
 
 
-def _lit(pad: Pad) -> Field:
-    """Brightness of each place, from 0 to 1, by which way it slopes."""
+def painted(pad: Pad, before: Tones, after: Tones) -> Tones:
+    """Paint what the cutter has cleaned so far, out of the pad uncut and the spotface whole."""
+    cut = (after == HOLE) | (after != UNCUT) & (pad.heights >= pad.cut_height)
+    return np.where(cut, after, before)
+
+
+def rough(pad: Pad) -> Tones:
+    """Paint the pad before the cut, lit from the upper left by which way each place slopes."""
     step = pad.size / (len(pad.heights) - 1)
     up, across = np.gradient(pad.heights, step)
-    return np.asarray(np.clip(SHADE + LIGHT * (up - across) / 2, 0.0, 1.0))
+    light = np.clip(SHADE + LIGHT * (up - across) / 2, 0.0, 1.0)
+    return np.asarray(np.rint(light * (ROUGH - 1)), np.uint8)
+
+
+def clean(pad: Pad) -> Tones:
+    """Paint the whole spotface with the rings that the cutter leaves, and the hole in it."""
+    rings = 0.5 + 0.5 * np.cos(2 * np.pi / MARKS * pad.distance)
+    tones = np.asarray(ROUGH + np.rint(rings * (CLEAN - 1)), np.uint8)
+    tones[pad.distance > pad.diameter / 2] = UNCUT
+    tones[pad.distance <= pad.hole_diameter / 2] = HOLE
+    return tones
+
+
+def tone_colors(style: Style) -> ListedColormap:
+    """Return the color of each tone: rough metal, clean metal, the paper in the hole."""
+    colors = style.colors
+    dark, bright, paper = (_rgb(c) for c in (colors.hatch, colors.metal, colors.paper))
+    ground = 0.25 * _rgb(colors.contact) + 0.75 * paper
+    of_rough = dark + np.linspace(0.0, 1.0, ROUGH)[:, None] * (bright - dark)
+    of_clean = ground + 0.22 * np.linspace(0.0, 1.0, CLEAN)[:, None] * (paper - ground)
+    return ListedColormap(np.vstack([of_rough, of_clean, paper]) / 255.0)
 
 
 def _rgb(color: str) -> Field:

@@ -66,6 +66,7 @@ class SpotfaceView:
         """Make the figure, with the part the scene was built with."""
         figure, axes = page(self.style.colors)
         self._rough, self._faced = (Joint(axes, self.style, x, FACE) for x in (ROUGH, FACED))
+        self._stands: tuple[object, ...] = ()
         self._relief = Relief(axes, self.style, RELIEF)
         self._lines, self._heads = linework_patches(axes, self.style, animated=True)
         self._heading = heading(axes, self.style)
@@ -84,7 +85,10 @@ class SpotfaceView:
     def move(self, part: Facing) -> str:
         """Show another state; return the text."""
         scale = min(WIDE / part.rough.size, DEEP / part.before.reach)
-        self._rough.show_bolt(part.rough, part.before, scale, tight=part.shown)
+        rough = part.rough, part.before, scale, part.shown
+        if rough != self._stands:
+            self._rough.show_bolt(part.rough, part.before, scale, tight=part.shown)
+            self._stands = rough
         if part.faced.whole:
             self._faced.show_bolt(part.faced, part.after, scale, tight=True)
         else:

@@ -13,9 +13,9 @@ from typing import Any
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.font_manager import FontProperties, findfont, get_font
+from matplotlib.ft2font import LoadFlags
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
-from matplotlib.textpath import TextToPath
 
 from seatwork.drawings.style import FONT, POINTS, Style
 
@@ -183,7 +183,7 @@ def legible(text: str) -> str:
 
 @cache
 def _characters() -> frozenset[int]:
-    return frozenset(get_font(findfont(FontProperties(family=FONT))).get_charmap())
+    return frozenset(get_font(_font_file()).get_charmap())
 
 
 @cache
@@ -220,9 +220,15 @@ def _closer(pair: tuple[str, str]) -> float:
 
 def _laid(text: str) -> float:
     """Give the width of a text laid out whole, at type size 1; blanks at its end do not count."""
-    font = FontProperties(family=FONT, size=100.0)
-    wide = TextToPath().get_text_width_height_descent(text, font, ismath=False)[0]
-    return float(wide) / 100.0
+    font = get_font(_font_file())
+    font.set_size(100.0, 72)
+    font.set_text(text, 0.0, flags=LoadFlags.NO_HINTING)
+    return float(font.get_width_height()[0]) / 64.0 / 100.0
+
+
+@cache
+def _font_file() -> str:
+    return findfont(FontProperties(family=FONT))
 
 
 def _placed(outline: Path, *, scale: float = 1.0, right: float = 0.0, up: float = 0.0) -> Path:

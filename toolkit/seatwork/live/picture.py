@@ -6,6 +6,7 @@ from typing import Any
 
 import numpy as np
 from matplotlib.artist import Artist
+from matplotlib.colors import NoNorm
 from matplotlib.image import AxesImage
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
@@ -141,12 +142,32 @@ class LivePicture:
         """Return the moving image as a PNG, its first row on top; empty without one."""
         if self._image is None:
             return b""
-        rgba = self._image.to_rgba(np.ma.asarray(self._image.get_array()), bytes=True)
-        upright = rgba if self._image.origin == "upper" else rgba[::-1]
+        image = _of_tones(self._image) or _of_colors(self._image)
         out = io.BytesIO()
-        Image.fromarray(upright).save(out, "png", compress_level=1)
+        image.save(out, "png", compress_level=1)
         self._image.stale = False
         return out.getvalue()
+
+
+def _of_tones(artist: AxesImage) -> Image.Image | None:
+    """Return an image of numbered tones with its palette; None if it has none."""
+    tones = artist.get_array()
+    if not isinstance(artist.norm, NoNorm) or tones is None or tones.dtype != np.uint8:
+        return None
+    found = Image.fromarray(_upright(artist, np.asarray(tones)))
+    found.putpalette(artist.cmap(np.arange(artist.cmap.N), bytes=True)[:, :3].tobytes())
+    return found
+
+
+def _of_colors(artist: AxesImage) -> Image.Image:
+    """Return any image in its colors and opacities."""
+    rgba = artist.to_rgba(np.ma.asarray(artist.get_array()), bytes=True)
+    return Image.fromarray(_upright(artist, rgba))
+
+
+def _upright(artist: AxesImage, rows: np.ndarray) -> np.ndarray:
+    """Return rows of an image, the top one first."""
+    return rows if artist.origin == "upper" else np.ascontiguousarray(rows[::-1])
 
 
 def _followed(

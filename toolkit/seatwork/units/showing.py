@@ -97,7 +97,6 @@ def rounded_length(mm: float, system: str = "inch", places: int | None = None) -
     return rounded(exact / EXACT_INCH if system == "inch" and exact.is_finite() else exact, kept)
 
 
-@lru_cache(maxsize=KEPT)
 def show_number(value: float | Decimal, places: int, least: int = 0) -> str:
     """Write a number rounded to `places`, trailing zeros dropped down to `least` places.
 
@@ -106,13 +105,17 @@ def show_number(value: float | Decimal, places: int, least: int = 0) -> str:
     >>> show_number(0.004, 4, least=3), show_number(82.0, 1)
     ('0.004', '82')
     """
+    return _number(value, places, least)
+
+
+@lru_cache(maxsize=KEPT)
+def _number(value: float | Decimal, places: int, least: int) -> str:
     text = f"{rounded(value, places):f}"
     whole, _, decimals = text.partition(".")
     kept = decimals.rstrip("0").ljust(least, "0")
     return f"{whole}.{kept}" if kept else whole
 
 
-@lru_cache(maxsize=KEPT)
 def show_length(mm: float, system: str = "inch", places: int | None = None) -> str:
     """Write a length with its unit, leading zero kept.
 
@@ -130,6 +133,11 @@ def show_length(mm: float, system: str = "inch", places: int | None = None) -> s
     >>> show_length(12.7), show_length(12.7, "metric")
     ('0.500 in', '12.70 mm')
     """
+    return _length(mm, system, places)
+
+
+@lru_cache(maxsize=KEPT)
+def _length(mm: float, system: str, places: int | None) -> str:
     return f"{rounded_length(mm, system, places):f} {UNIT[system_named(system)]}"
 
 
@@ -142,7 +150,7 @@ def show_both(mm: float, system: str = "inch", places: int | None = None) -> str
     ('0.500 in (12.70 mm)', '12.70 mm (0.500 in)')
     """
     other = "metric" if system == "inch" else "inch"
-    return f"{show_length(mm, system, places)} ({show_length(mm, other)})"
+    return f"{_length(mm, system, places)} ({_length(mm, other, None)})"
 
 
 def show_note(mm: float, system: str = "inch", places: int | None = None) -> str:

@@ -52,6 +52,7 @@ class Chatter(Bench[Plunge]):
     """
 
     title = "Chatter: which cut sings?"
+    _last: tuple[object, Mounted] | None = None
     cautions: ClassVar[tuple[str, ...]] = ("before", "drill_press", "paper")
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="shown", label="Show which one sings", back="Ask again", redraws=True),
@@ -112,13 +113,10 @@ class Chatter(Bench[Plunge]):
         """Put machine, cutter and metal together."""
         seat = CutSeat(job=flat_job(job), material=material, thickness=thickness)
         _refuse_wide(width, seat)
-        mounted = Mounted(
-            machine=axial(machine),
-            cutter=_cutter(seat, flutes, uneven=uneven, runout=runout),
-            cut=metal(seat, rake=rake, wear_land=wear_land),
-            feed=feed,
-            wear_land=max(wear_land, 1e-6),
-        ).stiffer(stiffness)
+        mounted = self._mounted(
+            seat, machine, flutes=flutes, uneven=uneven, runout=runout, rake=rake,
+            stiffness=stiffness, wear_land=wear_land, feed=feed,
+        )  # fmt: skip
         turned = {MAP: on_map, TRACE: in_time, CURES: cures}
         return Plunge(
             mounted=mounted,
@@ -130,6 +128,13 @@ class Chatter(Bench[Plunge]):
             width=width,
             shown=shown,
         )
+
+    def _mounted(self, seat: CutSeat, machine: str, **how: Any) -> Mounted:
+        """Put machine, cutter and metal together; the same again while only the cut changes."""
+        asked = seat, machine, how
+        if self._last is None or self._last[0] != asked:
+            self._last = asked, _mount(seat, machine, **how)
+        return self._last[1]
 
     def shows(self, result: Plunge) -> tuple[type[Any], Callable[[Plunge, str], Any]]:
         """Show the picture chosen."""
@@ -175,6 +180,19 @@ class Chatter(Bench[Plunge]):
         begin = f"{result.cutter} at {show_spindle(result.spindle_speed)}"
         quiet = "" if result.sings else " It stays quiet: nearly nothing to hear."
         return sound, f"{begin}.{quiet} {sound.sentence}"
+
+
+def _mount(
+    seat: CutSeat, machine: str, *, flutes: float, uneven: bool, runout: float, rake: float,
+    stiffness: float, wear_land: float, feed: float,
+) -> Mounted:  # fmt: skip
+    return Mounted(
+        machine=axial(machine),
+        cutter=_cutter(seat, flutes, uneven=uneven, runout=runout),
+        cut=metal(seat, rake=rake, wear_land=wear_land),
+        feed=feed,
+        wear_land=max(wear_land, 1e-6),
+    ).stiffer(stiffness)
 
 
 def _cutter(seat: CutSeat, flutes: float, *, uneven: bool, runout: float) -> Cutter:

@@ -75,7 +75,7 @@ def cones(result: Plunge, _system: str) -> TwoCones:
 def place(result: Plunge, _system: str) -> Place:
     """Give where the cut stands on the map."""
     mounted = result.mounted
-    found, limit = mounted.map(), mounted.limit(result.spindle_speed)
+    found, limit = mounted.map, mounted.limit(result.spindle_speed)
     return Place(
         speeds=found.spindle_speeds,
         limits=found.limit,
@@ -85,7 +85,7 @@ def place(result: Plunge, _system: str) -> Place:
         limit=limit.width,
         frequency=limit.frequency,
         quiet_below=mounted.quiet_below,
-        doubtful_below=mounted.doubtful_below(),
+        doubtful_below=mounted.doubtful_below,
         cutter=result.cutter,
     )
 

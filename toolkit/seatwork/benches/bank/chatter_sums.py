@@ -54,7 +54,7 @@ class Mounted:
         """The lips that cut at this feed."""
         return self.cutter.in_cut(self.feed)
 
-    @property
+    @cached_property
     def quiet_below(self) -> float:
         """Critical speed [rev/min]."""
         critical = cutting.critical_speed(machine=self.machine, cutter=self.lips, cut=self.cut)
@@ -64,13 +64,15 @@ class Mounted:
         """Width where chatter begins at a spindle speed [rev/min]."""
         return _limit(self, spindle_speed)
 
+    @cached_property
     def map(self) -> Map:
         """Limits over the whole map."""
         return _map(self)
 
+    @cached_property
     def doubtful_below(self) -> float:
         """Spindle speed [rev/min] under which the wear land is too long for the wave."""
-        speeds = self.map().spindle_speeds
+        speeds = self.map.spindle_speeds
         for speed in speeds:
             share = cutting.land_over_wave(
                 wear_land=self.wear_land,

@@ -142,10 +142,11 @@ def _bare(roughness: float, size: float) -> Casting:
     return rough_pad(rng, size=size, roughness=roughness, correlation_length=GRAIN, points=POINTS)
 
 
+@lru_cache(maxsize=8)
 def pad_at(
     ground: Ground, depth: float, *, diameter: float, hole: float, thickness: float, face: str
 ) -> Pad:
-    """Give the pad with the cutter `depth` [mm] below its first touch.
+    """Give the pad with the cutter `depth` [mm] below its first touch; the same one if asked again.
 
     Parameters
     ----------

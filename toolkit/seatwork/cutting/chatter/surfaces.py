@@ -46,7 +46,7 @@ class SharedSurface:
     def __init__(self, *, steps: int, step: float, pitch_feed: float, lips: int) -> None:
         self.step = step
         self.lips_as_one = lips
-        self._feed = pitch_feed
+        self.steps, self.feed = steps, pitch_feed
         self._left = [0.0] * steps
         self._at = 0
 
@@ -56,13 +56,13 @@ class SharedSurface:
 
     def meet(self, z: float) -> tuple[int, float]:
         """One for all the lips, or none."""
-        depth = z + self._feed - self._left[self._at]
+        depth = z + self.feed - self._left[self._at]
         return (1, depth) if depth > 0 else (0, 0.0)
 
     def leave(self, z: float) -> tuple[float, float]:
         """Where the lips miss, the old surface falls behind by the feed."""
         at = self._at
-        behind = self._left[at] - self._feed
+        behind = self._left[at] - self.feed
         depth, left = (z - behind, z) if z > behind else (0.0, behind)
         self._left[at] = left
         self._at = at + 1 if at + 1 < len(self._left) else 0

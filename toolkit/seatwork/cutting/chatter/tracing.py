@@ -14,7 +14,12 @@ import numpy as np
 from seatwork import checks
 from seatwork.cutting.chatter.loop import Floats, Ints
 from seatwork.cutting.chatter.parts import NOTE, Cut, Cutter, Machine
-from seatwork.cutting.chatter.surfaces import Surface, shared_surface, turned_surface
+from seatwork.cutting.chatter.surfaces import (
+    SharedSurface,
+    Surface,
+    shared_surface,
+    turned_surface,
+)
 from seatwork.errors import SeatworkError
 
 STEPS_PER_WAVE = 120
@@ -213,8 +218,10 @@ class _Stepper:
 
     def run(
         self, surface: Surface, start: tuple[float, float], steps: int, cap: float
-    ) -> tuple[list[tuple[float, float, float, float, int]], bool]:
+    ) -> tuple[Floats, bool]:
         """Rows of displacement, velocity, depth of chip, surface left and lips in cut."""
+        if isinstance(surface, SharedSurface):
+            return self._run_alike(surface, start, steps, cap)
         (zz, zv, z0, z1), (vz, vv, v0, v1) = self.position, self.velocity
         chip, rub = self.chip_force, self.rub_force
         stiffening = chip * z1 + rub * v1
@@ -223,6 +230,7 @@ class _Stepper:
         v, force = 0.0, -chip * surface.meet(z)[1]
         surface.leave(z)
         rows: list[tuple[float, float, float, float, int]] = []
+        capped = False
         for _ in range(steps):
             free, drift = zz * z + zv * v + z0 * force, vz * z + vv * v + v0 * force
             contact, depth = surface.meet(free)
@@ -230,9 +238,46 @@ class _Stepper:
             z, v = free + z1 * force, drift + v1 * force
             first, left = surface.leave(z)
             rows.append((z, v, first, left, contact))
-            if not -cap < z < cap:
-                return rows, True
-        return rows, False
+            capped = not -cap < z < cap
+            if capped:
+                break
+        return np.array(rows).T, capped
+
+    def _run_alike(
+        self, surface: SharedSurface, start: tuple[float, float], steps: int, cap: float
+    ) -> tuple[Floats, bool]:
+        """Do as `run` does where all lips are alike: its calls written out, for a picture waits.
+
+        The surface is one list, a pitch longer than the trace: what the lip before left is a
+        pitch back in it.
+        """
+        (zz, zv, z0, z1), (vz, vv, v0, v1) = self.position, self.velocity
+        chip, rub, feed, pitch = self.chip_force, self.rub_force, surface.feed, surface.steps
+        stiffening, (level, z) = 1 + chip * z1 + rub * v1, start
+        left = [level] * (pitch + 1) + [0.0] * steps
+        left[pitch] = max(z, level - feed)
+        v, force = 0.0, -chip * max(z + feed - level, 0.0)
+        place, speed, depth, contact = ([0.0] * steps for _ in range(4))
+        step, capped = -1, False
+        while step + 1 < steps and not capped:
+            step += 1
+            old = left[step + 1]
+            free, drift = zz * z + zv * v + z0 * force, vz * z + vv * v + v0 * force
+            chip_depth = free + feed - old
+            force = 0.0
+            if chip_depth > 0:
+                contact[step] = 1
+                force = -(chip * chip_depth + rub * drift) / stiffening
+            place[step], speed[step] = z, v = free + z1 * force, drift + v1 * force
+            behind = old - feed
+            if z > behind:
+                depth[step], left[pitch + 1 + step] = z - behind, z
+            else:
+                left[pitch + 1 + step] = behind
+            capped = not -cap < z < cap
+        end = step + 1
+        rows = place[:end], speed[:end], depth[:end], left[pitch + 1 : pitch + 1 + end]
+        return np.array([*rows, contact[:end]]), capped
 
 
 def _stepper(
@@ -270,15 +315,15 @@ def _carry(machine: Machine, step: float) -> tuple[Four, Four]:
 
 
 def _text_of(
-    rows: list[tuple[float, float, float, float, int]],
+    rows: Floats,
     surface: Surface,
     cutter: Cutter,
     spindle_speed: float,
     capped: bool,
 ) -> Trace:
-    z, v, depth, left, contact = np.array(rows).T
+    z, v, depth, left, contact = rows
     return Trace(
-        time=surface.step * np.arange(1, len(rows) + 1),
+        time=surface.step * np.arange(1, len(z) + 1),
         displacement=1000 * z,
         velocity=1000 * v,
         chip_thickness=1000 * sin(cutter.half_angle) * depth,
