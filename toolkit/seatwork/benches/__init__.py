@@ -22,6 +22,7 @@ NAMES = {
     "bank.speeds_bench": "speeds",
     "bank.spotface_bench": "spotface",
     "bank.which_seat_bench": "which_seat",
+    "part.my_part": "my_part",
 }
 """The public names of each module."""
 

@@ -11,6 +11,7 @@ from seatwork.benches.bank.slips_bench import Slips as Slips
 from seatwork.benches.bank.speeds_bench import Speeds as Speeds
 from seatwork.benches.bank.spotface_bench import Spotface as Spotface
 from seatwork.benches.bank.which_seat_bench import WhichSeat as WhichSeat
+from seatwork.benches.part.my_part import my_part as my_part
 
 def angles(
     *,

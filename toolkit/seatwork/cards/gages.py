@@ -3,16 +3,13 @@
 from seatwork.cards.blocks import Day, caption, heading, sign_here, written
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.inspection.blank import columns_of
-from seatwork.inspection.columns import COLUMNS, PART, REMARK, UNITS, Column
+from seatwork.inspection.blank import columns_of, limits_words
+from seatwork.inspection.columns import COLUMNS, PART, REMARK, Column
 from seatwork.inspection.cuts import Cut, cuts_of, readings_of
-from seatwork.inspection.judging import limits_of
-from seatwork.inspection.measured import QUANTITIES
 from seatwork.plan import Plan
 from seatwork.seats import Countersink
 from seatwork.seats.gaging import ball_range
-from seatwork.shop import rules
-from seatwork.units import show_angle, show_both, show_length
+from seatwork.units import show_both
 
 GAGES = (0.34, 0.22, 0.22, 0.22)
 PARTS = 4
@@ -83,26 +80,13 @@ def _readings(pages: Pages, name: str, cut: Cut) -> None:
     heading(pages, f"Readings: {name or cut.seat.title}")
     sign_here(pages)
     columns = (COLUMNS[PART], *columns_of(cut.seat), COLUMNS[REMARK])
-    lines = [(_label(one, cut), _limits(one, cut), *[""] * PARTS) for one in columns]
+    lines = [(_label(one, cut), limits_words(one, cut), *[""] * PARTS) for one in columns]
     head = ("reading", "good from, to", *(str(number) for number in range(1, PARTS + 1)))
     pages.table([head, *lines], [share * pages.room for share in READINGS], grid=True)
 
 
 def _label(column: Column, cut: Cut) -> str:
     return f"{column.heading(cut.system)}: {column.about}"
-
-
-def _limits(column: Column, cut: Cut) -> str:
-    key = column.name.replace(" ", "_")
-    if key not in ("diameter", "depth", "angle", "stand", "protrusion"):
-        return ""
-    bounds = limits_of(key, cut.seat, system=cut.system, rules=rules())
-    if bounds is None:
-        return ""
-    if QUANTITIES[key].kind == "angle":
-        return f"{show_angle(bounds.least)} to {show_angle(bounds.greatest)}"
-    sizes = (show_length(size, cut.system) for size in (bounds.least, bounds.greatest))
-    return " to ".join(size.removesuffix(f" {UNITS[cut.system]}") for size in sizes)
 
 
 def _balls(pages: Pages, seat: Countersink, system: str) -> None:

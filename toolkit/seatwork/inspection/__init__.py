@@ -4,7 +4,7 @@ from seatwork.doors import doors
 
 NAMES = {
     "inspecting": "inspect inspect_file inspect_parts",
-    "readings": "Readings read_readings",
+    "readings": "Readings read_readings read_typed",
     "series": "histogram run_chart",
     "findings": "Inspection PartVerdict",
     "records": "Judged",

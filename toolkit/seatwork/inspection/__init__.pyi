@@ -7,6 +7,7 @@ from seatwork.inspection.inspecting import inspect_parts as inspect_parts
 from seatwork.inspection.measured import Measured as Measured
 from seatwork.inspection.readings import Readings as Readings
 from seatwork.inspection.readings import read_readings as read_readings
+from seatwork.inspection.readings import read_typed as read_typed
 from seatwork.inspection.records import Judged as Judged
 from seatwork.inspection.series import histogram as histogram
 from seatwork.inspection.series import run_chart as run_chart

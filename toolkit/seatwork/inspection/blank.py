@@ -7,9 +7,15 @@ from seatwork.errors import SeatworkError
 from seatwork.files import write_table
 from seatwork.inspection.columns import COLUMNS, FEATURE, PART, REMARK, UNIT, UNITS, WITH, Column
 from seatwork.inspection.cuts import Cut, cuts_of, readings_of
+from seatwork.inspection.judging import limits_of
+from seatwork.inspection.measured import QUANTITIES
 from seatwork.plan import Plan, SeatPlan
+from seatwork.shop import HouseRules
+from seatwork.shop import rules as rules_in_force
+from seatwork.units import show_angle, show_length
 
 MOST_ROWS = 20  # of one feature
+LIMITED = ("diameter", "depth", "angle", "stand", "protrusion")
 
 
 def columns_of(*seats: SeatPlan) -> tuple[Column, ...]:
@@ -27,6 +33,35 @@ def columns_of(*seats: SeatPlan) -> tuple[Column, ...]:
     """
     taken = {one.column for seat in seats for one in readings_of(seat)}
     return tuple(one for name, one in COLUMNS.items() if name.removesuffix(WITH) in taken)
+
+
+def limits_words(column: Column, cut: Cut, rules: HouseRules | None = None) -> str:
+    """Return what a reading may be, in the print's system and without a unit.
+
+    Parameters
+    ----------
+    column : Column
+        The reading.
+    cut : Cut
+        The seat, and the system of its print.
+    rules : HouseRules, optional
+        The rules in force; the workbook folder's if not given.
+
+    Returns
+    -------
+    str
+        Such as ``".385 to .411"``; empty where the plan has no limits for it.
+    """
+    key = column.name.replace(" ", "_")
+    if key not in LIMITED:
+        return ""
+    bounds = limits_of(key, cut.seat, system=cut.system, rules=rules or rules_in_force())
+    if bounds is None:
+        return ""
+    if QUANTITIES[key].kind == "angle":
+        return f"{show_angle(bounds.least)} to {show_angle(bounds.greatest)}"
+    sizes = (show_length(size, cut.system) for size in (bounds.least, bounds.greatest))
+    return " to ".join(size.removesuffix(f" {UNITS[cut.system]}") for size in sizes)
 
 
 def write_blank(plans: Mapping[str, Plan], path: Path, *, replace: bool = False) -> int:

@@ -1,6 +1,6 @@
 """Readings of measured parts: read row by row, every fault told, the good rows kept."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -49,7 +49,7 @@ def read_readings(path: Path, *, features: Sequence[str] | None = None) -> Readi
 
     Returns
     -------
-    Sheet
+    Readings
         The good rows, and one sentence for each fault.
 
     Raises
@@ -66,13 +66,41 @@ def read_readings(path: Path, *, features: Sequence[str] | None = None) -> Readi
     rows = read_table(path, columns=tuple(COLUMNS), also=HEADINGS, most=MOST_ROWS, faults=spoiled)
     if rows or not spoiled:
         _refuse_headings(path.name, rows)
+    return _read(path.name, rows, features, spoiled)
+
+
+def read_typed(parts: Sequence[Mapping[str, str]], *, features: Sequence[str]) -> Readings:
+    """Read readings typed on a page.
+
+    Parameters
+    ----------
+    parts : sequence of dict of str to str
+        A mapping for each part, from headings as in `read_readings` to what was typed.
+    features : sequence of str
+        Names of the features there are.
+
+    Returns
+    -------
+    Readings
+        The good ones, and one sentence for each fault.
+    """
+    rows = [
+        Row(file="readings", number=number, cells=dict(cells))
+        for number, cells in enumerate(parts, 1)
+    ]
+    return _read("readings", rows, features, [])
+
+
+def _read(
+    name: str, rows: list[Row], features: Sequence[str] | None, spoiled: list[SeatworkError]
+) -> Readings:
     filled = [row for row in rows if not holds_nothing(row)]
     read = [(row, *read_row(row, features)) for row in filled]
     found = [(row, part) for row, part, _ in read if part is not None]
     faults = [*spoiled, *(fault for _, _, faults in read for fault in faults)]
     measured, twice = _each_once(found)
     return Readings(
-        name=path.name,
+        name=name,
         measured=measured,
         faults=tuple(str(fault) for fault in (*faults, *twice)),
         blank=len(rows) - len(filled),

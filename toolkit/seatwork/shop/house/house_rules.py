@@ -168,6 +168,26 @@ class HouseRules(Shown, Mapping[str, Rule]):
             raise SeatworkError(name, "that rule is a number, not a word", "ask for its number")
         return value
 
+    def changed(self, texts: Mapping[str, str], whose: str) -> "HouseRules":
+        """Return the rules with other values for some, as for one part.
+
+        Parameters
+        ----------
+        texts : mapping of str to str
+            New values by the rules' names, as a rule file writes them.
+        whose : str
+            What they hold for, such as ``"this part"``; errors and the rule itself say so.
+
+        Raises
+        ------
+        SeatworkError
+            If there is no such rule, or it cannot have that value.
+        """
+        found = dict(self._rules)
+        for name, text in texts.items():
+            found[name] = _change(name, text, found, f"{whose}, {name}")
+        return HouseRules(found, self.origin) if texts else self
+
     def table(self) -> list[dict[str, str]]:
         """Return the rules in force as rows of text, for a page or the command line.
 
