@@ -262,7 +262,6 @@ CALLS: dict[str, Call] = {
     ),
     "cutting.width_limit": always(**CHATTER, spindle_speed=300, widest=5.0),
     "hardware.across_corners": always(across_flats=19),
-    "hardware.angle_tolerance": always(shorter_leg=10, tolerance_class="m"),
     "hardware.center_drill": always(text="#3"),
     "hardware.clearance_hole": always(size="#10", fit="normal", standard=None),
     "hardware.listed_counterbore": always(

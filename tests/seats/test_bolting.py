@@ -44,22 +44,6 @@ def test_bending_is_strain_of_the_outer_fiber(tilt: float, diameter: float, grip
     assert found == pytest.approx(STEEL_MODULUS * strain, rel=1e-8)
 
 
-@QUICK
-@given(share=st.floats(0.01, 1))
-def test_the_lever_is_the_centroid_of_the_slice(share: float) -> None:
-    """Counted on a fine grid, the one-sided part of the ring has the area and centroid found."""
-    area = share * RING.area
-    lever = RING.greatest_lever(area)
-    far = COUNTED[: max(1, round(share * COUNTED.size))]
-    # 1501 points across: the grid's own error is a few hundredths of a step
-    assert lever == pytest.approx(far.mean(), abs=0.01)
-
-
-def test_the_whole_ring_has_no_lever() -> None:
-    """All of the ring has its centroid on the axis."""
-    assert RING.greatest_lever(RING.area) == pytest.approx(0, abs=1e-6)
-
-
 @pytest.mark.parametrize("tilt", [-0.1, 10.1, float("nan")])
 def test_a_tilt_beyond_ten_degrees_is_refused(tilt: float) -> None:
     """The bending rule is for small angles and says so."""

@@ -55,8 +55,8 @@ def test_the_point_is_what_breaks_out() -> None:
     """F (.257) .56 deep: .0772 of point, .637 in all; 5/8 breaks by .012, 3/4 keeps .113."""
     hole = BlindHole(diameter=0.257 * IN, depth=0.56 * IN, point_angle=118)
     assert hole.tip_depth / IN == pytest.approx(0.6372, abs=5e-5)
-    assert hole.left_under(0.625 * IN) / IN == pytest.approx(-0.0122, abs=5e-5)
-    assert hole.left_under(0.75 * IN) / IN == pytest.approx(0.1128, abs=5e-5)
+    assert 0.625 - hole.tip_depth / IN == pytest.approx(-0.0122, abs=5e-5)
+    assert 0.75 - hole.tip_depth / IN == pytest.approx(0.1128, abs=5e-5)
 
 
 def test_a_depth_to_the_point_is_less_at_full_diameter() -> None:

@@ -1,12 +1,10 @@
 """Counterbores, pilots and bosses."""
 
 from collections.abc import Callable
-from functools import partial
-from math import cos, hypot, pi, sin
+from math import pi
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import settings
 from seatwork.errors import SeatworkError
 from seatwork.seats import Counterbore
 from seatwork.seats.counterbore_sizes import sized_for
@@ -46,62 +44,20 @@ def test_half_a_washer_is_refused() -> None:
 
 
 def test_walls_and_floor() -> None:
-    """Floor, wall to an edge and wall to a neighbor are what is left over."""
+    """Floor and wall to an edge are what is left over."""
     assert BORE.floor_left(10) == pytest.approx(3.6)
     assert BORE.wall_to_edge(8) == pytest.approx(2.5)
-    small = Counterbore(diameter=8, depth=3, hole_diameter=4.5)
-    assert BORE.wall_to_neighbor(small, 12) == pytest.approx(2.5)
     assert BORE.volume == pytest.approx(pi * (5.5**2 - 3.3**2) * 6.4)
 
 
 @pytest.mark.parametrize(
     ("left", "reach"),
-    [
-        (BORE.floor_left, 6.4),
-        (BORE.wall_to_edge, 5.5),
-        (partial(BORE.wall_to_neighbor, BORE), 11),
-    ],
+    [(BORE.floor_left, 6.4), (BORE.wall_to_edge, 5.5)],
 )
 def test_a_bore_that_breaks_out_is_refused(left: Callable[[float], float], reach: float) -> None:
-    """A bore through the floor, the edge or its neighbor gets a sentence."""
+    """A bore through the floor or the edge gets a sentence."""
     with pytest.raises(SeatworkError, match="must be smaller than"):
         left(reach)
-
-
-@QUICK
-@given(
-    corner=st.floats(0.01, 2.1), edge=st.floats(0, 2), head=st.floats(8, 11), part=st.floats(0, 1)
-)
-def test_a_lifted_head_touches_the_corner_and_never_cuts_into_it(
-    corner: float, edge: float, head: float, part: float
-) -> None:
-    """With the lift given, no point of the head's rounded edge lies inside the corner."""
-    lift = BORE.corner_lift(corner_radius=corner, head_diameter=head, edge_radius=edge)
-    assert 0 <= lift <= max(corner - edge, 0) + 1e-12
-    turn = part * pi / 2
-    r = head / 2 - edge + edge * sin(turn)
-    z = lift + edge - edge * cos(turn)
-    center_r, center_z = BORE.diameter / 2 - corner, corner
-    if r > center_r and z < center_z:
-        assert hypot(r - center_r, z - center_z) <= corner + 1e-9
-
-
-def test_a_sharp_edge_against_a_one_millimeter_corner() -> None:
-    """A sharp head 10 in a bore 11 reaches .5 into a 1 mm corner: lift 1 - sqrt(.75) (worked)."""
-    lift = BORE.corner_lift(corner_radius=1, head_diameter=10)
-    assert lift == pytest.approx(1 - 0.75**0.5, rel=1e-12)
-    assert BORE.corner_lift(corner_radius=1, head_diameter=10, edge_radius=0.5) == 0
-    assert BORE.corner_lift(corner_radius=0.5, head_diameter=10) == 0
-
-
-def test_the_fillet_under_the_head_clears() -> None:
-    """A hole as wide as the fillet's run-out needs no chamfer; a narrower one is opened to it."""
-    assert BORE.fillet_chamfer(6.6) is None
-    chamfer = BORE.fillet_chamfer(7.0)
-    assert chamfer is not None
-    assert chamfer.diameter_at(6.6) == pytest.approx(7.0)
-    with pytest.raises(SeatworkError, match="transition diameter"):
-        BORE.fillet_chamfer(11)
 
 
 def test_a_pilot_is_the_size_of_the_hole_less_clearance() -> None:

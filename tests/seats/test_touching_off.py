@@ -126,4 +126,3 @@ def test_a_knife_edge_grows_the_hole_to_the_cone_at_the_far_side(
     else:
         assert sheet.far_diameter == 6
         assert sheet.land == pytest.approx(thickness - seat.depth)
-    assert sheet.hole_growth == sheet.far_diameter - 6

@@ -17,7 +17,7 @@ NAMES = {
     "threads": "Thread thread",
     "rivets": "Rivet rivet",
     "sheet_metal": "edge_distances least_thickness",
-    "edges": "angle_tolerance edge_tolerance",
+    "edges": "edge_tolerance",
     "limits": "Limits hole_limits",
     "hexagons": "across_corners",
     "fillets": "fillet_clearance",

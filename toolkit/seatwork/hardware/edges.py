@@ -1,4 +1,4 @@
-"""General tolerances of broken edges and angles, ISO 2768-1."""
+"""General tolerances of broken edges, ISO 2768-1."""
 
 from seatwork.errors import Length, SeatworkError
 from seatwork.hardware.facts import Fact
@@ -35,36 +35,6 @@ def edge_tolerance(leg: float, tolerance_class: str = "m") -> Fact:
     _known(tolerance_class)
     table = "edge_tolerances_iso_2768_1"
     return in_range(table, Length(leg), "tolerance_mm", tolerance_class=tolerance_class)
-
-
-def angle_tolerance(shorter_leg: float, tolerance_class: str = "m") -> Fact:
-    """Return the tolerance of an angle that carries none.
-
-    Parameters
-    ----------
-    shorter_leg : float
-        Shorter leg of the angle [mm], above zero.
-    tolerance_class : {"f", "m", "c", "v"}, optional
-        Class in the title block.
-
-    Returns
-    -------
-    Fact
-        Plus and minus this value [deg].
-
-    Raises
-    ------
-    SeatworkError
-        For another class, or no length.
-
-    Examples
-    --------
-    >>> angle_tolerance(30).value
-    0.5
-    """
-    _known(tolerance_class)
-    table = "angle_tolerances_iso_2768_1"
-    return in_range(table, Length(shorter_leg), "tolerance_deg", tolerance_class=tolerance_class)
 
 
 def _known(tolerance_class: str) -> None:

@@ -13,11 +13,7 @@ from seatwork.rows import short
 
 SIDES = ("", "near", "far", "both", "other")
 SCOPES = ("", "typical", "unless otherwise specified")
-PROCESSES = ("", "drill", "ream", "bore", "punch", "tap drill")
-BOTTOMS = ("", "U", "V", "W")
 HEAD_STATES = ("flush", "flush or below", "flush to below", "flush to proud", "below", "proud")
-TAPS = ("", "taper", "plug", "bottoming")
-CENTER_FORMS = ("", "A", "B", "R")
 FLOOR = "counterbore floor"
 LARGEST_COUNT = 999
 

@@ -65,17 +65,6 @@ class BlindHole:
         """Depth of the tip, from the face [mm]."""
         return self.depth + self.point
 
-    def left_under(self, thickness: float) -> float:
-        """Return the metal left under the point [mm]; below zero the point breaks through.
-
-        Parameters
-        ----------
-        thickness : float
-            Thickness of the part at the hole [mm].
-        """
-        checks.length(thickness, "thickness of the part")
-        return thickness - self.tip_depth
-
 
 def point_length(*, diameter: float, point_angle: float) -> float:
     """Return how long the point of a drill is.

@@ -69,11 +69,6 @@ class CleanUp:
         """Depth below the first touch at which the ring is whole [mm]."""
         return self.highest - self.lowest
 
-    @property
-    def depth_at_axis(self) -> float:
-        """Depth of that cut below the pad's shape at the hole's axis [mm]."""
-        return -self.lowest
-
     @cached_property
     def depths(self) -> "NDArray[np.floating]":
         """Depths below first touch at which one point after the other is cleaned [mm]."""
@@ -145,31 +140,6 @@ class CleanUp:
                 cut=Length(self._cut_below(at, allowance)),
             )
         return left
-
-    def flange_needed(self, least: float, *, at: Place, allowance: float = 0.0) -> float:
-        """Give the thickness a flange needs so that enough is left.
-
-        Parameters
-        ----------
-        least : float
-            Thickness that must be left [mm].
-        at : str
-            Where the flange is measured: "low side", "axis" or "high side".
-        allowance : float
-            Cut further below the lowest place [mm].
-
-        Returns
-        -------
-        float
-            Thickness before the cut, at that place [mm].
-
-        Raises
-        ------
-        SeatworkError
-            If a size is out of range.
-        """
-        checks.length(least, "thickness to be left")
-        return least + self._cut_below(at, allowance)
 
     def _cut_below(self, at: Place, allowance: float) -> float:
         checks.length_or_zero(allowance, "scale allowance")

@@ -62,11 +62,6 @@ class InSheetMetal:
         return self.seat.diameter_at(self.thickness)
 
     @property
-    def hole_growth(self) -> float:
-        """How much wider than the drilled hole the far side has become [mm]."""
-        return self.far_diameter - self.seat.hole_diameter
-
-    @property
     def share(self) -> float:
         """Share of the thickness that the cone takes [-]; 1 or more is a knife edge."""
         return self.seat.depth / self.thickness

@@ -1,6 +1,6 @@
 """The trigonometry of a cone as learners get it wrong; None where no number comes of it."""
 
-from math import cos, radians, sin, tan
+from math import radians, sin, tan
 
 from seatwork.seats.cones import half_tangent
 
@@ -23,11 +23,6 @@ def whole_tangent(included_angle: float) -> float | None:
 def half_sine(included_angle: float) -> float:
     """Return the sine of half the angle, where the tangent belongs."""
     return sin(radians(included_angle / 2))
-
-
-def half_cosine(included_angle: float) -> float:
-    """Return the cosine of half the angle, where the tangent belongs."""
-    return cos(radians(included_angle / 2))
 
 
 def radian_tangent(included_angle: float) -> float | None:
