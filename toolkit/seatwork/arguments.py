@@ -8,7 +8,7 @@ failure is a fault of the package and goes on as it is.
 """
 
 from collections.abc import Callable
-from functools import cache, wraps
+from functools import _lru_cache_wrapper, cache, wraps
 from types import FunctionType
 from typing import Any, TypeVar, cast
 
@@ -28,7 +28,7 @@ def explaining(found: Any) -> Any:
         What a room hands out. A class stays the same; how it is made, and its public methods,
         are wrapped.
     """
-    if isinstance(found, FunctionType):
+    if isinstance(found, FunctionType | _lru_cache_wrapper):
         return _explained_once(found)
     if isinstance(found, type) and not issubclass(found, BaseException):
         _explain_in_class(found)  # type: ignore[arg-type]
@@ -72,9 +72,8 @@ def explained(function: F) -> F:
             raise plain from error
 
     # the wrapper belongs to the module of what it wraps, so that its examples are still run
-    at_home = FunctionType(
-        wrapper.__code__, function.__globals__, function.__name__, None, wrapper.__closure__
-    )
+    home = getattr(function, "__wrapped__", function).__globals__
+    at_home = FunctionType(wrapper.__code__, home, function.__name__, None, wrapper.__closure__)
     return cast(F, wraps(function)(at_home))
 
 

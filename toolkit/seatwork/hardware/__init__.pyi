@@ -10,7 +10,6 @@ from seatwork.hardware.drill_list import Drill as Drill
 from seatwork.hardware.drill_list import drill as drill
 from seatwork.hardware.drill_list import drills as drills
 from seatwork.hardware.drill_list import next_drill as next_drill
-from seatwork.hardware.edges import angle_tolerance as angle_tolerance
 from seatwork.hardware.edges import edge_tolerance as edge_tolerance
 from seatwork.hardware.facts import Fact as Fact
 from seatwork.hardware.fillets import fillet_clearance as fillet_clearance
