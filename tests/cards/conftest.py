@@ -5,7 +5,8 @@ from collections.abc import Callable, Iterator
 
 import pytest
 from seatwork import notes
-from seatwork.cards.pages import Pages
+from seatwork.cards.lettering import as_on_paper
+from seatwork.cards.pages import MARGIN, Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make
 
@@ -13,6 +14,9 @@ FLAT = ("#8-32", "#10-32", "1/4-20", "5/16-18", "3/8-16")
 METRIC = ("M5", "M6", "M8", "M10")
 MATERIALS = ("6061 aluminum", "1018 steel", "gray iron")
 MACHINES = ("bench drill press", "knee mill")
+LEAST_TYPE = 10  # pt
+BESIDE = 0.02  # in; what a letter may stand out of its margin
+FOOT_RIM = 0.25  # in; the line at the foot stands below the margin
 
 
 @pytest.fixture(scope="session")
@@ -72,7 +76,8 @@ def faults() -> Callable[[Pages], list[str]]:
     """Return a function that names every text that is small, clipped or on another one."""
 
     def look(pages: Pages) -> list[str]:
-        return [fault for figure in pages.figures for fault in _faults(figure)]
+        with as_on_paper():
+            return [fault for figure in pages.figures for fault in _faults(figure)]
 
     return look
 
@@ -82,12 +87,15 @@ def _faults(figure: object) -> list[str]:
     texts = [text for text in figure.axes[0].texts if text.get_text().strip()]
     boxes = [(text.get_text(), text.get_window_extent(renderer)) for text in texts]
     wide, high = figure.bbox.width, figure.bbox.height
-    found = [f"small: {text.get_text()}" for text in texts if text.get_fontsize() < 12]
-    rim = 0.25 * figure.dpi
+    found = [f"small: {text.get_text()}" for text in texts if text.get_fontsize() < LEAST_TYPE]
+    rim = (MARGIN - BESIDE) * figure.dpi
     found += [
         f"clipped: {said}"
         for said, box in boxes
-        if box.x0 < rim or box.y0 < rim or box.x1 > wide - rim or box.y1 > high - rim
+        if box.x0 < rim
+        or box.y0 < FOOT_RIM * figure.dpi
+        or box.x1 > wide - rim
+        or box.y1 > high - rim
     ]
     rows = sorted(boxes, key=lambda one: one[1].y0)
     for number, (said, box) in enumerate(rows):

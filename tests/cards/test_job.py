@@ -10,6 +10,7 @@ from seatwork.cards.blocks import VERIFY
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan
+from seatwork.plan.contents import HEADINGS
 from seatwork.shop.house.cautions import closing
 
 pytestmark = pytest.mark.slow
@@ -53,22 +54,19 @@ def assert_same_numbers(plan: Plan) -> None:
     """Hold a card to the screen, both ways."""
     pages = job_card(plan)
     said, shown = card(pages), screen(plan)
-    rules = [f"{rule.name} {rule.shown}" for rule in plan.rules]
-    hazards = [line for page in pages.words for line in page if not line.startswith("[drawing")]
+    words = [line for page in pages.words for line in page if not line.startswith("[drawing")]
     drawing = [line for page in pages.words for line in page if line.startswith("[drawing")]
-    known = numbers([*shown, *rules, plan.callout.text]) | own(pages)
-    known |= numbers([line for line in hazards if line.startswith("•")])
+    questions = [check.question for seat in plan.seats for check in seat.checks]
+    known = numbers([*shown, *questions, plan.callout.text]) | own(pages)
     assert numbers(drawing) <= known
-    assert numbers(hazards) <= known
-    for seat in plan.seats:
-        system = plan.callout.system
-        rows = [*seat.size_rows(system), *seat.stop_rows(system)]
-        rows += [*seat.reading_rows(system), *seat.check_rows()]
-        for row in rows:
-            assert row.label in said
-            assert row.text in said
-        for steps in seat.operation_rows(system):
-            assert all(row.text in said for row in steps)
+    assert numbers(words) <= known
+    for row in plan.rows():
+        if row.kind == "setup":
+            continue  # its parts stand in lines of their own
+        texts = [text for _, text in row.cells if row.kind == "set"] or [row.text]
+        on_the_front = row.kind == "set"
+        checks = dict(row.cells).get("check", "")
+        assert all(text in said for text in texts if not on_the_front or text != checks), row
 
 
 @pytest.mark.parametrize("paper", ["letter", "a4"])
@@ -76,7 +74,7 @@ def assert_same_numbers(plan: Plan) -> None:
 def test_nothing_is_small_clipped_or_overlapping(
     note: str, paper: str, plan_of: Callable[..., Plan], faults: Callable[[Pages], list[str]]
 ) -> None:
-    """Every text is 12 pt or more, off the edge of the paper, and clear of all others."""
+    """Every text is 10 pt or more, off the edge of the paper, and clear of all others."""
     assert faults(job_card(plan_of(note), paper=paper)) == []
 
 
@@ -110,18 +108,24 @@ def test_layout_of_random_plans(
 
 @pytest.mark.parametrize("note", NOTES[:4])
 def test_the_front_holds_what_the_bench_needs(note: str, plan_of: Callable[..., Plan]) -> None:
-    """The first page has drawing, sizes, steps, boxes, cautions, date and signature.
-
-    The rules follow on it, or behind where the steps of a thread fill the page.
-    """
+    """The first page has setup, drawing, sizes, what to set, boxes, date and signature."""
     plan = plan_of(note)
     pages = job_card(plan, date=datetime.date(2026, 3, 5))
     front = "\n".join(pages.words[0])
-    assert "House rules used" in card(pages)
-    wanted = ["[drawing", "Steps", "Measured", "[measured: blank]", "Cautions"]
+    wanted = ["[drawing", "Setup 1 of 1", HEADINGS["set"], "Measured", "[measured: blank]"]
     wanted += ["date 2026-03-05", VERIFY, closing(), "instructor [blank]", plan.callout.text]
     wanted += [row.text for row in plan.seats[0].size_rows(plan.callout.system)]
     assert [words for words in wanted if words not in front] == []
+
+
+@pytest.mark.parametrize("note", NOTES)
+def test_cautions_stand_once_and_are_short(note: str, plan_of: Callable[..., Plan]) -> None:
+    """Each caution of these operations is said once on the card, in under 120 letters."""
+    plan = plan_of(note)
+    said = card(job_card(plan))
+    for row in plan.rows().of("caution"):
+        assert said.count(row.text) == 1
+        assert len(row.text) < 120
 
 
 def test_the_date_is_an_argument(plan_of: Callable[..., Plan]) -> None:

@@ -35,7 +35,7 @@ def test_nothing_is_small_clipped_or_overlapping(
     plan_of: Callable[..., Plan],
     faults: Callable[[Pages], list[str]],
 ) -> None:
-    """Every letter of every sheet is 12 pt or more, on the page and clear of the others."""
+    """Every letter of every sheet is 10 pt or more, on the page and clear of the others."""
     assert faults(SHEETS[name](plan_of(NOTE), paper)) == []
 
 

@@ -1,7 +1,7 @@
 """Blocks that cards share: heading, signature line, boxes for readings, cautions."""
 
 import datetime
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from seatwork.cards.lettering import LEADING, SIZE
 from seatwork.cards.pages import THICK, Pages
@@ -9,7 +9,10 @@ from seatwork.errors import SeatworkError
 from seatwork.shop.house.cautions import Caution, closing
 
 LINE = SIZE * LEADING / 72.0
-BOX, BOX_HIGH = 1.35, 0.32
+BOX, SMALL_BOX, BOX_HIGH = 1.35, 0.62, 0.32
+MOST_BOXES = 4
+STOP_SIZE, HEAVY = 14.0, 3.0
+READ = 10.5
 SIGNATURE = 0.36
 LONGEST_NAME = 200
 Day = datetime.date | str | None
@@ -45,15 +48,15 @@ def named(words: str, what: str) -> str:
     return words
 
 
-def heading(pages: Pages, title: str, *lines: str) -> None:
+def heading(pages: Pages, title: str, *lines: str, size: float = 16.0) -> None:
     """Set a title with a few lines below it and a heavy rule."""
-    pages.text(title, size=16.0, bold=True)
+    pages.text(title, size=size, bold=True)
     for line in lines:
         pages.text(line)
     pages.rule(THICK)
 
 
-def caption(pages: Pages, words: str, *, needs: float = 2 * LINE) -> None:
+def caption(pages: Pages, words: str, *, needs: float = 2 * LINE, size: float = SIZE) -> None:
     """Set the heading of a block, kept with what follows it.
 
     Parameters
@@ -64,10 +67,12 @@ def caption(pages: Pages, words: str, *, needs: float = 2 * LINE) -> None:
         The heading.
     needs : float
         Height that must be left below the heading [in].
+    size : float
+        Type size [pt].
     """
     pages.space(0.06)
     pages.keep_together(LINE + needs)
-    pages.text(words, bold=True)
+    pages.text(words, bold=True, size=size)
 
 
 def sign_here(pages: Pages) -> None:
@@ -87,22 +92,46 @@ def sign_here(pages: Pages) -> None:
     pages.down, pages.floor = kept, top - 0.04
 
 
-def reading_box(pages: Pages, words: str, box: str = "measured") -> None:
-    """Set a line of text with an empty box at the right margin."""
-    wide = pages.room - BOX - 0.15
-    high = max(pages.high(words, room=wide), BOX_HIGH)
+def measured(pages: Pages, words: str, count: int = 1) -> None:
+    """Set a line of text with empty boxes at the right margin, to write what is measured.
+
+    Parameters
+    ----------
+    pages : Pages
+        Where it goes.
+    words : str
+        What is measured, and what it should say.
+    count : int
+        Number of places; a box for each, at most four.
+    """
+    boxes = max(1, min(count, MOST_BOXES))
+    box = BOX if boxes == 1 else SMALL_BOX
+    wide = pages.room - boxes * (box + 0.05) - 0.1
+    high = max(pages.high(words, room=wide, size=READ), BOX_HIGH)
     pages.keep_together(high + 0.06)
     top = pages.down
-    pages.frame(pages.room - BOX, top, BOX, BOX_HIGH)
-    pages.text(words, room=wide)
-    pages.words[-1].append(f"[{box}: blank]")
-    pages.down = top + high + 0.07
+    for number in range(boxes):
+        right = pages.room - (boxes - number) * (box + 0.05) + 0.05
+        pages.frame(right, top, box, BOX_HIGH)
+    pages.text(words, room=wide, size=READ)
+    pages.words[-1].append("[measured: blank]" * boxes)
+    pages.down = top + high + 0.05
 
 
-def in_short(pages: Pages, boxes: Iterable[Caution]) -> None:
-    """Set the cautions in one paragraph: of each its title and its hazard."""
-    caption(pages, "Cautions (in full on a page behind this one)")
-    pages.text(" ".join(f"{box.title}: {box.hazard}" for box in boxes))
+def stop_box(pages: Pages, title: str, lines: Sequence[str]) -> None:
+    """Set what must be settled first in a heavy frame, so that it is seen without a color."""
+    room = pages.room - 0.3
+    high = pages.high(title, size=STOP_SIZE, bold=True, room=room)
+    high += sum(pages.high(line, room=room) for line in lines) + 0.2
+    pages.space(0.05)
+    pages.keep_together(high)
+    top = pages.down
+    pages.frame(0.0, top, pages.room, high, weight=HEAVY)
+    pages.down = top + 0.08
+    pages.text(title, size=STOP_SIZE, bold=True, indent=0.15, room=room)
+    for line in lines:
+        pages.text(line, indent=0.15, room=room)
+    pages.down = top + high + 0.08
 
 
 def in_full(pages: Pages, boxes: Iterable[Caution]) -> None:

@@ -1,7 +1,7 @@
 """Pages of text, pictures and boxes, set one below the other and kept as one PDF.
 
 Every page is black on white, one axes of 1/100 in with its origin at the lower left; no type
-is smaller than 12 pt, and what does not fit goes on to the next page.
+is smaller than 10 pt, and what does not fit goes on to the next page.
 """
 
 import io
@@ -21,7 +21,7 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 
 from seatwork import files
-from seatwork.cards.lettering import LEADING, SIZE, UNITS, broken, em, width, write
+from seatwork.cards.lettering import LEADING, SIZE, UNITS, as_on_paper, broken, em, width, write
 from seatwork.drawings.scene import Drawing
 from seatwork.errors import SeatworkError
 from seatwork.rows import short
@@ -44,6 +44,17 @@ SAID = 3
 
 class Page(Drawing):
     """One page as a notebook shows it."""
+
+    def png(self, scale: float = 1.0) -> bytes:
+        """Draw the page; its lines are as long as on paper.
+
+        Parameters
+        ----------
+        scale : float
+            Pixels of the picture per pixel of the figure's own size [-], 0.25 to 4.
+        """
+        with as_on_paper():
+            return Drawing.png(self, scale)
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
         return {"text/plain": self.text, "text/markdown": self.markdown(colors=GRAYS)}
@@ -153,7 +164,7 @@ class Pages:
         words : str
             What it says; it may hold hole signs.
         size : float
-            Type size, 12 at least [pt].
+            Type size, 10 at least [pt].
         bold : bool
             Whether it is bold.
         indent : float
@@ -211,11 +222,13 @@ class Pages:
         up = [(self.height - y) * UNITS for y in (y0, y1)]
         self.axes.add_artist(Line2D(across, up, color="black", linewidth=weight))
 
-    def frame(self, right: float, down: float, wide: float, high: float) -> None:
+    def frame(
+        self, right: float, down: float, wide: float, high: float, *, weight: float = THICK
+    ) -> None:
         """Draw an empty box; its upper left corner is at the spot [in]."""
         corner = ((MARGIN + right) * UNITS, (self.height - down - high) * UNITS)
         sides = (wide * UNITS, high * UNITS)
-        self.axes.add_artist(Rectangle(corner, *sides, fill=False, linewidth=THICK))
+        self.axes.add_artist(Rectangle(corner, *sides, fill=False, linewidth=weight))
 
     def box(self, label: str, unit: str = "", *, width: float = 2.4, height: float = 0.4) -> None:
         """Set an empty box to write in, with what goes in before it and its unit behind."""
@@ -319,7 +332,8 @@ class Pages:
         """
         out = io.BytesIO()
         facts = {"Software": None}
-        self.figures[page].savefig(out, format="png", dpi=dpi, metadata=facts)
+        with as_on_paper():
+            self.figures[page].savefig(out, format="png", dpi=dpi, metadata=facts)
         return out.getvalue()
 
     def page(self, number: int = 0) -> Page:

@@ -2,13 +2,14 @@
 
 from collections.abc import Callable, Iterable, Mapping
 
-from seatwork.cards.blocks import Day, caption, heading, in_full, named, sign_here, written
+from seatwork.cards.blocks import Day, caption, heading, named, sign_here, stop_box, written
+from seatwork.cards.front import to_settle
 from seatwork.cards.job import add_cards
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, SeatPlan
+from seatwork.plan.contents import HEADINGS
 from seatwork.plan.rows import show_limits
-from seatwork.shop.house.cautions import cautions
 from seatwork.units import show_spindle
 
 HEAD = ("feature", "seat", "diameter, depth", "cutter", "spindle")
@@ -25,7 +26,7 @@ def part_card(
     left_out: Iterable[str] = (),
     progress: Callable[[int], None] | None = None,
 ) -> Pages:
-    """Set a whole part: a summary, a card for each seat, the cautions once.
+    """Set a whole part: what to ask first, a summary, a card for each setup of each feature.
 
     Parameters
     ----------
@@ -58,17 +59,15 @@ def part_card(
     pages = Pages(paper, foot=f"Part card {name}")
     heading(pages, f"Part card: {name}", f"{len(plans)} features, {written(date)}")
     sign_here(pages)
+    _asked(pages, plans, tuple(left_out))
     _summary(pages, plans)
     _tools(pages, plans)
-    _asked(pages, plans, tuple(left_out))
     for number, (feature, plan) in enumerate(plans.items(), 1):
         if plan.seats:
             pages.new_page()
             add_cards(pages, plan, date=date, name=feature)
         if progress:
             progress(number)
-    names = dict.fromkeys(caution for plan in plans.values() for caution in plan.cautions)
-    in_full(pages, cautions(*names))
     return pages
 
 
@@ -109,10 +108,8 @@ def _tools(pages: Pages, plans: Mapping[str, Plan]) -> None:
 
 
 def _asked(pages: Pages, plans: Mapping[str, Plan], left_out: tuple[str, ...]) -> None:
-    asked = [f"{name}: {q}" for name, plan in plans.items() for q in plan.questions]
-    if asked or left_out:
-        caption(pages, "Ask before cutting")
-    for sentence in asked:
-        pages.text(sentence)
-    for sentence in left_out:
-        pages.text(f"Left out: {sentence}")
+    """Set what must be settled before anything else on the page."""
+    lines = [f"{name}, {line}" for name, plan in plans.items() for line in to_settle(plan)]
+    lines += [f"Left out: {sentence}" for sentence in left_out]
+    if lines:
+        stop_box(pages, HEADINGS["stop"], lines)

@@ -1,5 +1,6 @@
 """A seat in section, drawn to a standard scale, with the bar that proves the scale."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
@@ -9,13 +10,13 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon, Rectangle
 
 from seatwork.cards.lettering import SIZE, UNITS, width, write
+from seatwork.cards.section import Face, Shown
 from seatwork.drawings import profiles
-from seatwork.drawings.linework import Linework, Points, joined, linework_patches
+from seatwork.drawings.linework import Linework, joined, linework_patches
 from seatwork.drawings.metal import BELOW_BREAK, Window, draw_metal
 from seatwork.drawings.style import CENTER_DASHES, PALETTES, POINTS, Sizes, Style
 from seatwork.errors import SeatworkError
 from seatwork.quantities import INCH
-from seatwork.seats import Counterbore, Countersink
 from seatwork.units import show_angle, show_length, show_number
 
 SCALES = (20.0, 10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1)
@@ -30,34 +31,19 @@ BARS = {
     "metric": (0.5, 1, 2, 5, 10, 20, 50),
     "inch": tuple(INCH * part for part in (0.025, 0.05, 0.1, 0.25, 0.5, 1.0, 2.0)),
 }
-SIDE = 118.0
+SIDE = 132.0
 ABOVE, BELOW = 68.0, 66.0
 PLATE = 34.0
 RISE = 26.0
+LOW, HIGH = 2.3, 3.1
+"""Height of a section of one seat, and of one that shows the part to its other end [in]."""
 
+OTHER_FACE = 92.0
+"""Below the other face: what is dimensioned there, and the scale bar [page units]."""
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Shown:
-    """What the section shows.
-
-    Parameters
-    ----------
-    diameter, hole_diameter, depth : float
-        Sizes drawn [mm]; diameter and depth are those of a plain hole where there is no seat.
-    wall : ndarray
-        Outline right of the axis, from the face down, its last corner at any depth [mm].
-    cone : Countersink or None
-        Cone whose included angle is dimensioned.
-    dimensioned : bool
-        Whether diameter and depth are written on it.
-    """
-
-    diameter: float
-    hole_diameter: float
-    depth: float
-    wall: Points
-    cone: Countersink | None = None
-    dimensioned: bool = True
+TAIL = 20.0
+LAND_ROOM = 60.0
+"""Least height between two seats for an arrow to the hole [page units]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,33 +56,10 @@ class Place:
     high: float
 
 
-def of_countersink(seat: Countersink) -> Shown:
-    """Return what to show of a countersink."""
-    return Shown(
-        diameter=seat.diameter,
-        hole_diameter=seat.hole_diameter,
-        depth=seat.depth,
-        wall=profiles.countersink_wall(seat, -2 * seat.depth),
-        cone=seat,
-    )
-
-
-def of_counterbore(seat: Counterbore, *, dimensioned: bool = True) -> Shown:
-    """Return what to show of a counterbore."""
-    return Shown(
-        diameter=seat.diameter,
-        hole_diameter=seat.hole_diameter,
-        depth=seat.depth,
-        wall=profiles.counterbore_wall(seat, -2 * seat.depth),
-        dimensioned=dimensioned,
-    )
-
-
-def of_hole(diameter: float) -> Shown:
-    """Return what to show of a plain hole [mm]."""
-    half = diameter / 2
-    wall = np.array([(half, 0.0), (half, -diameter)])
-    return Shown(diameter=diameter, hole_diameter=diameter, depth=0.0, wall=wall, dimensioned=False)
+def height(shown: Shown) -> float:
+    """Return the height that a section takes on the card [in]."""
+    deep = shown.thickness is not None or shown.blind
+    return HIGH if deep else LOW
 
 
 def pick_scale(shown: Shown, place: Place) -> float:
@@ -108,7 +71,8 @@ def pick_scale(shown: Shown, place: Place) -> float:
         If the seat is too large for the smallest scale.
     """
     wide = (place.wide - SIDE - 2 * PLATE) / MM
-    deep = (place.high - ABOVE - BELOW - RISE) / MM
+    rest = OTHER_FACE if shown.thickness is not None else BELOW + RISE
+    deep = (place.high - ABOVE - rest) / MM
     for scale in SCALES:
         if shown.diameter * scale <= wide and shown.depth * scale <= deep:
             return scale
@@ -117,7 +81,7 @@ def pick_scale(shown: Shown, place: Place) -> float:
     )
 
 
-def draw(axes: Axes, place: Place, shown: Shown, system: str) -> str:
+def draw(axes: Axes, place: Place, shown: Shown, system: str) -> tuple[str, float]:
     """Draw the section to scale, dimensioned, with its scale bar.
 
     Parameters
@@ -135,69 +99,142 @@ def draw(axes: Axes, place: Place, shown: Shown, system: str) -> str:
     -------
     str
         What is written on it.
+    float
+        How high it came out [page units].
     """
     scale = pick_scale(shown, place)
-    half = min((place.wide - SIDE) / 2, shown.diameter * scale * MM / 2 + 2.2 * PLATE)
-    window = Window(
-        axis=place.left + 6.0 + half,
-        face=place.top - ABOVE,
-        left=place.left + 6.0,
-        right=place.left + 6.0 + 2 * half,
-        bottom=place.top - place.high + BELOW,
-        scale=scale * MM,
-    )
-    draw_metal(axes, PRINT, window)
+    window = _window(place, shown, scale)
+    whole = shown.thickness is not None
+    draw_metal(axes, PRINT, window, whole=whole)
     _edges(axes, shown, window)
     work = Linework(PRINT.sizes)
-    said = [*_dimensions(axes, work, shown, window, system), _bar(axes, window, scale, system)]
+    told = [*_dimensions(axes, work, shown, window, system)]
+    low = window.bottom - (OTHER_FACE if whole else BELOW) + 6.0
+    told.append(_bar(axes, window, low, scale, system, shown.to_scale))
     for patch, path in zip(linework_patches(axes, PRINT), (work.lines, work.heads), strict=True):
         patch.set_path(path)
         patch.set_zorder(6.0)
-    return "; ".join(said)
+    return "; ".join(told), place.top - low + 6.0
+
+
+def _window(place: Place, shown: Shown, scale: float) -> Window:
+    half = min((place.wide - SIDE) / 2, shown.diameter * scale * MM / 2 + 2.2 * PLATE)
+    face = place.top - ABOVE
+    bottom = place.top - place.high + BELOW
+    if shown.thickness is not None:
+        bottom = face - shown.thickness * scale * MM
+    return Window(
+        axis=place.left + 6.0 + half,
+        face=face,
+        left=place.left + 6.0,
+        right=place.left + 6.0 + 2 * half,
+        bottom=bottom,
+        scale=scale * MM,
+    )
 
 
 def _edges(axes: Axes, shown: Shown, window: Window) -> None:
     """Cut the hole out of the metal and draw every visible edge."""
-    wall = shown.wall.copy()
-    wall[-1, 1] = window.deepest - BELOW_BREAK / window.scale
-    opening = window.to_page(profiles.whole(wall))
-    axes.add_artist(Polygon(opening, facecolor="white", linewidth=0, zorder=2.0))
-    wall[-1, 1] = window.deepest
+    wall, opening = shown.wall.copy(), shown.wall.copy()
+    if shown.thickness is None and not shown.blind:
+        wall[-1, 1] = window.deepest
+        opening[-1, 1] = window.deepest - BELOW_BREAK / window.scale
+    hole = window.to_page(profiles.whole(opening))
+    axes.add_artist(Polygon(hole, facecolor="white", linewidth=0, zorder=2.0))
     across = [np.array([(-x, y), (x, y)]) for x, y in shown.wall[1:-1] if y < 0.0]
     lines = [window.to_page(line) for line in (*profiles.left_and_right(wall), *across)]
-    face = np.array([(window.left, window.face), (window.right, window.face)])
+    lines += [np.array([(window.left, y), (window.right, y)]) for y in _faces(shown, window)]
     edge = PRINT.sizes.edge * POINTS
-    axes.add_artist(Line2D(*joined([*lines, face]).T, color="black", linewidth=edge, zorder=2.5))
+    axes.add_artist(Line2D(*joined(lines).T, color="black", linewidth=edge, zorder=2.5))
+    thin: dict[str, Any] = {"color": "black", "linewidth": PRINT.sizes.thin * POINTS}
     middle = np.array([(window.axis, window.face + 14), (window.axis, window.bottom - 10)])
-    thin: dict[str, Any] = {"linewidth": PRINT.sizes.thin * POINTS, "linestyle": CENTER_DASHES}
-    axes.add_artist(Line2D(*middle.T, color="black", zorder=3.5, **thin))
+    axes.add_artist(Line2D(*middle.T, linestyle=CENTER_DASHES, zorder=3.5, **thin))
+    if shown.thread is not None:
+        for line in _thread(shown.thread, shown, window):
+            axes.add_artist(Line2D(*line.T, zorder=2.4, **thin))
 
 
-def _dimensions(axes: Axes, work: Linework, shown: Shown, window: Window, system: str) -> list[str]:
-    said = [_hole(axes, work, shown, window, system)]
-    if not shown.dimensioned:
-        return said
-    return [*said, *_seat(axes, work, shown, window, system)]
+def _faces(shown: Shown, window: Window) -> tuple[float, ...]:
+    return (window.face, window.bottom) if shown.thickness is not None else (window.face,)
 
 
-def _seat(axes: Axes, work: Linework, shown: Shown, window: Window, system: str) -> list[str]:
-    line = window.face + 34.0
-    ends = [window.spot(side * shown.diameter / 2, 0.0) for side in (-1, 1)]
-    for end in ends:
-        work.extension(end, (end[0], line))
-    work.dimension(*((x, line) for x, _ in ends))
-    across = f"⌀ {show_length(shown.diameter, system)}"
-    if shown.cone is not None:
-        across += f" X {show_angle(shown.cone.included_angle)}"
-    _middled(axes, window.axis, line + 9.0, across, left=window.left)
-    floor = window.spot(shown.hole_diameter / 2, -shown.depth)
-    beside = window.right + 16.0
-    work.extension((window.right, window.face), (beside, window.face))
-    work.extension(floor, (beside, floor[1]))
-    work.dimension((beside, floor[1]), (beside, window.face))
-    deep = f"↧ {show_length(shown.depth, system)}"
-    write(axes, beside + 9.0, (window.face + floor[1]) / 2 - 5.0, deep)
-    return [across, deep]
+def _thread(
+    thread: tuple[float, float, float], shown: Shown, window: Window
+) -> Iterator[profiles.Points]:
+    """Yield a thread as drawings show it cut: thin lines at the major diameter, and its end."""
+    major, start, end = thread
+    deep = -end if shown.blind else window.deepest
+    for side in (-major / 2, major / 2):
+        yield window.to_page(np.array([(side, -start), (side, deep)]))
+        if shown.blind:
+            inner = np.copysign(shown.hole_diameter / 2, side)
+            yield window.to_page(np.array([(inner, deep), (side, deep)]))
+
+
+def _dimensions(
+    axes: Axes, work: Linework, shown: Shown, window: Window, system: str
+) -> Iterator[str]:
+    faces = ((shown.upper, window.face, 1.0), (shown.lower, window.bottom, -1.0))
+    for face, height, up in faces:
+        if face is not None and face.dimensioned:
+            yield from _seat(axes, work, face, window, system, height, up)
+    if shown.thickness is None:
+        yield _hole(axes, work, shown, window, system)
+    elif (land := _land(shown, window)) is not None:
+        yield _pointed_at(axes, work, shown, window, system, land)
+
+
+def _seat(
+    axes: Axes, work: Linework, face: Face, window: Window, system: str, height: float, up: float
+) -> Iterator[str]:
+    """Dimension the seat at one face: across beyond the face, its depth to the right."""
+    line = height + up * 34.0
+    half = face.diameter / 2 * window.scale
+    for x in (window.axis - half, window.axis + half):
+        work.extension((x, height), (x, line))
+    work.dimension((window.axis - half, line), (window.axis + half, line))
+    across = f"⌀ {show_length(face.diameter, system)}"
+    if face.angle is not None:
+        across += f" X {show_angle(face.angle)}"
+    _middled(axes, window.axis, line + (12.0 if up > 0 else -28.0), across, left=window.left)
+    floor, beside = height - up * face.depth * window.scale, window.right + 16.0
+    work.extension((window.right, height), (beside, height))
+    work.extension((window.axis + half, floor), (beside, floor))
+    _deep(work, beside, height, floor, up)
+    deep = f"↧ {show_length(face.depth, system)}"
+    write(axes, beside + 9.0, (height + floor) / 2 - 5.0, deep)
+    yield from (across, deep)
+
+
+def _deep(work: Linework, x: float, height: float, floor: float, up: float) -> None:
+    """Dimension a depth; arrows that have no room come from outside, and not far."""
+    if abs(height - floor) > 3.0 * PRINT.sizes.arrow:
+        work.dimension((x, floor), (x, height))
+        return
+    for tip, away in ((height, up), (floor, -up)):
+        work.line((x, tip + away * TAIL), (x, tip + away * 0.6 * PRINT.sizes.arrow))
+        work.head((x, tip), (0.0, -away))
+
+
+def _land(shown: Shown, window: Window) -> float | None:
+    """Return the height of the middle between two seats; None where a word has no room."""
+    assert shown.thickness is not None
+    above = shown.upper.depth if shown.upper else 0.0
+    below = shown.thickness - (shown.lower.depth if shown.lower else 0.0)
+    room = (below - above) * window.scale
+    return window.face - (above + below) / 2 * window.scale if room > LAND_ROOM else None
+
+
+def _pointed_at(
+    axes: Axes, work: Linework, shown: Shown, window: Window, system: str, height: float
+) -> str:
+    """Point at the wall of the hole between two seats."""
+    beside = window.right + 25.0
+    wall = window.axis + shown.hole_diameter / 2 * window.scale
+    work.leader((beside - 3.0, height), (wall, height))
+    text = f"⌀ {show_length(shown.hole_diameter, system)}"
+    write(axes, beside, height - 5.0, text)
+    return f"hole {text}"
 
 
 def _hole(axes: Axes, work: Linework, shown: Shown, window: Window, system: str) -> str:
@@ -206,11 +243,11 @@ def _hole(axes: Axes, work: Linework, shown: Shown, window: Window, system: str)
     for end in ends:
         work.extension(end, (end[0], line))
     work.dimension(*((x, line) for x, _ in ends))
-    said = f"hole ⌀ {show_length(shown.hole_diameter, system)}"
+    text = f"hole ⌀ {show_length(shown.hole_diameter, system)}"
     half = shown.hole_diameter / 2 * window.scale
     right = window.axis + half + (10.0 if 2 * half > 3 * PRINT.sizes.arrow else 30.0)
-    write(axes, right, line - 5.0, said)
-    return said
+    write(axes, right, line - 5.0, text)
+    return text
 
 
 def _middled(axes: Axes, x: float, y: float, words: str, *, left: float) -> None:
@@ -218,11 +255,11 @@ def _middled(axes: Axes, x: float, y: float, words: str, *, left: float) -> None
     write(axes, start, y, words)
 
 
-def _bar(axes: Axes, window: Window, scale: float, system: str) -> str:
+def _bar(axes: Axes, window: Window, low: float, scale: float, system: str, to_scale: bool) -> str:
     """Draw the scale bar: a round length of the part, half of it filled."""
     fits = [length for length in BARS[system] if length * window.scale <= 120.0]
     length = fits[-1] if fits else BARS[system][0]
-    long, low = length * window.scale, window.bottom - BELOW + 6.0
+    long = length * window.scale
     for start, color in ((0.0, "black"), (0.5, "white")):
         corner = (window.left + start * long, low)
         half = Rectangle(corner, long / 2, 9.0, facecolor=color, edgecolor="black", linewidth=0.8)
@@ -231,6 +268,8 @@ def _bar(axes: Axes, window: Window, scale: float, system: str) -> str:
     ratio = f"{scale:g}:1" if scale >= 1 else f"1:{1 / scale:g}"
     unit_name = "in" if system == "inch" else "mm"
     shown = show_number(length / INCH if system == "inch" else length, 3)
-    said = f"{shown} {unit_name}, scale {ratio}"
-    write(axes, window.left + long + 8.0, low, said)
-    return said
+    text = f"{shown} {unit_name}, scale {ratio}"
+    if not to_scale:
+        text += "; thickness as it comes"
+    write(axes, window.left + long + 8.0, low, text)
+    return text

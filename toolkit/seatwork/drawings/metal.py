@@ -56,7 +56,9 @@ class Window:
         return (self.bottom - self.face) / self.scale
 
 
-def draw_metal(axes: Axes, style: Style, window: Window, *, clip: Patch | None = None) -> None:
+def draw_metal(
+    axes: Axes, style: Style, window: Window, *, clip: Patch | None = None, whole: bool = False
+) -> None:
     """Draw a hatched plate once, below everything that moves.
 
     Parameters
@@ -69,8 +71,10 @@ def draw_metal(axes: Axes, style: Style, window: Window, *, clip: Patch | None =
         Where the plate lies.
     clip : matplotlib.patches.Patch, optional
         Border that cuts the view off; without it the plate ends in break lines.
+    whole : bool
+        Whether the bottom edge is the other face of the part, and no break.
     """
-    outline = _broken_outline(window)
+    outline = _broken_outline(window, flat=whole)
     fill = Polygon(outline, facecolor=style.colors.metal, linewidth=0, zorder=1.0)
     thin: dict[str, Any] = {"linewidth": style.sizes.thin * POINTS, "solid_capstyle": "butt"}
     hatch = Line2D(*hatching(window, style.sizes.hatch).T, color=style.colors.hatch, **thin)
@@ -83,6 +87,8 @@ def draw_metal(axes: Axes, style: Style, window: Window, *, clip: Patch | None =
         return
     sides = joined([outline[: len(outline) // 3], outline[-len(outline) // 3 :]])
     axes.add_artist(Line2D(*sides.T, color=style.colors.ink, zorder=1.2, **thin))
+    if whole:
+        return
     for artist in _skirt(style, window, thin):
         axes.add_artist(artist)
 
@@ -92,10 +98,11 @@ def _wave(start: float, end: float, steps: int = 61) -> tuple[Points, Points]:
     return along, WAVE * np.sin(2 * np.pi * (along - start) / LENGTH)
 
 
-def _broken_outline(window: Window) -> Points:
-    """Three broken sides of the plate: down on the left, along the bottom, up on the right."""
+def _broken_outline(window: Window, *, flat: bool = False) -> Points:
+    """Three sides of the plate, broken unless `flat` below: left, along the bottom, right."""
     down, left = _wave(window.face, window.bottom)
     along, floor = _wave(window.left, window.right)
+    floor = np.zeros_like(floor) if flat else floor
     sides = [
         np.column_stack([window.left + left, down]),
         np.column_stack([along, window.bottom + floor]),

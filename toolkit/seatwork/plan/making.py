@@ -21,6 +21,7 @@ from seatwork.plan.resolving import screw_for, stated
 from seatwork.plan.sentences import shower
 from seatwork.plan.setups import setups_of
 from seatwork.plan.sides import by_side
+from seatwork.plan.spots import at_spots, numbered
 from seatwork.plan.threads import label
 from seatwork.plan.wear import wear_of
 from seatwork.seats.spotfaces import STEEPEST
@@ -103,14 +104,11 @@ def make_plan(
         slope=_sloped(slope),
         **{name: _known(name, size) for name, size in sizes.items()},
     )
-    seats = with_beside(
-        callout,
-        [
-            _looked_over(seat, order)
-            for group, wanted in zip(groups, screws, strict=True)
-            for seat in _group(group, wanted, order)
-        ],
-    )
+    found = [
+        at_spots(_group(group, wanted, order), group[0].count)
+        for group, wanted in zip(groups, screws, strict=True)
+    ]
+    seats = with_beside(callout, [_looked_over(seat, order) for seat in numbered(found)])
     by_feature = [one for group, one in zip(groups, screws, strict=True) for _ in group]
     assumptions = assumptions_of(callout, by_feature)
     return Plan(
@@ -123,6 +121,7 @@ def make_plan(
         questions=questions_of(callout, by_feature, seats),
         cautions=_cautions(seats, order),
         rules=rules_of(seats, assumptions, shop.rules),
+        thickness=order.thickness,
     )
 
 

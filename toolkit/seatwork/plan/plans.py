@@ -51,6 +51,8 @@ class SeatPlan(Shown):
         Screw length, setting on scrap and the like.
     side : str
         near, far, back or both, where the note says it; back is cut from the near side.
+    spot : int
+        Which holes of the note it lies at, from 0; seats on one hole have the same.
     """
 
     title: str
@@ -66,6 +68,7 @@ class SeatPlan(Shown):
     outlook: str = ""
     advice: tuple[str, ...] = ()
     side: str = ""
+    spot: int = 0
 
     def _line(self) -> str:
         return f"{self.count} x {self.title}: {_outcome(self.checks)}"
@@ -159,6 +162,8 @@ class Plan(Shown):
         Names of the cautions that belong to these operations.
     rules : tuple of Rule
         Every house rule that a size, a speed or a check rests on, as in force.
+    thickness : float or None
+        Of the part at the hole, where it was given [mm].
     """
 
     callout: Callout
@@ -170,6 +175,7 @@ class Plan(Shown):
     questions: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     rules: tuple[Rule, ...] = ()
+    thickness: float | None = None
 
     card = door("seatwork.cards:job_card")
     inspect = door("seatwork.inspection:inspect_parts")

@@ -294,6 +294,8 @@ class Setup:
         Where zero is, across and in depth.
     steps : tuple of str
         What is done in it, in order.
+    far_up : bool
+        Whether the far face is up, or the far end out.
     """
 
     face: str
@@ -301,6 +303,7 @@ class Setup:
     under: str
     zero: str
     steps: tuple[str, ...]
+    far_up: bool = False
 
     def __repr__(self) -> str:
         return f"<Setup {self.face}: {short(', '.join(self.steps), 80)}>"

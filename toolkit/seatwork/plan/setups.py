@@ -59,9 +59,22 @@ def setups_of(seats: Sequence[SeatPlan], order: Order) -> tuple[Setup, ...]:
 
 def _steps(seat: SeatPlan, *, turned: bool) -> Iterator[str]:
     """Yield the operations of a seat before the part is turned over, or after."""
+    at = before_turning(seat)
+    yield from (step.name for step in (seat.operations[at:] if turned else seat.operations[:at]))
+
+
+def before_turning(seat: SeatPlan) -> int:
+    """Return how many operations of a seat come before the part is turned over.
+
+    Parameters
+    ----------
+    seat : SeatPlan
+        Of a plan; none of them come before where another seat of it has turned the part.
+    """
     names = [step.name for step in seat.operations]
-    at = names.index(TURN) if TURN in names else (len(names) if not _far(seat) else 0)
-    yield from names[at:] if turned else names[:at]
+    if TURN in names:
+        return names.index(TURN)
+    return 0 if _far(seat) else len(names)
 
 
 def _far(seat: SeatPlan) -> bool:
@@ -83,6 +96,7 @@ def _setup(
         under=_under(seats, ends=ends, turned=turned),
         zero=ANEW[kind] if turned else _zero(kind, seats),
         steps=steps,
+        far_up=turned or mirrored,
     )
 
 
