@@ -19,7 +19,7 @@ LOOKS = {
 STATES: dict[str, dict[str, dict]] = {
     "which_seat": {
         "opened": {"opened": True},
-        "flat": {"part": "hopper plate, #10 flat head screw", "opened": True},
+        "flat": {"screw": "#10-24 flat head machine screw", "opened": True},
     },
     "gaging": {
         "balls": {"shown": True},

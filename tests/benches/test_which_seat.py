@@ -4,31 +4,47 @@ import itertools
 
 import pytest
 from seatwork import benches
-from seatwork.benches.bank.which_seat_bench import (
-    BAR,
-    HOPPER,
-    MADE,
-    MILLED,
-    PAD,
+from seatwork.benches.bank.which_seat_sums import (
+    FLAT,
+    ROUGH,
     SEATS,
-    TAPPED,
-    case,
+    SINK,
+    STAND,
+    THREAD,
+    asked_of,
+    screws,
 )
+from seatwork.benches.bank.which_seat_sums import case as case_of
 from seatwork.drawings.scene import Look, Scene
 from seatwork.errors import SeatworkError
 from seatwork.live.picture import LivePicture
 from seatwork.seats import Head, fit
 
 INCH = 25.4
-ANSWERS = {
-    PAD: "spotface",
-    BAR: "counterbore",
-    HOPPER: "countersink",
-    TAPPED: "chamfer",
-    MILLED: "chamfer",
-}
-"""Common practice, no source: rough pads are spot-faced, socket heads counterbored, flat heads
-countersunk, holes chamfered before the tap; a milled face is a seat already."""
+PAD = {"screw": "1/2-13 hex cap", "face": ROUGH, "wish": STAND}
+BAR = {"screw": "3/8-16 SHCS", "face": FLAT, "wish": SINK}
+HOPPER = {"screw": "#10-24 flat head machine screw", "face": FLAT, "wish": SINK}
+TAPPED = {"screw": "1/4-20 hex cap", "face": FLAT, "wish": THREAD}
+MILLED = {"screw": "1/2-13 hex cap", "face": FLAT, "wish": STAND}
+ANSWERS = (
+    (PAD, "spotface"),
+    (BAR, "counterbore"),
+    (HOPPER, "countersink"),
+    (TAPPED, "chamfer"),
+    (MILLED, "chamfer"),
+    ({"screw": "M6 csk socket", "face": ROUGH, "wish": STAND}, "countersink"),
+    ({"screw": "M8 SHCS", "face": ROUGH, "wish": STAND}, "spotface"),
+    ({"screw": "M18 hex", "face": FLAT, "wish": SINK}, "counterbore"),
+)
+"""Common practice, no source: rough pads are spot-faced, heads that are flat below and must not
+stand proud counterbored, flat heads countersunk, holes chamfered before the tap; a milled face is
+a seat already."""
+PARTS = [part for part, _ in ANSWERS]
+
+
+def case(part):
+    """Give the case of a screw, a face and what is wanted."""
+    return case_of(asked_of(part["screw"]), part["face"], part["wish"])
 
 
 def words(bench):
@@ -36,10 +52,10 @@ def words(bench):
     return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
 
 
-@pytest.mark.parametrize("part", list(MADE))
+@pytest.mark.parametrize("part", PARTS)
 def test_it_opens_as_a_question(part):
     """Before the answer is asked for, neither picture, text, readouts nor sources give it."""
-    bench = benches.which_seat(part=part)
+    bench = benches.which_seat(**part)
     told = f"{words(bench)} {bench.text} {bench.readouts()} {bench.sources(bench.result)}"
     assert "Which of the four seats does it want?" in told
     assert "yes" not in told
@@ -48,10 +64,10 @@ def test_it_opens_as_a_question(part):
         assert seat in told.lower()
 
 
-@pytest.mark.parametrize(("part", "answer"), ANSWERS.items())
+@pytest.mark.parametrize(("part", "answer"), ANSWERS)
 def test_the_answer_and_why_not_the_others(part, answer):
     """The answer is that of shop practice, and each of the other three has its reason."""
-    bench = benches.which_seat(part=part, opened=True)
+    bench = benches.which_seat(**part, opened=True)
     assert bench.result.case.answer == answer
     assert bench.text.count(": yes.") == 1
     assert bench.text.count(": no.") == 3
@@ -86,15 +102,27 @@ def test_the_heads_go_into_their_seats():
 
 
 def test_another_part_is_another_question():
-    """Picking another part hides the answer again."""
+    """Picking another screw, face or wish hides the answer again."""
     bench = benches.which_seat(opened=True)
-    assert bench.set(part=BAR).values["opened"] is False
-    assert bench.reset().values == {"part": PAD, "opened": True}
+    for name, value in BAR.items():
+        assert bench.set(opened=True).set(**{name: value}).values["opened"] is False
+    assert bench.reset().values == PAD | {"opened": True}
+
+
+def test_the_list_of_screws_is_the_shops() -> None:
+    """The menu names each screw of the list of jobs once; any other may be typed."""
+    assert len(set(screws())) == len(screws()) > 5
+    with pytest.raises(SeatworkError, match="measure the head across"):
+        benches.which_seat(screw="M8 button head")
+    with pytest.raises(SeatworkError, match="names no screw"):
+        benches.which_seat(screw="edges of the holes (guard)")
+    with pytest.raises(SeatworkError, match="coarse or fine"):
+        benches.which_seat(screw="3/8 hex cap", wish=THREAD)
 
 
 @pytest.mark.parametrize(
     ("given", "sentence"),
-    [({"part": "<b>crank</b>"}, "no such choice"), ({"opened": 1}, "on or off")],
+    [({"screw": "<b>crank</b>"}, "no such job"), ({"opened": 1}, "on or off")],
 )
 def test_errors_are_sentences_and_change_nothing(given, sentence):
     """What is no part or no switch is told in a sentence; the bench stays as it was."""
@@ -107,7 +135,7 @@ def test_errors_are_sentences_and_change_nothing(given, sentence):
 
 def test_the_text_carries_every_number():
     """The text twin and the readouts have every size in both systems; sources name documents."""
-    bench = benches.which_seat(part=BAR, opened=True)
+    bench = benches.which_seat(**BAR, opened=True)
     rows = [text for _, text in bench.readouts()]
     for number in ("0.625 in (15.88 mm)", "0.385 in (9.78 mm)", "0.406 in (10.32 mm)"):
         assert number in bench.text
@@ -119,7 +147,7 @@ def test_the_text_carries_every_number():
 
 def test_code_rebuilds_it():
     """The line that code() gives makes a bench with the same values and the same text."""
-    bench = benches.which_seat(part=HOPPER, opened=True).use("metric")
+    bench = benches.which_seat(**HOPPER, opened=True).use("metric")
     again = eval(bench.code(), {"benches": benches})
     assert again.values == bench.values
     assert again.text == bench.text
@@ -130,8 +158,8 @@ def test_code_rebuilds_it():
 def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
     """Over all parts, asked and answered, all words stand clear, whole and complete."""
     found = []
-    for part, opened in itertools.product(MADE, (False, True)):
-        bench = benches.which_seat(part=part, opened=opened)
+    for part, opened in itertools.product(PARTS, (False, True)):
+        bench = benches.which_seat(**part, opened=opened)
         drawing = bench.scene(bench.result, look).draw()
         found += [f"{part}: {fault}" for fault in drawing_faults(drawing)]
         last = "chamfer" if not opened else list(bench.result.case.why.values())[-1].split()[-1]

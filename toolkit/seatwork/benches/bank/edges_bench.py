@@ -5,11 +5,19 @@ from dataclasses import dataclass
 from typing import Any, ClassVar
 
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.build.controls import Choice, Control, Number, Switch
+from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
-from seatwork.benches.build.sourced import rule_line
+from seatwork.benches.build.part_sizes import (
+    left_under,
+    plate_line,
+    plate_of,
+    plate_size,
+    seat_size,
+)
+from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.edges_view import EdgesView, TwoReadings
 from seatwork.drawings.rim_view import AllRound, RimView
+from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.quantities import INCH
 from seatwork.seats import Chamfer
 from seatwork.seats.rims import Rim, rim
@@ -44,6 +52,7 @@ CAPTIONS = {
     SHAFT: "the shaft runs up and down",
     BORE: "the bore runs up and down",
 }
+FIRST = "1/4 flat head 82° (frame)"
 POINTS = 72
 """Directions worked out round the hole: every five degrees."""
 
@@ -68,6 +77,10 @@ class Edge:
         The first reading, all round on that face.
     all_round : bool
         Whether it is shown all round.
+    thickness : float
+        Of the plate [mm].
+    job : Job
+        What the hole is for.
     """
 
     along_face: Chamfer
@@ -80,6 +93,8 @@ class Edge:
     round_diameter: float
     rim: Rim
     all_round: bool
+    thickness: float
+    job: Job
 
 
 class Edges(Bench[Edge]):
@@ -102,8 +117,10 @@ class Edges(Bench[Edge]):
         Choice(name="note", label="Print says", options=(SIZED, *TAKEN), start=SIZED),
         Number(name="width", label="Width", low=0.1, high=3.2, start=0.762,
                why="a wider one is a seat, not a chamfer"),
-        Number(name="hole", label="Hole", low=1.0, high=20.0, start=6.7564,
-               why="that takes in the holes of the cider mill", folded=True),
+        Pick(name="screw", label="Hole of", listed=jobs, known=job, start=FIRST,
+             others="another screw", folded=True),
+        seat_size("hole", "Hole", 1.0, 20.0, folded=True),
+        plate_size(0.5, 25.0),
         Number(name="angle", label="Tool angle", kind="angle", low=60.0, high=120.0, start=90.0,
                why="chamfering tools are ground from 60° to 120°", folded=True),
         Number(name="tilt", label="Tilt of the face", kind="fine angle", low=0.0, high=30.0,
@@ -114,13 +131,16 @@ class Edges(Bench[Edge]):
     )  # fmt: skip
 
     def brings(self, given: Values, now: Values) -> Values:
-        """Let a note without size bring its width, and a size of a face that face."""
+        """Let a screw bring its hole, a note without size its width, a size of a face that face."""
         brought: dict[str, Any] = {}
+        if "screw" in given:
+            one = job(given["screw"])
+            brought = {"hole": one.hole.diameter, "thickness": plate_of(one)}
         if given.get("note") in TAKEN:
             width = rules().number(TAKEN[given["note"]][0])
-            brought = {"width": width, "angle": rules().number("chamfer.included_angle")}
+            brought |= {"width": width, "angle": rules().number("chamfer.included_angle")}
         elif "width" in given:
-            brought = {"note": SIZED}
+            brought["note"] = SIZED
         if "tilt" in given:
             brought["place"] = DRAFT
         elif "round_diameter" in given:
@@ -132,8 +152,8 @@ class Edges(Bench[Edge]):
         return (RimView, _all_round) if result.all_round else (EdgesView, _two_readings)
 
     def work_out(
-        self, *, all_round: bool, place: str, note: str, width: float, hole: float, angle: float,
-        tilt: float, round_diameter: float,
+        self, *, all_round: bool, place: str, note: str, width: float, screw: str, hole: float,
+        thickness: float, angle: float, tilt: float, round_diameter: float,
     ) -> Edge:  # fmt: skip
         """Read the width both ways and cut the first reading all round.
 
@@ -155,6 +175,8 @@ class Edges(Bench[Edge]):
             round_diameter=round_diameter,
             rim=rim(along_face.at_hole(hole), _surface(place, tilt, round_diameter), points=POINTS),
             all_round=all_round,
+            thickness=thickness,
+            job=job(screw),
         )
 
     def measures(self, result: Edge) -> tuple[Measure, ...]:
@@ -176,6 +198,8 @@ class Edges(Bench[Edge]):
                 Measure("Greatest across", result.rim.greatest_diameter),
                 Measure("Edge", _broken(result.rim), kind="word"),
             )
+        cone = result.along_face.at_hole(result.hole_diameter)
+        found += left_under(cone, result.thickness)
         return found if allowed is None else (*found, Measure("At most, by rule", allowed))
 
     def sources(self, result: Edge) -> tuple[str, ...]:
@@ -189,6 +213,10 @@ class Edges(Bench[Edge]):
         if result.note in TAKEN:
             lines += [rule_line(name) for name in dict.fromkeys(TAKEN[result.note])]
             lines.append(rule_line("chamfer.included_angle"))
+        hole = result.job.hole
+        across = show_both(hole.diameter, self.system)
+        lines.append(fact_line(f"Hole of {result.job.name}, {across}", hole.source, hole.confirmed))
+        lines.append(plate_line(result.job))
         return (*lines, "Tilt, shaft and bore are examples from the cider mill: measure your part.")
 
 

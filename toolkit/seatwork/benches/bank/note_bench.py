@@ -6,11 +6,13 @@ from typing import ClassVar
 from seatwork import notes, plan
 from seatwork.benches.bank.note_words import assumed_words, feature_words
 from seatwork.benches.bench import Bench, Values
-from seatwork.benches.build.controls import Choice, Control, Switch, TextLine
+from seatwork.benches.build.controls import Choice, Control, Pick, Switch, TextLine
+from seatwork.benches.build.listed import machine, machines, material, materials
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.sourced import fact_line
 from seatwork.drawings.note_view import DrawnSeat, NotePage, NoteView
 from seatwork.errors import SeatworkError
+from seatwork.hardware.job_list import FIRST_MACHINE, FIRST_MATERIAL
 from seatwork.notes import Callout, NoteError
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Given
@@ -87,6 +89,10 @@ class Note(Bench[ReadNote]):
         Choice(name="pick", label="Note", options=(*NOTES, TYPED), start=START, redraws=True),
         TextLine(name="note", label="Or type one", start=NOTES[START], longest=LONGEST, rows=2,
                  redraws=True),
+        Pick(name="material", label="Material", listed=materials, known=material,
+             start=FIRST_MATERIAL, folded=True, redraws=True),
+        Pick(name="machine", label="Machine", listed=machines, known=machine,
+             start=FIRST_MACHINE, folded=True, redraws=True),
     )  # fmt: skip
 
     def brings(self, given: Values, now: Values) -> Values:
@@ -101,7 +107,9 @@ class Note(Bench[ReadNote]):
         """Draw the note, its seats in section, and what was read."""
         return _page(result, system)
 
-    def work_out(self, *, opened: bool, pick: str, note: str) -> ReadNote:
+    def work_out(
+        self, *, opened: bool, pick: str, note: str, material: str, machine: str
+    ) -> ReadNote:
         """Read the note; where it is read, find the sizes of its seats."""
         callout, error, trouble = None, None, None
         seats: tuple[SeatPlan, ...] = ()
@@ -111,7 +119,7 @@ class Note(Bench[ReadNote]):
             error = found
         if callout is not None:
             try:
-                seats = plan.make(callout, material="1018 steel", machine="bench drill press").seats
+                seats = plan.make(callout, material=material, machine=machine).seats
             except SeatworkError as found:
                 trouble = found
         return ReadNote(
