@@ -253,8 +253,8 @@ def test_the_table_itself_has_no_circle() -> None:
 
 
 def test_formulas_know_no_tables_units_or_each_other() -> None:
-    """``seats`` and ``cutting`` may import the error and the refusals alone."""
-    assert ROOMS["seats"].below == ROOMS["cutting"].below == {"errors", "checks"}
+    """``seats`` and ``cutting`` may import the error, the refusals and what an inch is alone."""
+    assert ROOMS["seats"].below == ROOMS["cutting"].below == {"errors", "quantities", "checks"}
 
 
 @pytest.mark.parametrize(

@@ -13,7 +13,8 @@ from seatwork.benches.bench import Bench
 from seatwork.benches.build.controls import Choice, Number, Switch
 from seatwork.benches.build.measures import Measure
 from seatwork.drawings.scene import Drawing, Look
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.units import show_both
 
 BORE, PLATE, HEAD = 3.3, 14.0, 6.6  # bore radius, plate thickness, plug radius [mm]

@@ -8,7 +8,8 @@ from typing import Any
 
 import numpy as np
 import pytest
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle, Length
 from seatwork.seats import (
     Chamfer,
     Counterbore,

@@ -6,7 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from seatwork import units
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle, Length
 
 
 @pytest.mark.parametrize(

@@ -7,7 +7,8 @@ text, None, lists and endless numbers end in the same plain sentence as a size b
 from numbers import Real
 from typing import Any
 
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle, Length
 
 SMALLEST, LARGEST = 1e-6, 10_000.0
 """Lengths taken [mm]: from a nanometer, under any surface's roughness, to ten meters."""

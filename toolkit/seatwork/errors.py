@@ -9,20 +9,6 @@ LONGEST_WORDS = 1000
 """Letters of what is wrong, and of what would do; some name every choice."""
 
 
-class Length(float):
-    """A length [mm] inside an error, so that it can be shown in the reader's units."""
-
-    def __str__(self) -> str:
-        return f"{float(f'{float(self):.4g}'):g} mm"
-
-
-class Angle(float):
-    """An angle [deg] inside an error."""
-
-    def __str__(self) -> str:
-        return f"{float(self):.4g}°"
-
-
 class SeatworkError(ValueError):
     """A fault a person can mend, told in one plain sentence.
 
@@ -42,6 +28,7 @@ class SeatworkError(ValueError):
 
     Examples
     --------
+    >>> from seatwork.quantities import Length
     >>> str(SeatworkError(Length(6), "the seat is not wider than its hole, {hole}",
     ...                   "make the seat wider or the hole smaller", hole=Length(6.6)))
     '6 mm: the seat is not wider than its hole, 6.6 mm; make the seat wider or the hole smaller.'

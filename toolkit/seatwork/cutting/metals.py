@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from math import radians, tan
 
 from seatwork import checks
-from seatwork.errors import Angle, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,9 +7,10 @@ from itertools import pairwise
 from typing import Literal
 
 from seatwork import tables
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed, size_name, tidy
+from seatwork.quantities import Length
 from seatwork.tables.reading import Cell
 from seatwork.units import length, show_both
 

@@ -1,8 +1,8 @@
 """Every drill that a size of a print can mean, the one to say first."""
 
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.drill_list import Drill, drills
-from seatwork.quantities import INCH
+from seatwork.quantities import INCH, Length
 from seatwork.units import show_number
 
 SAME = 1e-6  # mm; two sizes nearer than this are the same

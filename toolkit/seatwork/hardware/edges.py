@@ -1,8 +1,9 @@
 """General tolerances of broken edges, ISO 2768-1."""
 
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Fact
 from seatwork.hardware.limits import in_range
+from seatwork.quantities import Length
 
 CLASSES = {"f": "fine", "m": "medium", "c": "coarse", "v": "very coarse"}
 

@@ -2,7 +2,8 @@
 
 from math import cos, radians
 
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 
 
 def across_corners(across_flats: float) -> float:

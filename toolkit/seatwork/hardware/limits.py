@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 
 from seatwork import tables
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Fact, Sourced, needed
+from seatwork.quantities import Length
 from seatwork.tables.reading import Cell
 from seatwork.units import show_both
 

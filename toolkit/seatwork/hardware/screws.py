@@ -3,10 +3,11 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Fact, caution
 from seatwork.hardware.hexagons import across_corners
 from seatwork.hardware.threads import Thread
+from seatwork.quantities import Length
 from seatwork.rows import Blocks, Row, Shown
 from seatwork.seats import Head
 from seatwork.seats.cones import half_tangent

@@ -3,12 +3,13 @@
 from dataclasses import dataclass
 
 from seatwork import tables
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.facts import Sourced, needed
 from seatwork.hardware.naming import screw
 from seatwork.hardware.screws import Screw
 from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import thread
+from seatwork.quantities import Length
 from seatwork.shop import rules
 from seatwork.units import show_both
 

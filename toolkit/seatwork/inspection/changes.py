@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
-from seatwork.errors import Length
 from seatwork.inspection.grounds import screw_is_off
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.records import ACCEPT, REJECT, Judged
 from seatwork.plan import SeatPlan
 from seatwork.plan.sentences import Show
+from seatwork.quantities import Length
 from seatwork.seats import Countersink
 
 LEAST = 0.01  # mm; no stop is set finer

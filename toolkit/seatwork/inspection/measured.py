@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass, field
 
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle, Length
 
 THOU = 0.0254
 

@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
-from seatwork.errors import Length
 from seatwork.plan.order import Order
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Stop
 from seatwork.plan.sentences import Show
 from seatwork.plan.stops import CAGE
+from seatwork.quantities import Length
 from seatwork.seats import Countersink
 from seatwork.seats.touching_off import diameter_error
 

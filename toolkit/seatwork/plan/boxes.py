@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
-from seatwork.errors import Length
 from seatwork.hardware import Screw
 from seatwork.plan.countersinks import SizedCountersink
 from seatwork.plan.records import Check
 from seatwork.plan.sentences import Show
 from seatwork.plan.standing import Stand
+from seatwork.quantities import Length
 
 NAME = "every head of this size"
 FLUSHNESS = " The least head is reckoned with the flushness F of {standard}, from memory: check."

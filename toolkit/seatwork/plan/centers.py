@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from seatwork import hardware, notes
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware import CenterDrill
 from seatwork.plan import sentences
 from seatwork.plan.bounds import bounds_of
@@ -13,6 +13,7 @@ from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Given, Stop
 from seatwork.plan.resolving import by_rule, stated
 from seatwork.plan.stops import STOP_ERROR, stop_device
+from seatwork.quantities import Angle, Length
 from seatwork.seats import Countersink
 from seatwork.seats.center_depths import center_travel, point_reach
 from seatwork.seats.centers import CenterSeat

@@ -1,9 +1,9 @@
 """What is looked at before cutting: sheet, floor, wall, edge distance."""
 
 from seatwork import hardware
-from seatwork.errors import Length
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check
+from seatwork.quantities import Length
 from seatwork.seats import Countersink
 from seatwork.seats.sheet_metal import InSheetMetal
 from seatwork.units import show_number

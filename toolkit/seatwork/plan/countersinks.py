@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
 from seatwork.notes import Countersink as Note
 from seatwork.plan.bounds import bounds_of
@@ -10,6 +10,7 @@ from seatwork.plan.records import Given
 from seatwork.plan.resolving import NOTE, by_rule, stated
 from seatwork.plan.riveting import rivet_angle, rivet_diameter, rivet_named
 from seatwork.plan.standing import Stand, stand_of
+from seatwork.quantities import Angle, Length
 from seatwork.seats import Countersink, Head
 from seatwork.seats.box_of_screws import SeatRange, corner_heads, diameter_for, seats_for
 from seatwork.seats.touching_off import Limits, depth_limits

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.notes import Countersink
 from seatwork.notes.features import FLOOR
 from seatwork.plan.counterbores import DIAMETER
@@ -12,6 +12,7 @@ from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Given, Reading, Stop
 from seatwork.plan.stops import HOLE_EDGE
+from seatwork.quantities import Length
 from seatwork.seats import Counterbore
 
 ACROSS, DEEP = "diameter at the face", "depth from the face"

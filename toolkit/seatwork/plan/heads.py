@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from seatwork.errors import Angle, Length
 from seatwork.hardware import Screw
 from seatwork.plan.boxes import check_box
 from seatwork.plan.countersinks import SizedCountersink
 from seatwork.plan.records import Check, Given
 from seatwork.plan.sentences import Show
 from seatwork.plan.standing import BELOW, PROUD, Stand
+from seatwork.quantities import Angle, Length
 from seatwork.seats import fit
 from seatwork.seats.heads import state_of
 from seatwork.shop import HouseRules

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from seatwork import notes
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
 from seatwork.plan import sentences
 from seatwork.plan.aims import aimed
@@ -24,6 +24,7 @@ from seatwork.plan.sides import by_side
 from seatwork.plan.spots import at_spots, numbered
 from seatwork.plan.threads import label
 from seatwork.plan.wear import wear_of
+from seatwork.quantities import Angle, Length
 from seatwork.seats.spotfaces import STEEPEST
 from seatwork.shop.shop import Shop
 

@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass, replace
 
-from seatwork.errors import Length
 from seatwork.plan.loads import load_for
 from seatwork.plan.records import Operation
 from seatwork.plan.sentences import Show
+from seatwork.quantities import Length
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.choosing.choosing import Choice, Choices, Where, choose
 from seatwork.shop.choosing.feeds import feed_for

@@ -3,11 +3,11 @@
 from dataclasses import replace
 
 from seatwork import notes
-from seatwork.errors import Length
 from seatwork.hardware import Rivet
 from seatwork.plan.order import Order
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check
+from seatwork.quantities import Length
 from seatwork.seats import Countersink, fit
 
 NEAR = 1e-6  # mm

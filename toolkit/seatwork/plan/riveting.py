@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 
 from seatwork import hardware, notes
-from seatwork.errors import Length
 from seatwork.hardware import Rivet
 from seatwork.hardware.rivets import is_rivet
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check, Given
+from seatwork.quantities import Length
 from seatwork.seats import Countersink
 
 EVEN = 1e-6  # mm; two sizes nearer than this are the same

@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 
 from seatwork import hardware
-from seatwork.errors import Length
 from seatwork.hardware import Screw
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check
 from seatwork.plan.sentences import Show
+from seatwork.quantities import Length
 from seatwork.seats import Counterbore
 from seatwork.seats.pilots import Pilot, SolidTool, pilot_for
 from seatwork.shop.choosing.fitting import LOOSEST_PILOT

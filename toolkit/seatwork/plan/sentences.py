@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from seatwork.errors import Angle, Length
+from seatwork.quantities import Angle, Length
 from seatwork.units import show_angle, show_both
 
 Show = Callable[[object], str]

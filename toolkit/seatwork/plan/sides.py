@@ -4,13 +4,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from seatwork import notes
-from seatwork.errors import Length
 from seatwork.notes.features import FLOOR
 from seatwork.plan.floors import AT_FLOOR, FROM_FLOOR
 from seatwork.plan.order import Order
 from seatwork.plan.place import Place
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check, Given, Stop
+from seatwork.quantities import Length
 from seatwork.seats import Chamfer, Counterbore, Countersink
 from seatwork.seats.both_sides import BothSides
 

@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 
 from seatwork import hardware, notes
-from seatwork.errors import Length
 from seatwork.hardware import Fact, Screw
 from seatwork.plan.bounds import bounds_of
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check, Given
+from seatwork.quantities import Length
 from seatwork.seats.under_head import corner_room, floor_leg, ring_left
 
 CLEAR = "diameter that clears the fillet"

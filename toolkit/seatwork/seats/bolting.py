@@ -13,7 +13,8 @@ by E d theta/(2 L).
 from math import atan, degrees, radians
 
 from seatwork import checks
-from seatwork.errors import Angle, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle
 from seatwork.seats.bearing import Bearing, bearing_pressure
 
 __all__ = [

@@ -24,7 +24,8 @@ from dataclasses import dataclass
 from itertools import product
 
 from seatwork import checks
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle, Length
 from seatwork.seats.cones import Countersink, half_tangent
 from seatwork.seats.heads import Head, fit
 from seatwork.seats.touching_off import Limits

@@ -20,7 +20,8 @@ from math import exp, lgamma, log, sqrt
 from statistics import fmean, stdev
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 
 FEW = 25
 """Samples under this are called too few (common practice, no source: 25 to 50 are asked for)."""

@@ -17,7 +17,8 @@ from math import radians, sin
 from typing import Literal
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.seats.cones import Countersink
 
 ANGLE = 60.0

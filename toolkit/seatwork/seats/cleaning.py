@@ -24,7 +24,8 @@ from math import atan2, degrees
 from typing import TYPE_CHECKING, Literal
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.seats.castings import GRID, Casting
 from seatwork.seats.spotfaces import Spotface
 from seatwork.seats.surfaces import Round, Surface, Tilted

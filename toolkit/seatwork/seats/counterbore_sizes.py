@@ -12,7 +12,8 @@ face.
 from dataclasses import dataclass
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.seats.counterbores import Counterbore
 
 

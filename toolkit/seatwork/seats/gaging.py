@@ -24,7 +24,8 @@ reads d + (D - d) tan(g/2) / tan(A/2).
 from math import asin, cos, degrees, radians, sin
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.seats.cones import Countersink, half_tangent
 
 

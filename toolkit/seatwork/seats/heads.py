@@ -23,7 +23,8 @@ from math import radians, sin
 from typing import Literal
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.seats.cones import Countersink, half_tangent
 
 FLUSH = 0.005

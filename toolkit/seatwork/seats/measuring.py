@@ -19,7 +19,8 @@ from statistics import fmean
 from typing import Literal
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.seats.heads import state_of
 
 STEP = 1e-4

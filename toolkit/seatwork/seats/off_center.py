@@ -19,7 +19,8 @@ is centered again or its body meets the wall of the hole, and the error hides.
 from dataclasses import dataclass
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.seats.cones import Countersink
 from seatwork.seats.heads import Head, fit
 

@@ -15,7 +15,8 @@ from dataclasses import dataclass
 from math import pi, radians, sqrt, tan
 
 from seatwork import checks
-from seatwork.errors import Angle, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle
 
 STEEPEST = 80.0
 """Greatest tilt taken [deg]; no cutter stands on a steeper face."""

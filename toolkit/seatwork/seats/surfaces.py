@@ -30,7 +30,8 @@ from math import cos, radians, sqrt, tan
 from typing import TYPE_CHECKING, Protocol, runtime_checkable
 
 from seatwork import checks
-from seatwork.errors import Angle, Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Angle, Length
 from seatwork.seats.spotfaces import STEEPEST
 
 if TYPE_CHECKING:

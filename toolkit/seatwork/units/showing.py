@@ -3,8 +3,8 @@
 from decimal import ROUND_HALF_UP, Decimal, InvalidOperation
 from functools import lru_cache
 
-from seatwork.errors import Angle, Length, SeatworkError
-from seatwork.quantities import EXACT_INCH
+from seatwork.errors import SeatworkError
+from seatwork.quantities import EXACT_INCH, Angle, Length
 
 KEPT = 2048
 """Numbers kept as written: a picture, its text and its readouts say the same ones at each step."""

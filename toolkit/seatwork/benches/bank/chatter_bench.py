@@ -22,8 +22,9 @@ from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import plate_of, plate_size
 from seatwork.cutting import Cutter, Sound, marks_per_turn
 from seatwork.drawings.chatter_cones import hertz
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import flat_job, flat_jobs
+from seatwork.quantities import Length
 from seatwork.units import show_number, show_spindle
 
 FIRST = "1/4 flat head 82° (frame)"

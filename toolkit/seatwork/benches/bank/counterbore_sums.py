@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import TypeVar
 
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware import listed_counterbore, screw, washer, wrench_socket
 from seatwork.hardware.clearance import ClearanceHole
 from seatwork.hardware.counterbores import CounterboreSize
@@ -15,6 +15,7 @@ from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.hardware.screws import Screw
 from seatwork.hardware.washers import Washer
 from seatwork.hardware.wrenches import WrenchSocket
+from seatwork.quantities import Length
 from seatwork.seats import Counterbore
 from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.pilots import Pilot, RaisedBoss, SolidTool, pilot_for, raised_boss

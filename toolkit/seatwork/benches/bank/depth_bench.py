@@ -15,8 +15,9 @@ from seatwork.benches.build.part_sizes import (
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.depth_view import DepthView, Plunge, SameStop
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, flat_job, flat_jobs
+from seatwork.quantities import Length
 from seatwork.seats import Countersink, Fit, fit
 from seatwork.seats.touching_off import diameter_error, resharpened_nose
 from seatwork.shop.house.house_rules import rules

@@ -25,8 +25,9 @@ from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.spotface_joint import Bolt
 from seatwork.drawings.spotface_pad import percent
 from seatwork.drawings.spotface_view import Facing, SpotfaceView, stress
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
 from seatwork.hardware.screws import Screw
+from seatwork.quantities import Length
 from seatwork.seats.bolting import CAUTION
 from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both

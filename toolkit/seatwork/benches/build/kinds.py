@@ -6,7 +6,7 @@ from decimal import Decimal
 from functools import cache
 
 from seatwork import units
-from seatwork.errors import Angle, Length
+from seatwork.quantities import Angle, Length
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

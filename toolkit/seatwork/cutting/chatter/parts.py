@@ -9,7 +9,8 @@ from math import cos, inf, pi, radians, sin
 from typing import Literal
 
 from seatwork import checks
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 
 NOTE = "illustration, not a prediction for your machine"
 

@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 
 from seatwork import tables
-from seatwork.errors import Length, SeatworkError
+from seatwork.errors import SeatworkError
+from seatwork.quantities import Length
 from seatwork.shop.house.house_rules import HouseRules
 from seatwork.units import feed, length
 
