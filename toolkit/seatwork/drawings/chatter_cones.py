@@ -11,8 +11,9 @@ from seatwork.cutting import ConeSurface
 from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.linework import Points
 from seatwork.drawings.page_words import FOOT, SECOND, heading, word
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import POINTS, Style, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import POINTS, Style, page
+from seatwork.drawings.view import View
 from seatwork.units import show_both, show_length, show_number, show_spindle
 
 CENTERS, MIDDLE, OUTER = (360.0, 920.0), 393.0, 205.0
@@ -78,7 +79,7 @@ class TwoCones:
     shown: bool
 
 
-class ConesView:
+class ConesView(View[TwoCones]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -88,9 +89,6 @@ class ConesView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: TwoCones, look: Look) -> None:
-        self.part, self.look, self.style = part, look, style(look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""

@@ -4,8 +4,9 @@ from dataclasses import dataclass
 
 from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.page_words import FOOT, SECOND, heading, word
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import page
+from seatwork.drawings.view import View
 from seatwork.units import show_both, show_spindle
 
 LEFT, TOP, STEP = 110.0, 566.0, 88.0
@@ -39,7 +40,7 @@ class Cures:
     other_machine: str
 
 
-class CuresView:
+class CuresView(View[Cures]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -49,9 +50,6 @@ class CuresView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: Cures, look: Look) -> None:
-        self.part, self.look, self.style = part, look, style(look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""

@@ -13,8 +13,9 @@ from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.chatter_cones import hertz
 from seatwork.drawings.linework import Points, joined
 from seatwork.drawings.page_words import SECOND, heading, word
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import HIDDEN_DASHES, POINTS, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import HIDDEN_DASHES, POINTS, page
+from seatwork.drawings.view import View
 from seatwork.units import length, show_both, show_length, show_number, show_spindle
 
 SPEEDS = (100.0, 3000.0)
@@ -70,7 +71,7 @@ class Place:
         return self.limit is not None and self.width > self.limit
 
 
-class MapView:
+class MapView(View[Place]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -80,9 +81,6 @@ class MapView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: Place, look: Look) -> None:
-        self.part, self.look, self.style = part, look, style(look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""

@@ -14,8 +14,9 @@ from seatwork.cutting import Trace
 from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.chatter_cones import hertz
 from seatwork.drawings.page_words import FOOT, SECOND, heading, word
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import POINTS, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import POINTS, page
+from seatwork.drawings.view import View
 from seatwork.units import show_length, show_number, show_spindle
 
 LEFT, RIGHT = 80.0, 1200.0
@@ -54,7 +55,7 @@ class Followed:
     cutter: str
 
 
-class TraceView:
+class TraceView(View[Followed]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -64,9 +65,6 @@ class TraceView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: Followed, look: Look) -> None:
-        self.part, self.look, self.style = part, look, style(look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""

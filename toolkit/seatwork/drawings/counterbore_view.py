@@ -15,10 +15,11 @@ from seatwork.drawings.linework import BREAK, Linework, Points, joined, linework
 from seatwork.drawings.metal import Window
 from seatwork.drawings.plates import Plate
 from seatwork.drawings.profiles import left_and_right
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import CENTER_DASHES, HIDDEN_DASHES, POINTS, Style, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import CENTER_DASHES, HIDDEN_DASHES, POINTS, Style, page
 from seatwork.drawings.symbols import SignedLine
 from seatwork.drawings.tightening import Bolt, Ring
+from seatwork.drawings.view import View
 from seatwork.seats import Counterbore
 from seatwork.seats.pilots import Pilot, RaisedBoss
 from seatwork.units import show_length
@@ -105,7 +106,7 @@ class Tightened:
         return self.floor + (self.washer.thickness if self.washer else 0.0)
 
 
-class CounterboreView:
+class CounterboreView(View[Tightened]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -115,11 +116,6 @@ class CounterboreView:
     look : Look, optional
         Units, palette, size.
     """
-
-    def __init__(self, part: Tightened, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""

@@ -7,8 +7,9 @@ from matplotlib.axes import Axes
 
 from seatwork.drawings.cutter_shapes import CutterShape, add_end, add_side
 from seatwork.drawings.paragraphs import Column
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import FONT, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import FONT, page
+from seatwork.drawings.view import View
 
 HEADING, LEFT, RIGHT, FLOOR = 664.0, 34.0, 1252.0, 20.0
 TIP, TOP, END, NAME, LINE = 364.0, 566.0, 284.0, 184.0, 33.0
@@ -71,7 +72,7 @@ class CutterChoice:
     text: str
 
 
-class CuttersView:
+class CuttersView(View[CutterChoice]):
     """The scene: see `seatwork.drawings.scene`. A new state is a new scene.
 
     Parameters
@@ -82,19 +83,15 @@ class CuttersView:
         Units, palette, size.
     """
 
-    def __init__(self, part: CutterChoice, look: Look | None = None) -> None:
-        self.part = part
-        self.style = style(look or Look())
-
     def draw(self) -> Drawing:
         """Make the figure."""
         figure, axes = page(self.style.colors)
         large = self.style.sizes.large
-        self._word(axes, LEFT, HEADING, self.part.heading, fontsize=large, fontweight="bold")
+        self._line(axes, LEFT, HEADING, self.part.heading, fontsize=large, fontweight="bold")
         if self.part.lists:
             self._add_row(axes, LEFT, COLUMN - 20.0)
             for row, line in enumerate(reversed(self.part.foot)):
-                self._word(axes, LEFT, FLOOR + row * LINE, line)
+                self._line(axes, LEFT, FLOOR + row * LINE, line)
             self._add_answer(axes)
         else:
             top = HEADING - 16.0
@@ -118,9 +115,9 @@ class CuttersView:
             x = left + (number + 0.5) * step
             add_side(axes, self.style, one.shape, at=(x, TIP), top=TOP, scale=scale)
             add_end(axes, self.style, one.shape, (x, END), scale)
-            self._word(axes, x, NAME, one.name, ha="center", fontweight="bold")
+            self._line(axes, x, NAME, one.name, ha="center", fontweight="bold")
             for row, line in enumerate(one.lines, start=1):
-                self._word(axes, x, NAME - row * LINE, line, ha="center")
+                self._line(axes, x, NAME - row * LINE, line, ha="center")
 
     def _add_answer(self, axes: Axes) -> None:
         """Write the reasons, as many as there is room for."""
@@ -130,7 +127,7 @@ class CuttersView:
             column.heading(title)
             column.listed(sentences, self.part.more)
 
-    def _word(self, axes: Axes, x: float, y: float, text: str, **looks: Any) -> None:
+    def _line(self, axes: Axes, x: float, y: float, text: str, **looks: Any) -> None:
         basics: dict[str, Any] = {"fontfamily": FONT, "fontsize": self.style.sizes.text}
         basics |= {"color": self.style.colors.ink, "zorder": 5.3, "parse_math": False}
         axes.text(x, y, text, **basics | looks)

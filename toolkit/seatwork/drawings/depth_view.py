@@ -2,21 +2,20 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 from matplotlib.artist import Artist
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
-from matplotlib.text import Text
 
 from seatwork.drawings import profiles
 from seatwork.drawings.linework import Linework, Points, joined, linework_patches
 from seatwork.drawings.metal import BELOW_BREAK, Window, draw_metal
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import CENTER_DASHES, FONT, HIDDEN_DASHES, POINTS, Style, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import CENTER_DASHES, HIDDEN_DASHES, POINTS, Style, page
 from seatwork.drawings.symbols import SignedLine
+from seatwork.drawings.view import View
 from seatwork.drawings.words import an
 from seatwork.seats import Countersink
 from seatwork.units import show_angle, show_both, show_length
@@ -98,7 +97,7 @@ class SameStop:
         return self.first, self.second
 
 
-class DepthView:
+class DepthView(View[SameStop]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -108,11 +107,6 @@ class DepthView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: SameStop, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""
@@ -161,12 +155,6 @@ class DepthView:
         for x, side, ha in ((AXES[0], -1.0, "right"), (AXES[1], 1.0, "left")):
             at = x + side * (HALF + TRAVEL_LINE + 14.0)
             self._travels.append([self._word(axes, at, 0.0, ha=ha, va="center") for _ in range(2)])
-
-    def _word(self, axes: Axes, x: float, y: float, **looks: Any) -> Text:
-        text = axes.text(x, y, "", fontfamily=FONT, zorder=5.3, animated=True)
-        basics = {"color": self.style.colors.ink, "fontsize": self.style.sizes.text, "ha": "center"}
-        text.set(**basics | looks)
-        return text
 
     def _dimension(self, work: Linework, one: Plunge, window: Window, outward: int) -> None:
         """Dimension the diameter above the plate and the travel beside it."""

@@ -1,18 +1,17 @@
 """One chamfer, two readings of its width: the corner of a hole in section, very much enlarged."""
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
-from matplotlib.text import Text
 
 from seatwork.drawings.linework import Linework, Point, Points, joined, linework_patches, unit
 from seatwork.drawings.metal import Window, draw_metal
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import FONT, HIDDEN_DASHES, POINTS, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import HIDDEN_DASHES, POINTS, page
+from seatwork.drawings.view import View
 from seatwork.drawings.words import an
 from seatwork.seats import Chamfer
 from seatwork.units import show_angle, show_both, show_length
@@ -59,7 +58,7 @@ class TwoReadings:
         return self.along_face, self.across_bevel
 
 
-class EdgesView:
+class EdgesView(View[TwoReadings]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -69,11 +68,6 @@ class EdgesView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: TwoReadings, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""
@@ -127,12 +121,6 @@ class EdgesView:
         self._across = self._word(axes, 0.0, 0.0, ha="right", va="center")
         for x in CORNERS:
             self._word(axes, x - 60.0, BOTTOM + 30.0, ha="right").set_text("hole")
-
-    def _word(self, axes: Axes, x: float, y: float, **looks: Any) -> Text:
-        text = axes.text(x, y, "", fontfamily=FONT, zorder=5.3, animated=True)
-        basics = {"color": self.style.colors.ink, "fontsize": self.style.sizes.text, "ha": "center"}
-        text.set(**basics | looks)
-        return text
 
     def _dimension(self, work: Linework, part: TwoReadings, scale: float) -> None:
         """Dimension the width along the face on the left, across the bevel on the right."""

@@ -9,9 +9,10 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
 
 from seatwork.drawings.paragraphs import Column
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import FONT, POINTS, Style, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import FONT, POINTS, Style, page
 from seatwork.drawings.symbols import line_width
+from seatwork.drawings.view import View
 
 LEFT, RIGHT, HEADING = 34.0, 1246.0, 664.0
 ASKED, ASKED_FLOOR = 648.0, 548.0
@@ -94,7 +95,7 @@ class Lanes:
         return lane
 
 
-class FlagsView:
+class FlagsView(View[FlagPage]):
     """The scene: see `seatwork.drawings.scene`. A new state is a new scene.
 
     Parameters
@@ -104,10 +105,6 @@ class FlagsView:
     look : Look, optional
         Units, palette, size.
     """
-
-    def __init__(self, part: FlagPage, look: Look | None = None) -> None:
-        self.part = part
-        self.style = style(look or Look())
 
     def draw(self) -> Drawing:
         """Make the figure."""

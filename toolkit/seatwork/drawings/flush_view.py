@@ -1,21 +1,20 @@
 """How a whole box of screws lies in seats of one size: a histogram, and its two worst heads."""
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
-from matplotlib.text import Text
 from numpy.typing import NDArray
 
 from seatwork.drawings import words
 from seatwork.drawings.metal import Window, draw_metal
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing
 from seatwork.drawings.seat_view import SeatedHead, SeatView
-from seatwork.drawings.style import FONT, HIDDEN_DASHES, POINTS, page, style
+from seatwork.drawings.style import HIDDEN_DASHES, POINTS, page
+from seatwork.drawings.view import View
 from seatwork.quantities import INCH
 from seatwork.seats import fit
 from seatwork.units import show_both, show_number
@@ -65,7 +64,7 @@ class BoxOfScrews:
     text: str
 
 
-class FlushView:
+class FlushView(View[BoxOfScrews]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -75,11 +74,6 @@ class FlushView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: BoxOfScrews, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""
@@ -150,12 +144,6 @@ class FlushView:
             for x, ha in places
         ]
         self._worst = [self._word(axes, WORST, face + 60.0) for face in FACES]
-
-    def _word(self, axes: Axes, x: float, y: float, *, moves: bool = True, **looks: Any) -> Text:
-        text = axes.text(x, y, "", fontfamily=FONT, zorder=5.3 if moves else 1.1, animated=moves)
-        basics = {"color": self.style.colors.ink, "fontsize": self.style.sizes.text, "ha": "center"}
-        text.set(**basics | looks)
-        return text
 
     def _write(self, part: BoxOfScrews) -> None:
         """Set every word and number."""

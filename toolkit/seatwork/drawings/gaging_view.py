@@ -13,9 +13,10 @@ from matplotlib.path import Path
 from seatwork.drawings import page_words, profiles
 from seatwork.drawings.linework import Linework, Points, arc, joined, linework_patches
 from seatwork.drawings.metal import BELOW_BREAK, Window, draw_metal
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import HIDDEN_DASHES, POINTS, WIDTH, Style, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import HIDDEN_DASHES, POINTS, WIDTH, Style, page
 from seatwork.drawings.symbols import line_width
+from seatwork.drawings.view import View
 from seatwork.seats import Countersink, Head, ball_top
 
 AXIS, HALF, FACE, BOTTOM = 640.0, 300.0, 372.0, 226.0
@@ -132,7 +133,7 @@ class GagedSeat:
         return tuple(ball_top(ball, self.seat) for ball in self.balls)
 
 
-class GagingView:
+class GagingView(View[GagedSeat]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -142,10 +143,6 @@ class GagingView:
     look : Look, optional
         Units, palette, size.
     """
-
-    def __init__(self, part: GagedSeat, look: Look | None = None) -> None:
-        self.part = part
-        self.style = style(look or Look())
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""

@@ -13,9 +13,10 @@ from seatwork.drawings import profiles
 from seatwork.drawings.linework import Linework, Points, joined, linework_patches
 from seatwork.drawings.metal import BELOW_BREAK, Window, draw_metal, hatching
 from seatwork.drawings.paragraphs import Column
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import CENTER_DASHES, FONT, POINTS, Style, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import CENTER_DASHES, FONT, POINTS, Style, page
 from seatwork.drawings.symbols import RUN, SignedLine, legible, line_width
+from seatwork.drawings.view import View
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 
 LEFT, TOP, WIDTH, SPACING, MOST_LINES = 34.0, 664.0, 1212.0, 38.0, 4
@@ -90,7 +91,7 @@ class NotePage:
     text: str
 
 
-class NoteView:
+class NoteView(View[NotePage]):
     """The scene: see `seatwork.drawings.scene`. Nothing in it moves; a new note is a new scene.
 
     Parameters
@@ -100,10 +101,6 @@ class NoteView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: NotePage, look: Look | None = None) -> None:
-        self.part = part
-        self.style = style(look or Look())
 
     def draw(self) -> Drawing:
         """Make the figure."""

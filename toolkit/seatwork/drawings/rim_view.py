@@ -7,11 +7,11 @@ import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Circle, Polygon
-from matplotlib.text import Text
 
 from seatwork.drawings.linework import Points, joined
 from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import FONT, HIDDEN_DASHES, POINTS, page, style
+from seatwork.drawings.style import HIDDEN_DASHES, POINTS, page
+from seatwork.drawings.view import View
 from seatwork.seats.rims import Rim
 from seatwork.units import length, show_angle, show_both, show_length, show_number
 
@@ -67,7 +67,7 @@ class AllRound:
         return self.rim.greatest_width - self.rim.least_width < EQUAL
 
 
-class RimView:
+class RimView(View[AllRound]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -79,9 +79,7 @@ class RimView:
     """
 
     def __init__(self, part: AllRound, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
+        super().__init__(part, look)
         self._one = length("1", self.look.system)
 
     def draw(self) -> Drawing:
@@ -150,12 +148,6 @@ class RimView:
         self._ticks = [
             self._word(axes, LEFT - 24.0, LOW, ha="right", va="center") for _ in range(TICKS)
         ]
-
-    def _word(self, axes: Axes, x: float, y: float, *, moves: bool = True, **looks: Any) -> Text:
-        text = axes.text(x, y, "", fontfamily=FONT, zorder=5.3 if moves else 1.1, animated=moves)
-        basics = {"color": self.style.colors.ink, "fontsize": self.style.sizes.text, "ha": "center"}
-        text.set(**basics | looks)
-        return text
 
     def _scaled(self, most: float) -> tuple[float, list[float]]:
         """Choose round ticks up to a width [mm]; give the chart's top and the ticks, in units."""

@@ -11,10 +11,11 @@ from matplotlib.text import Text
 from seatwork.drawings import words
 from seatwork.drawings.linework import Linework, Point, linework_patches, unit
 from seatwork.drawings.metal import Window, draw_metal
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing
 from seatwork.drawings.seat_view import SeatedHead, SeatView, contact_points
-from seatwork.drawings.style import FONT, POINTS, page, style
+from seatwork.drawings.style import FONT, POINTS, page
 from seatwork.drawings.symbols import SignedLine
+from seatwork.drawings.view import View
 from seatwork.seats import Countersink, Fit, fit
 from seatwork.units import show_angle, show_both, show_length
 
@@ -39,7 +40,7 @@ HEADING, AMOUNT, CONTACT = 690.0, 640.0, 592.0
 """Baselines of the words on the right; what follows the contact depends on its lines."""
 
 
-class Section:
+class Section(View[SeatedHead]):
     """The section that follows a part: see `seatwork.drawings.scene`.
 
     Parameters
@@ -49,11 +50,6 @@ class Section:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: SeatedHead, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""
@@ -126,20 +122,20 @@ class Section:
     def _add_words(self, axes: Axes) -> None:
         sizes, colors = self.style.sizes, self.style.colors
         self._words: dict[str, Text] = {}
-        self._word(axes, "heading", COLUMN, HEADING)
-        self._word(axes, "amount", COLUMN, AMOUNT, fontsize=sizes.large, fontweight="bold")
+        self._named(axes, "heading", COLUMN, HEADING)
+        self._named(axes, "amount", COLUMN, AMOUNT, fontsize=sizes.large, fontweight="bold")
         for name in ("contact", "contact 2", "contact 3", "face", "face 2"):
-            self._word(axes, name, COLUMN, 0.0)
-        self._word(axes, "angle", AXIS, 0.0, ha="center")
-        self._word(axes, "caption", DETAIL[0], NOTE[1], ha="center")
-        self._word(axes, "letter", *LETTER, ha="center", va="center", fontweight="bold")
+            self._named(axes, name, COLUMN, 0.0)
+        self._named(axes, "angle", AXIS, 0.0, ha="center")
+        self._named(axes, "caption", DETAIL[0], NOTE[1], ha="center")
+        self._named(axes, "letter", *LETTER, ha="center", va="center", fontweight="bold")
         for name in ("gap", "gap 2"):
-            self._word(axes, name, 0.0, 0.0, va="center")
+            self._named(axes, name, 0.0, 0.0, va="center")
         for line, shift in (("label", 0.5), ("label 2", -0.5)):
             height = LABEL[1] + shift * self.style.line_height
-            self._word(axes, line, LABEL[0], height, ha="right", va="center", color=colors.contact)
+            self._named(axes, line, LABEL[0], height, ha="right", va="center", color=colors.contact)
 
-    def _word(self, axes: Axes, name: str, x: float, y: float, **looks: Any) -> None:
+    def _named(self, axes: Axes, name: str, x: float, y: float, **looks: Any) -> None:
         basics = {
             "color": self.style.colors.ink,
             "fontsize": self.style.sizes.text,

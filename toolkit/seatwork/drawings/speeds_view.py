@@ -9,8 +9,9 @@ from matplotlib.lines import Line2D
 from matplotlib.text import Text
 
 from seatwork.drawings.linework import joined
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import FONT, HIDDEN_DASHES, POINTS, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import HIDDEN_DASHES, POINTS, page
+from seatwork.drawings.view import View
 from seatwork.quantities import INCH
 
 LEFT, RIGHT, LOW, HIGH = 760.0, 1160.0, 130.0, 560.0
@@ -75,7 +76,7 @@ class SpeedSum:
     text: str
 
 
-class SpeedsView:
+class SpeedsView(View[SpeedSum]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -85,11 +86,6 @@ class SpeedsView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: SpeedSum, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""
@@ -174,9 +170,8 @@ class SpeedsView:
         self._names = [self._word(axes, RIGHT + 8.0, 0.0, va="center") for _ in range(3)]
 
     def _word(self, axes: Axes, x: float, y: float, *, moves: bool = True, **looks: Any) -> Text:
-        text = axes.text(x, y, "", fontfamily=FONT, zorder=5.3 if moves else 1.1, animated=moves)
-        text.set(**{"color": self.style.colors.ink, "fontsize": self.style.sizes.text} | looks)
-        return text
+        """Add an empty text as the other scenes do, from the left."""
+        return super()._word(axes, x, y, moves=moves, **{"ha": "left"} | looks)
 
     def _write(self, part: SpeedSum) -> None:
         """Set every word and number."""

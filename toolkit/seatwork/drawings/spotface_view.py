@@ -5,10 +5,11 @@ from math import floor, log10
 
 from seatwork.drawings.linework import Linework, linework_patches
 from seatwork.drawings.page_words import FOOT, SECOND, heading, word
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing
 from seatwork.drawings.spotface_joint import Bolt, Joint
 from seatwork.drawings.spotface_pad import Pad, Relief, percent
-from seatwork.drawings.style import page, style
+from seatwork.drawings.style import page
+from seatwork.drawings.view import View
 from seatwork.units import rounded, show_angle, show_both, show_length
 
 FACE, NAMES = 500.0, 100.0
@@ -48,7 +49,7 @@ class Facing:
     grade: str
 
 
-class SpotfaceView:
+class SpotfaceView(View[Facing]):
     """The scene: see `seatwork.drawings.scene`.
 
     Parameters
@@ -58,9 +59,6 @@ class SpotfaceView:
     look : Look
         Units, palette, size.
     """
-
-    def __init__(self, part: Facing, look: Look) -> None:
-        self.part, self.look, self.style = part, look, style(look)
 
     def draw(self) -> Drawing:
         """Make the figure, with the part the scene was built with."""

@@ -1,20 +1,19 @@
 """Two screws side by side: from above, where they look alike, and cut open, where they do not."""
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
-from matplotlib.text import Text
 
 from seatwork.drawings import words
 from seatwork.drawings.linework import Points, arc, joined
 from seatwork.drawings.metal import Window, draw_metal
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing
 from seatwork.drawings.seat_view import SeatedHead, SeatView
-from seatwork.drawings.style import CENTER_DASHES, FONT, POINTS, page, style
+from seatwork.drawings.style import CENTER_DASHES, POINTS, page
+from seatwork.drawings.view import View
 from seatwork.seats import Fit, fit
 
 AXES = (350.0, 930.0)
@@ -55,25 +54,14 @@ class Pair:
         return fit(self.first.head, self.first.seat), fit(self.second.head, self.second.seat)
 
 
-class _SideBySide:
+class _SideBySide(View[Pair]):
     """What both pictures share: the page, the heading and a line of words under each screw."""
-
-    def __init__(self, part: Pair, look: Look | None = None) -> None:
-        self.part = part
-        self.look = look or Look()
-        self.style = style(self.look)
 
     def _add_words(self, axes: Axes) -> None:
         sizes = self.style.sizes
         self._heading = self._word(axes, 640.0, 655.0, fontsize=sizes.large, fontweight="bold")
         self._numbers = [self._word(axes, x, 88.0, fontweight="bold") for x in AXES]
         self._under = [self._word(axes, x, 88.0 - self.style.line_height) for x in AXES]
-
-    def _word(self, axes: Axes, x: float, y: float, **looks: Any) -> Text:
-        text = axes.text(x, y, "", fontfamily=FONT, ha="center", zorder=5.0, animated=True)
-        basics = {"color": self.style.colors.ink, "fontsize": self.style.sizes.text}
-        text.set(**basics | looks)
-        return text
 
     def _write(self, part: Pair, under: tuple[str, str]) -> None:
         self._heading.set_text(part.heading)

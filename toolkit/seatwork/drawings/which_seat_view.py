@@ -13,8 +13,9 @@ from seatwork.drawings.linework import Points
 from seatwork.drawings.metal import Window, draw_metal
 from seatwork.drawings.note_view import cut_hole
 from seatwork.drawings.paragraphs import Column
-from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.style import FONT, POINTS, Style, page, style
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.style import FONT, POINTS, Style, page
+from seatwork.drawings.view import View
 from seatwork.seats import Counterbore, Countersink, Head, fit
 
 AXIS, HALF, FACE, BOTTOM = 255.0, 215.0, 335.0, 70.0
@@ -80,7 +81,7 @@ class SeatChoice:
     text: str
 
 
-class WhichSeatView:
+class WhichSeatView(View[SeatChoice]):
     """The scene: see `seatwork.drawings.scene`. A new state is a new scene.
 
     Parameters
@@ -90,10 +91,6 @@ class WhichSeatView:
     look : Look, optional
         Units, palette, size.
     """
-
-    def __init__(self, part: SeatChoice, look: Look | None = None) -> None:
-        self.part = part
-        self.style = style(look or Look())
 
     def draw(self) -> Drawing:
         """Make the figure."""
