@@ -20,7 +20,12 @@ ALL = "[All lessons](00_start_here.ipynb#All-lessons)"
 LINKS = re.compile(r"^\[(?:←|All lessons\]).*$", re.MULTILINE)
 LIST = re.compile(r"(?<=\n## All lessons\n\n).*?(?=\n\n\*\*Worksheets)", re.DOTALL)
 TABLE = re.compile(r"(?<=\n\| \| \|\n\|---\|---\|\n).*?(?=\n\| \[Worksheets\])", re.DOTALL)
-HEADINGS = {"lesson": "", "instructor": "For the instructor", "look it up": "To look things up"}
+HEADINGS = {
+    "lesson": "",
+    "your own work": "For your own work",
+    "instructor": "For the instructor",
+    "look it up": "To look things up",
+}
 
 
 def pages() -> list[dict[str, Any]]:
