@@ -67,6 +67,14 @@ def test_one_late_paper_adds_to_the_marks(course, tmp_path, run, marked) -> None
     assert [one["learner"] for one in kept["files"]] == [*LEARNERS, "L06"]
 
 
+def test_the_pass_mark_of_the_sheet_is_held_against_the_papers(course, tmp_path, run) -> None:
+    """One paper is right, one has half of the points and misses 80 %, one waits for a person."""
+    paper(course, "L01").save(tmp_path / "in")
+    paper(course, "L02", c1=".001", c2=".001").save(tmp_path / "in")
+    paper(course, "L03", c1="oct 5").save(tmp_path / "in")
+    assert "pass mark 80%: reached by 1 of 2 papers." in run("mark", "cones", "in").out
+
+
 def test_the_same_folder_again_changes_nothing(course, tmp_path, run, marked) -> None:
     """Papers marked before are known, and the results are the same to the byte."""
     before = (course / "cones-results.json").read_bytes()

@@ -28,6 +28,8 @@ from seatwork.marking.submissions import Submission
 
 MOST_NAMED = 30
 """Learners named in one line."""
+EVEN = 1e-9
+"""Points that the last digit of a sum may lack."""
 roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
 
 
@@ -109,6 +111,7 @@ def mark(
         after = results.read(place, key)
     _report(plan, marked, course_folder)
     _report_added(tally, after)
+    _report_passed(plan, after)
     for who, question, old, new in results.compare(before, after) if before else []:
         typer.echo(f"  changed: {who}, {question}: {_points(old)} before, {_points(new)} now")
     _report_missing(results.missing(after, handed.read(course_folder)))
@@ -125,6 +128,13 @@ def _report_added(tally: Tally, after: dict[str, Any]) -> None:
     )
     for line in tally.notes:
         typer.echo(f"  {line}.")
+
+
+def _report_passed(plan: sheets.Sheet, after: dict[str, Any]) -> None:
+    """Say how many papers reach the pass mark of the sheet, of those that have all their points."""
+    settled = [one for one in after["files"] if one["questions"] and one["points"] is not None]
+    passed = sum(one["points"] >= plan.pass_mark * one["of"] - EVEN for one in settled)
+    typer.echo(f"  pass mark {plan.pass_mark:.0%}: reached by {passed} of {len(settled)} papers.")
 
 
 def _report_missing(missing: list[str]) -> None:

@@ -101,49 +101,56 @@ class WholePart(ChainQuestion):
 
     def steps(self) -> tuple[Step, ...]:
         """Return the four steps."""
-        slope = half_tangent(self.included_angle)
-        sharp, below, hole = self.sharp_diameter, self.below, self.hole_diameter
-        return (
-            Step(
-                prompt="Which diameter does the seat have at the face?",
-                measure=LENGTH,
-                accepted=CALIPER,
-                formula=lambda _: sharp + 2 * slope * below,
-                mistakes=lambda _: (
-                    slip("M23", sharp, "the flush seat; the head is to lie below"),
-                    slip("M15", sharp - 2 * slope * below),
-                ),
+        return self._diameter(), self._depth(), self._speed(), self._time()
+
+    def _diameter(self) -> Step:
+        sharp, wider = self.sharp_diameter, 2 * half_tangent(self.included_angle) * self.below
+        return Step(
+            prompt="Which diameter does the seat have at the face?",
+            measure=LENGTH,
+            accepted=CALIPER,
+            formula=lambda _: sharp + wider,
+            mistakes=lambda _: (
+                slip("M23", sharp, "the flush seat; the head is to lie below"),
+                slip("M15", sharp - wider),
             ),
-            Step(
-                prompt="How deep is it, face to hole edge?",
-                measure=LENGTH,
-                accepted=STOP,
-                formula=lambda own: self.depth(own[0]),
-                mistakes=lambda own: (
-                    slip("M02", 2 * self.depth(own[0])),
-                    slip("M03", own[0] / 2 / slope),
-                    slip("M04", (own[0] - hole) / 2 * slope),
-                ),
+        )
+
+    def _depth(self) -> Step:
+        slope, hole = half_tangent(self.included_angle), self.hole_diameter
+        return Step(
+            prompt="How deep is it, face to hole edge?",
+            measure=LENGTH,
+            accepted=STOP,
+            formula=lambda own: self.depth(own[0]),
+            mistakes=lambda own: (
+                slip("M02", 2 * self.depth(own[0])),
+                slip("M03", own[0] / 2 / slope),
+                slip("M04", (own[0] - hole) / 2 * slope),
             ),
-            Step(
-                prompt="Which spindle speed is wanted?",
-                measure=SPINDLE_SPEED,
-                accepted=PLATE,
-                formula=lambda own: self.speed(own[0]),
-                mistakes=lambda own: (
-                    slip("M33", 2 * self.speed(own[0]), "the shop's rule left out"),
-                    slip("M33", self.speed(own[0]) / 2, "the shop's rule used twice"),
-                ),
+        )
+
+    def _speed(self) -> Step:
+        return Step(
+            prompt="Which spindle speed is wanted?",
+            measure=SPINDLE_SPEED,
+            accepted=PLATE,
+            formula=lambda own: self.speed(own[0]),
+            mistakes=lambda own: (
+                slip("M33", 2 * self.speed(own[0]), "the shop's rule left out"),
+                slip("M33", self.speed(own[0]) / 2, "the shop's rule used twice"),
             ),
-            Step(
-                prompt="How many seconds is the cutter in the cut?",
-                measure=SECONDS,
-                accepted=WATCH,
-                formula=lambda own: self.time(own[1], own[2]),
-                mistakes=lambda own: (
-                    slip("M36", self.time(own[1], own[2]) / 60, "minutes taken for seconds"),
-                    slip("M36", own[1] / self.feed, "the turns, not the seconds"),
-                ),
+        )
+
+    def _time(self) -> Step:
+        return Step(
+            prompt="How many seconds is the cutter in the cut?",
+            measure=SECONDS,
+            accepted=WATCH,
+            formula=lambda own: self.time(own[1], own[2]),
+            mistakes=lambda own: (
+                slip("M36", self.time(own[1], own[2]) / 60, "minutes taken for seconds"),
+                slip("M36", own[1] / self.feed, "the turns, not the seconds"),
             ),
         )
 

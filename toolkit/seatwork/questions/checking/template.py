@@ -114,7 +114,3 @@ def _type(name: str, imports: str, codes: str, undrawn: str) -> str:
         codes=f'"{codes}",' if codes else "",
         undrawn=undrawn,
     )
-
-
-def _stem(name: str) -> str:
-    return name.replace("-", "_")
