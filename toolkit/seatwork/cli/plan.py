@@ -7,7 +7,7 @@ from typing import Annotated
 import typer
 
 from seatwork import notes, units
-from seatwork.cli.plan_page import page
+from seatwork.cli.plan_page import sections
 from seatwork.plan.making import make
 from seatwork.plan.part_files import plan_part
 from seatwork.plan.plans import Plan
@@ -68,6 +68,9 @@ def _part(path: Path, material: str, machine: str, *, why: bool, sources: bool) 
 
 
 def show(made: Plan, *, why: bool = False, sources: bool = False, width: int = 0) -> None:
-    """Print a plan as a page, its headings bold."""
-    for line in page(made, width=width or get_terminal_size().columns, why=why, sources=sources):
-        typer.secho(line, bold=bool(line) and not line.startswith(" "))
+    """Print a plan as a page, its headings bold; what must be settled first is red too."""
+    wide = width or get_terminal_size().columns
+    for one in sections(made, width=wide, why=why, sources=sources):
+        for line in one.heading:
+            typer.secho(line, bold=True, fg=typer.colors.RED if one.first else None)
+        typer.echo("\n".join([*one.lines, ""]))

@@ -2,7 +2,7 @@
 
 import textwrap
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from io import StringIO
 from itertools import groupby
 
@@ -11,11 +11,12 @@ from rich.table import Table
 
 from seatwork.plan.contents import HEADINGS, NOT_YET
 from seatwork.plan.plans import Plan
-from seatwork.rows import Row
+from seatwork.rows import Row, Rows
 
 LEAST, MOST = 80, 100
 FIRST = ("stop", "ask")
 SHORT = (
+    "oil",
     "tool",
     "look",
     "gage",
@@ -28,7 +29,7 @@ SHORT = (
     "caution",
     "last",
 )
-BARE = ("note", "assumed", "read", "memory", "unused", "source", "last")
+BARE = ("note", "assumed", "read", "memory", "unused", "rule", "last")
 """Kinds whose lines are whole sentences without their label."""
 
 WHY = ("size", "check", "travel", "why", "holds", "rule")
@@ -38,8 +39,32 @@ WIDTHS = {"": 21, "tool": 12, "rev/min": 7, "feed": 5, "stop": 12, "check": 18}
 """Columns of the table at the least width; what a wider terminal has goes to stop and check."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Section:
+    """Lines of one kind under their heading.
+
+    Parameters
+    ----------
+    kind : str
+        Kind of its lines, a key of `seatwork.plan.contents.HEADINGS`; empty for the note itself.
+    heading : tuple of str
+        The heading; most have one line.
+    lines : list of str
+        What stands under it.
+    """
+
+    kind: str
+    heading: tuple[str, ...]
+    lines: list[str]
+
+    @property
+    def first(self) -> bool:
+        """Whether it must be settled before anything is cut."""
+        return self.kind in FIRST
+
+
 def page(plan: Plan, *, width: int = LEAST, why: bool = False, sources: bool = False) -> list[str]:
-    """Return a plan as lines for a terminal; headings stand at the left edge.
+    """Return a plan as the lines of its sections, with a blank one after each.
 
     Parameters
     ----------
@@ -52,28 +77,43 @@ def page(plan: Plan, *, width: int = LEAST, why: bool = False, sources: bool = F
     sources : bool
         Whether the sources follow.
     """
+    every = sections(plan, width=width, why=why, sources=sources)
+    return [line for one in every for line in (*one.heading, *one.lines, "")]
+
+
+def sections(
+    plan: Plan, *, width: int = LEAST, why: bool = False, sources: bool = False
+) -> Iterator[Section]:
+    """Yield the sections of the page: the note, a STOP, what to set, then the rest.
+
+    Parameters
+    ----------
+    plan, width, why, sources
+        As for `page`.
+    """
     wide = max(LEAST, min(width, MOST))
     rows, seats = plan.rows(), {seat.place for seat in plan.seats}
-    note = " ".join(plan.callout.text.split())
-    lines = [*_wrapped(note, wide, ""), f"  {plan.material}, {plan.machine}", ""]
-    for kind in FIRST:
-        lines += _section(HEADINGS[kind], rows.of(kind), seats, wide)
-    lines += _to_set(rows.of("set"), plan.callout.system, wide, asked=bool(rows.of(*FIRST)))
-    shown = (*SHORT, *(WHY if why else ()), *(SOURCES if sources else ()))
-    for kind in shown:
-        lines += _section(HEADINGS[kind], rows.of(kind), seats, wide)
-    return lines
+    note = _wrapped(" ".join(plan.callout.text.split()), wide, "")
+    where = [f"  {plan.material}, {plan.machine}"]
+    yield Section(kind="", heading=tuple(note), lines=where)
+    late = (*(WHY if why else ()), *(SOURCES if sources else ()))
+    for kind in (*FIRST, "set", *SHORT, *late):
+        found = rows.of(kind)
+        if kind == "set" and found:
+            yield _to_set(found, plan.callout.system, wide, asked=bool(rows.of(*FIRST)))
+        elif found:
+            heading = (HEADINGS[kind],) if HEADINGS[kind] else ()
+            found = found if kind in WHY else _once(found, seats)
+            yield Section(kind=kind, heading=heading, lines=_under_seats(found, seats, wide))
 
 
-def _to_set(rows: Sequence[Row], system: str, wide: int, *, asked: bool) -> list[str]:
+def _to_set(rows: Sequence[Row], system: str, wide: int, *, asked: bool) -> Section:
     """Return the table of what to set, each seat under its name."""
-    if not rows:
-        return []
     heading = f"{NOT_YET if asked else HEADINGS['set']} ({UNITS[system]})"
-    lines = [heading]
+    lines: list[str] = []
     for number, (place, found) in enumerate(groupby(rows, key=lambda row: row.place)):
         lines += [f"  {place}", *_table(list(found), wide, heads=not number)]
-    return [*lines, ""]
+    return Section(kind="set", heading=(heading,), lines=lines)
 
 
 def _table(rows: Sequence[Row], wide: int, *, heads: bool) -> list[str]:
@@ -91,19 +131,17 @@ def _table(rows: Sequence[Row], wide: int, *, heads: bool) -> list[str]:
     return [line.rstrip() for line in console.file.getvalue().splitlines()]  # type: ignore[attr-defined]
 
 
-def _section(heading: str, rows: Sequence[Row], seats: set[str], wide: int) -> list[str]:
+def _under_seats(rows: Sequence[Row], seats: set[str], wide: int) -> list[str]:
     """Return the lines of a kind; each under its seat where the plan has several."""
-    if not rows:
-        return []
-    lines = [heading] if heading else []
-    for place, found in groupby(_once(rows, seats), key=lambda row: row.place):
+    lines: list[str] = []
+    for place, found in groupby(rows, key=lambda row: row.place):
         lines += _wrapped(place, wide, "  ") if place and len(seats) > 1 else []
         for row in found:
             lines += _line(row, wide)
-    return [*lines, ""]
+    return lines
 
 
-def _once(rows: Sequence[Row], seats: set[str]) -> list[Row]:
+def _once(rows: Sequence[Row], seats: set[str]) -> Rows:
     """Return each line once: what every seat says first, what several say under their names."""
     places: dict[Row, list[str]] = {}
     for row in rows:
@@ -112,7 +150,7 @@ def _once(rows: Sequence[Row], seats: set[str]) -> list[Row]:
         replace(row, place="" if set(said) == seats else "; ".join(dict.fromkeys(said)))
         for row, said in places.items()
     ]
-    return sorted(found, key=lambda row: bool(row.place))
+    return Rows(sorted(found, key=lambda row: bool(row.place)))
 
 
 def _line(row: Row, wide: int) -> Iterator[str]:

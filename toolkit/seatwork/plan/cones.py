@@ -40,8 +40,14 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
     return replace(
         plan,
         checks=(*checks, *plan.checks, *check_length(screw, sized.seat, order)),
-        advice=(sentences.SCRAP, *screw_length(screw, sized.seat, order)),
+        advice=(_on_scrap(plan, "screw"), *screw_length(screw, sized.seat, order)),
     )
+
+
+def _on_scrap(plan: SeatPlan, tried: str = "") -> str:
+    """Say how the depth is found on scrap: with what is tried in it, else by its size."""
+    by = sentences.OWN.format(tried=tried) if tried else sentences.BY_SIZE
+    return (sentences.SCRAP if plan.stops else sentences.SCRAP_FIRST).format(by=by)
 
 
 def _for_rivet(
@@ -50,11 +56,11 @@ def _for_rivet(
     """Return the plan of a cone without a screw: a rivet's where the note names one."""
     rivet = rivet_named((note,))
     if rivet is None:
-        return replace(plan, advice=(sentences.SCRAP,))
+        return replace(plan, advice=(_on_scrap(plan),))
     return replace(
         plan,
         title=f"countersink for {rivet.name} rivet",
-        advice=(sentences.SCRAP_RIVET,),
+        advice=(_on_scrap(plan, "rivet"),),
         checks=(
             check_rivet_head(plan, note, rivet, order),
             *plan.checks,

@@ -13,6 +13,7 @@ HEADINGS = {
     "stop": "STOP: settle this before anything is cut",
     "ask": "Ask before cutting",
     "set": "What to set",
+    "oil": "",
     "tool": "Tools",
     "look": "Look at",
     "gage": "More readings",

@@ -2,11 +2,12 @@
 
 from collections.abc import Iterator, Sequence
 
-from seatwork import notes
+from seatwork import hardware, notes
 from seatwork.hardware import Screw
 from seatwork.plan.counterbores import INCH_LIST
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Assumed
+from seatwork.plan.standing import BELOW
 
 
 def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tuple[Assumed, ...]:
@@ -47,9 +48,10 @@ def _of_note(callout: notes.Callout, screws: Sequence[Screw | None]) -> Iterator
 
 
 def _settled(one: notes.Assumption, feature: notes.Feature, screw: Screw | None) -> bool:
-    """Tell whether the screw itself gives what the note left open."""
+    """Tell whether the screw or the rivet itself gives what the note left open."""
     if screw is None:
-        return False
+        rivet = feature.screw is not None and hardware.is_rivet(feature.screw)
+        return rivet and one.rule == BELOW
     angle = one.field == "angle" and isinstance(feature, notes.Countersink)
     return (angle and screw.seat_angle is not None) or (
         one.rule == INCH_LIST and screw.across_flats is not None

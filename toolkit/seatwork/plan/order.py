@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from seatwork.plan.loads import load_for
 from seatwork.plan.records import Operation
 from seatwork.plan.sentences import Show
-from seatwork.quantities import Length
+from seatwork.quantities import INCH, Length
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface
 from seatwork.shop.choosing.choosing import Choice, Choices, Where, choose
 from seatwork.shop.choosing.feeds import feed_for
@@ -18,6 +18,7 @@ from seatwork.shop.lists.materials import Material
 from seatwork.shop.shop import Shop
 from seatwork.units import show_note
 
+HALF_TENTH = 0.05
 Seat = Countersink | Counterbore | Spotface | Chamfer
 
 
@@ -114,8 +115,15 @@ def drilling(order: Order, *, diameter: float, name: str, why: str) -> Operation
         why=why,
         tool=tool,
     )
-    near = show_note(diameter, order.system)
+    near = _size(diameter, order.system)
     return replace(made, short=_drill(name, near))
+
+
+def _size(diameter: float, system: str) -> str:
+    """Write a drill's diameter [mm], in inches to four places where it has them."""
+    thousandths = diameter / INCH * 1000
+    odd = system == "inch" and abs(thousandths - round(thousandths)) > HALF_TENTH
+    return show_note(diameter, system, 4 if odd else None)
 
 
 def _drill(name: str, near: str) -> str:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from seatwork.doors import door
 from seatwork.hardware import Screw
 from seatwork.notes import Callout
-from seatwork.plan import rows
+from seatwork.plan import bases, rows
 from seatwork.plan.contents import KINDS, blocks
 from seatwork.plan.records import Assumed, Check, Given, Operation, Reading, Setup, Stop
 from seatwork.plan.settings import Work, set_rows
@@ -192,7 +192,7 @@ class Plan(Shown):
 
     def sources(self) -> tuple[str, ...]:
         """Return every document and house rule a size or speed rests on, each once."""
-        return tuple(dict.fromkeys(self._all_sources()))
+        return tuple(row.text for row in self.rows().of("source"))
 
     def from_memory(self) -> tuple[str, ...]:
         """Return what rests on memory and must be checked against a copy, each once."""
@@ -231,6 +231,7 @@ class Plan(Shown):
         every = [
             *self._asked(),
             *self.set_rows(first),
+            *self._oils(),
             *(row for seat in self.seats for row in seat.placed_rows(first)),
             *self.setup_rows(),
             *self._open(),
@@ -244,6 +245,13 @@ class Plan(Shown):
         works = [seat.work for seat in self.seats]
         return Rows(set_rows(works, system or self.callout.system))
 
+    def _oils(self) -> Iterator[Row]:
+        """Yield what to cut with, once for all steps."""
+        oils = dict.fromkeys((one.oil, one.oil_note) for one in self._operations() if one.oil)
+        for oil, note in oils:
+            text = f"{oil}: {note}" if note else oil
+            yield Row(label="Cut with", text=text, kind="oil")
+
     def _asked(self) -> Iterator[Row]:
         """Yield what the note itself makes one ask; the rest stands with its check."""
         of_checks = {check.question for seat in self.seats for check in seat.checks}
@@ -252,14 +260,15 @@ class Plan(Shown):
                 yield Row(label="Ask before cutting", text=one, kind="ask")
 
     def _open(self) -> Iterator[Row]:
-        yield from rows.assumed_rows(self.assumed, self.rules)
+        yield from bases.assumed_rows(self.assumed, self.rules)
         for one in self.from_memory():
             yield Row(label=MEMORY, text=one, kind="memory")
         for one in self.callout.said_not_used:
             yield Row(label="Said, not used", text=one, kind="unused")
 
     def _based_on(self) -> Iterator[Row]:
-        yield from (Row(label="Source", text=one, kind="source") for one in self.sources())
+        sizes = [given for seat in self.seats for given in seat.sizes]
+        yield from bases.source_rows(sizes, self._operations())
         yield from (rows.rule_row(rule) for rule in self.rules)
 
     def _cautions(self) -> Iterator[Row]:
@@ -270,14 +279,8 @@ class Plan(Shown):
     def _blocks(self) -> Blocks:
         yield from blocks(self.rows())
 
-    def _all_sources(self) -> Iterator[str]:
-        for seat in self.seats:
-            yield from (given.source for given in seat.sizes)
-            for operation in seat.operations:
-                if operation.spindle:
-                    yield operation.spindle.source
-                if operation.feed_source:
-                    yield operation.feed_source
+    def _operations(self) -> list[Operation]:
+        return [step for seat in self.seats for step in seat.operations]
 
 
 def _outcome(checks: Sequence[Check]) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from seatwork.plan import sentences
-from seatwork.plan.records import Assumed, Check, Given, Operation, Reading, Setup, Stop
+from seatwork.plan.records import Check, Given, Operation, Reading, Setup, Stop
 from seatwork.plan.settings import CAGE, CLOSE, FINER, in_table
 from seatwork.rows import Row as Row
 from seatwork.rows import Rows as Rows
@@ -75,27 +75,6 @@ def _looked(check: Check) -> str:
     """Return a check in words, with its question where that says more."""
     whole = check.sentence in check.question
     return check.question if whole else f"{check.sentence} {check.question}".rstrip()
-
-
-def assumed_rows(assumed: Sequence[Assumed], rules: Sequence[Rule]) -> Iterator[Row]:
-    """Yield what was taken for what the note leaves open, each with the house rule behind it.
-
-    Parameters
-    ----------
-    assumed : sequence of Assumed
-        What the note leaves open.
-    rules : sequence of Rule
-        The house rules in force that the plan rests on; those of speed and feed are no
-        assumption about the note.
-    """
-    for one in assumed:
-        kind = "assumed" if one.rule else "read"
-        yield Row(label=one.rule or "read as", text=one.sentence, kind=kind)
-    named = {one.rule for one in assumed}
-    for rule in rules:
-        if rule.name not in named and not rule.of_machine:
-            text = f"{rule.about}: {rule.shown}, house rule {rule.name}."
-            yield Row(label=rule.name, text=text, kind="assumed")
 
 
 def setup_rows(setups: Sequence[Setup]) -> tuple[Row, ...]:

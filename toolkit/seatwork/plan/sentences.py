@@ -71,8 +71,9 @@ FLOOR_EDGE = (
 )
 EDGE_CHAMFER = "To the note, or to the shop's rule where the note gives no size."
 
-SCRAP = "Set the stop on scrap, with the job's own screw; then cut the part."
-SCRAP_RIVET = "Set the stop on scrap, with the job's own rivet; then cut the part."
+SCRAP = "Set the stop on scrap, {by}; then cut the part."
+SCRAP_FIRST = "Nothing stops the cut: try it on scrap first, {by}; then cut the part."
+OWN, BY_SIZE = "with the job's own {tried}", "by the diameter at the face"
 NO_DEPTH = "The note gives no depth: stop at the first cut that is clean all round, no deeper."
 SCALE = "On a rough casting reckon with {skin} of scale (house rule {rule}) besides the tilt."
 FLAT_LENGTH = "Screw length: a flat head is measured overall, head and all."

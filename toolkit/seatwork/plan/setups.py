@@ -22,6 +22,9 @@ HELD = {
     "hand drill": "clamped flat to the bench; never held by hand",
 }
 THROUGH = "holes over the gap of the parallels: the drill must miss parallels and table"
+BACKING = "scrap backing: the drill runs out into it, never into the bench"
+CLEAR = "supports and clamps clear of the holes: the drill must miss supports and table"
+TURNS = "nothing: the work turns"
 BLIND = "parallels; no drill comes out below"
 FREE = "the finished seats lie over the gap of the parallels, never on one"
 LAYOUT = (
@@ -88,12 +91,12 @@ def _setup(
 ) -> Setup:
     kind = order.machine.kind
     mirrored = "lay out on the far face" in steps
-    ends = kind == "lathe"
+    ends, held = kind == "lathe", _held(seats, order)
     face = ("far end" if turned else "near end") if ends else _face(turned or mirrored)
     return Setup(
         face=face,
-        held=_held(seats, order),
-        under=_under(seats, ends=ends, turned=turned),
+        held=held,
+        under=_under(held, seats, turned=turned),
         zero=ANEW[kind] if turned else _zero(kind, seats),
         steps=steps,
         far_up=turned or mirrored,
@@ -113,9 +116,15 @@ def _held(seats: Sequence[SeatPlan], order: Order) -> str:
     return RAW if raw else HELD[order.machine.kind]
 
 
-def _under(seats: Sequence[SeatPlan], *, ends: bool, turned: bool) -> str:
-    if ends:
-        return "nothing: the work turns"
+def _under(held: str, seats: Sequence[SeatPlan], *, turned: bool) -> str:
+    without_parallels = {
+        HELD["lathe"]: TURNS,
+        HELD["hand drill"]: BACKING,
+        SHEET: BACKING,
+        RAW: CLEAR,
+    }
+    if held in without_parallels:
+        return without_parallels[held]
     if turned:
         return FREE
     drilled = [seat for seat in seats if _drills(seat)]

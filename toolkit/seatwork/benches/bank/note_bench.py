@@ -53,6 +53,8 @@ class ReadNote:
         Why it could not be read, and where.
     seats : tuple of SeatPlan
         The seats it asks for, with their sizes.
+    asked : tuple of str
+        What must be asked before anything is cut; what its screw settles is left out.
     trouble : SeatworkError or None
         Why there is nothing to draw, where the note was read.
     opened : bool
@@ -63,6 +65,7 @@ class ReadNote:
     callout: Callout | None
     error: NoteError | None
     seats: tuple[SeatPlan, ...]
+    asked: tuple[str, ...]
     trouble: SeatworkError | None
     opened: bool
 
@@ -113,17 +116,26 @@ class Note(Bench[ReadNote]):
         """Read the note; where it is read, find the sizes of its seats."""
         callout, error, trouble = None, None, None
         seats: tuple[SeatPlan, ...] = ()
+        asked: tuple[str, ...] = ()
         try:
             callout = notes.read(note)
         except NoteError as found:
             error = found
         if callout is not None:
+            asked = tuple(one.sentence for one in callout.warnings)
             try:
-                seats = plan.make(callout, material=material, machine=machine).seats
+                made = plan.make(callout, material=material, machine=machine)
+                seats, asked = made.seats, _asked(made)
             except SeatworkError as found:
                 trouble = found
         return ReadNote(
-            note=note, callout=callout, error=error, seats=seats, trouble=trouble, opened=opened
+            note=note,
+            callout=callout,
+            error=error,
+            seats=seats,
+            asked=asked,
+            trouble=trouble,
+            opened=opened,
         )
 
     def measures(self, result: ReadNote) -> tuple[Measure, ...]:
@@ -212,13 +224,17 @@ def _unread(result: ReadNote, system: str) -> tuple[tuple[str, tuple[str, ...]],
 
 def _questions(result: ReadNote) -> tuple[Measure, ...]:
     """Tell what to ask before cutting."""
-    callout = result.callout
-    asked = () if callout is None else tuple(one.sentence for one in callout.warnings)
-    labels = ("Ask first", *(f"Ask, number {count}" for count in range(2, len(asked) + 1)))
+    count = len(result.asked)
+    labels = ("Ask first", *(f"Ask, number {number}" for number in range(2, count + 1)))
     return tuple(
         Measure(label, sentence, kind="word")
-        for label, sentence in zip(labels, asked, strict=False)
+        for label, sentence in zip(labels, result.asked, strict=False)
     )
+
+
+def _asked(made: plan.Plan) -> tuple[str, ...]:
+    """Return what the note itself makes one ask; the machine is the bench's own, not the note's."""
+    return tuple(row.text for row in made.rows().of("ask"))
 
 
 def _section(seat: SeatPlan, result: ReadNote, system: str) -> DrawnSeat:
