@@ -166,7 +166,7 @@ def test_a_part_file_brings_its_own_material_and_machine(tmp_path: Path) -> None
     done = seatwork(tmp_path, "plan", HOPPER, "--why")
     assert done.returncode == 0, done.stderr
     assert "hopper_plate, lid screws" in done.stdout
-    assert "House rule: speeds.countersink_cap = 300 rev/min" in done.stdout
+    assert "speeds.countersink_cap = 300 rev/min" in done.stdout
 
 
 def test_a_missing_material_is_one_sentence(tmp_path: Path) -> None:

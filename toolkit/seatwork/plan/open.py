@@ -2,8 +2,9 @@
 
 from collections.abc import Iterator, Sequence
 
-from seatwork import hardware, notes
+from seatwork import notes
 from seatwork.hardware import Screw
+from seatwork.hardware.rivets import is_rivet
 from seatwork.plan.counterbores import INCH_LIST
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Assumed
@@ -50,7 +51,7 @@ def _of_note(callout: notes.Callout, screws: Sequence[Screw | None]) -> Iterator
 def _settled(one: notes.Assumption, feature: notes.Feature, screw: Screw | None) -> bool:
     """Tell whether the screw or the rivet itself gives what the note left open."""
     if screw is None:
-        rivet = feature.screw is not None and hardware.is_rivet(feature.screw)
+        rivet = feature.screw is not None and is_rivet(feature.screw)
         return rivet and one.rule == BELOW
     angle = one.field == "angle" and isinstance(feature, notes.Countersink)
     return (angle and screw.seat_angle is not None) or (

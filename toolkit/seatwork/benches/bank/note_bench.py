@@ -233,8 +233,9 @@ def _questions(result: ReadNote) -> tuple[Measure, ...]:
 
 
 def _asked(made: plan.Plan) -> tuple[str, ...]:
-    """Return what the note itself makes one ask; the machine is the bench's own, not the note's."""
-    return tuple(row.text for row in made.rows().of("ask"))
+    """Return what the note makes one ask, then what stops the cut in this metal on this machine."""
+    rows = made.rows()
+    return tuple(dict.fromkeys(row.text for row in (*rows.of("ask"), *rows.of("stop"))))
 
 
 def _section(seat: SeatPlan, result: ReadNote, system: str) -> DrawnSeat:
