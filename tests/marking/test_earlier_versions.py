@@ -40,7 +40,6 @@ def before(screw: int, pad: int, order: str) -> HandedOut:
         mode="practice",
         sizes={"q1": OLD_SCREW, "q2": json.loads(PADS % order)},
         versions={"q1": screw, "q2": pad},
-        key={},
     )
 
 
@@ -52,6 +51,15 @@ def test_a_form_of_before_asks_what_it_asked(two: Sheet, pad: int) -> None:
     assert f"{asked['q1'].main.rounded:.3f}" == "0.563"
     assert asked["q2"].answer == "abcde"
     assert asked["q1"].drawing() is not None
+
+
+def test_a_cap_screw_of_before_is_asked_and_drawn_as_before() -> None:
+    """Plate .813, bore .525 and reach .625 made .913 in version 1, whatever the box holds."""
+    old = all_types()["cap-screw-length"].earlier[1]
+    sizes = {"thickness": 0.813 * INCH, "depth": 0.525 * INCH, "engagement": 0.625 * INCH}
+    question = old(size="1/2", **sizes)
+    assert f"{question.main.rounded:.3f}" == "0.913"
+    assert "reach into the frame 0.625 in" in question.drawing().text
 
 
 def test_a_form_of_today_spots_the_slope(two: Sheet) -> None:

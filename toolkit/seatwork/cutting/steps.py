@@ -79,8 +79,8 @@ class Step:
         if self.spindle_speed is None:
             return (
                 f"The slowest speed, {self.next_up:.0f} rev/min, is above {self.allowed:.0f}: "
-                "use a machine with back gear; for a countersink also a one-flute or "
-                "cross-hole cutter, or a bit brace by hand; do not guess."
+                "use a machine with back gear; a small countersink can be turned by hand in a bit "
+                "brace; do not guess."
             )
         held = f", held by the {self.limited_by}" if self.limited_by else ""
         return f"Set {self.spindle_speed:.0f} rev/min (wanted {self.wanted:.0f}{held})."

@@ -7,6 +7,6 @@ from seatwork.drawings.sketches.bores import screw_in_bore
 
 def draw(question: Stated) -> Drawing:
     """Draw the screw in the frame, its length as a question mark."""
-    return screw_in_bore(
-        question.labels("thickness", "depth", "engagement", length="?"), parts=("screw", "frame")
-    )
+    reach = "full" if "full" in question.sizes else "engagement"  # of the first version
+    labels = question.labels("thickness", "depth", reach, length="?")
+    return screw_in_bore(labels, parts=("screw", "frame"))

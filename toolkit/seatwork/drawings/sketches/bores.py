@@ -5,7 +5,10 @@ from collections.abc import Collection, Mapping
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.sketches.page import Asked, Page
 
-AXIS, HALF, FACE, UNDER, DEEP = 640.0, 240.0, 340.0, 125.0, 45.0
+AXIS, HALF, FACE, UNDER = 640.0, 240.0, 340.0, 125.0
+END, THREADED, DRILLED, POINT, BACK = 75.0, 58.0, 44.0, 29.0, 8.0
+"""Levels in a frame: end of the screw, of its thread, of the drilled hole and of its point."""
+
 FLOOR, TOP, HEAD = 205.0, 312.0, 225.0
 """Levels of the floor of the bore, of the head's top, and of its underside on a washer."""
 
@@ -24,6 +27,7 @@ BORES = {
     "floor": "plate left under the bore",
     "thickness": "thickness of the plate",
     "engagement": "reach into the frame",
+    "full": "full thread in the frame",
     "length": "length under the head",
 }
 PILOT = {"hole": "hole", "pilot": "pilot"}
@@ -49,14 +53,14 @@ def screw_in_bore(labels: Mapping[str, str], parts: Collection[str] = ("screw",)
     seat = HEAD if "washer" in parts else FLOOR
     _plate(page, "frame" in parts)
     if "screw" in parts:
-        _screw(page, seat, UNDER - 50.0 if "frame" in parts else UNDER - 30.0)
+        _screw(page, seat, END if "frame" in parts else UNDER - 30.0)
     if "washer" in parts:
         for side in (-1.0, 1.0):
             inner, outer = AXIS + side * HOLE, AXIS + side * WASHER
             page.sketch.steel([(inner, FLOOR), (outer, FLOOR), (outer, HEAD), (inner, HEAD)])
     if "wrench" in parts:
         _wrench(page)
-    page.sketch.center((AXIS, FACE + 40.0), (AXIS, DEEP - 20.0))
+    page.sketch.center((AXIS, FACE + 40.0), (AXIS, 4.0 if "frame" in parts else 25.0))
     _widths(page)
     _heights(page, seat)
     return page.finish()
@@ -102,12 +106,20 @@ def _plate(page: Page, framed: bool) -> None:
         page.sketch.edge(wall, [(hole, UNDER), (outer, UNDER)])
         page.sketch.thin([(outer, FACE), (outer, UNDER)])
         if framed:
-            thread = AXIS + side * SHANK
-            page.sketch.metal([(outer, UNDER), (thread, UNDER), (thread, DEEP), (outer, DEEP)])
-            page.sketch.edge([(thread, UNDER), (thread, DEEP)])
-            page.sketch.thin([(outer, UNDER), (outer, DEEP), (thread, DEEP)])
+            _frame(page, side)
     page.sketch.edge([(AXIS - BORE, FACE), (AXIS + BORE, FACE)])
     page.sketch.edge([(AXIS - HOLE, FLOOR), (AXIS + HOLE, FLOOR)])
+
+
+def _frame(page: Page, side: float) -> None:
+    """Draw one side of the frame with its blind thread, the drilled hole and its point."""
+    outer, thread, drilled = (AXIS + side * reach for reach in (HALF, SHANK, SHANK - 9.0))
+    bore = [(drilled, DRILLED), (AXIS, POINT)]
+    page.sketch.metal([(outer, UNDER), (drilled, UNDER), *bore, (AXIS, BACK), (outer, BACK)])
+    page.sketch.edge([(drilled, END), *bore], [(drilled, DRILLED), (AXIS, DRILLED)])
+    page.sketch.edge([(drilled, THREADED), (thread, THREADED)])
+    page.sketch.thin([(thread, END), (thread, THREADED)])
+    page.sketch.thin([(outer, UNDER), (outer, BACK), (AXIS, BACK)])
 
 
 def _screw(page: Page, seat: float, end: float) -> None:
@@ -153,5 +165,6 @@ def _heights(page: Page, seat: float) -> None:
     page.down("depth", (FLOOR, FACE), right, hole, edge)
     page.down("floor", (UNDER, FLOOR), right, edge, hole)
     page.down("thickness", (UNDER, FACE), far, edge, edge)
-    page.down("engagement", (UNDER - 50.0, UNDER), right, AXIS + SHANK, edge)
-    page.down("length", (UNDER - 50.0, seat), left, AXIS - SHANK, head)
+    page.down("engagement", (END, UNDER), right, AXIS + SHANK, edge)
+    page.down("full", (THREADED, UNDER), right, AXIS + SHANK, edge)
+    page.down("length", (END, seat), left, AXIS - SHANK, head)

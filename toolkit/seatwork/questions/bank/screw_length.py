@@ -2,26 +2,25 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from math import floor
 from random import Random
 from typing import ClassVar, Self
 
 from seatwork.quantities import INCH
 from seatwork.questions.earlier.first_screw_length import FirstScrewLength
-from seatwork.questions.shared.real_sizes import flat_head_of
+from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.shared.screw_lengths import (
+    NOT_THERE,
+    STEP,
+    THREADS,
+    UP,
+    in_system,
+    is_sure,
+    listed,
+)
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Question, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
-
-STEP = INCH / 8
-"""Between one length in the box and the next [mm]."""
-
-THREADS = {"#10": 24, "1/4": 20, "5/16": 18, "7/16": 14, "1/2": 13}
-"""Coarse threads in an inch; 3/8-16 has a pitch of half a step, which would leave it open."""
-
-SURE = 0.03
-"""Part of a step that the longest screw keeps from a length in the box [-]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +58,7 @@ class ScrewLength(NumberQuestion):
     @classmethod
     def propose(cls, rng: Random) -> Self:
         """Draw a screw, a guard thicker than its head, and a thread deeper than it is wide."""
-        head = flat_head_of(pick(rng, tuple(THREADS)))
+        head = flat_head(rng)
         thick = round(head.height / INCH * pick(rng, (1.6, 2.0, 2.4)) * 16) / 16
         full = round(head.diameter / INCH * step_between(rng, 1.5, 2.5, 0.25) * 16) / 16
         return cls(
@@ -72,8 +71,7 @@ class ScrewLength(NumberQuestion):
 
     def text(self) -> str:
         """Return what is asked; an eighth of an inch is a step of 3.175 mm in metric."""
-        asked = super(ScrewLength, self).text()
-        return asked if self.system == "inch" else asked.replace("1/8 in", "3.175 mm")
+        return in_system(super(ScrewLength, self).text(), self.system)
 
     @property
     def most(self) -> float:
@@ -82,7 +80,7 @@ class ScrewLength(NumberQuestion):
 
     def is_clear(self) -> bool:
         """Whether no rounding moves the answer to another length in the box."""
-        return SURE < self.most / STEP % 1 < 1 - SURE and super(ScrewLength, self).is_clear()
+        return is_sure(self.most) and super(ScrewLength, self).is_clear()
 
     def value(self) -> float:
         """Return the length [mm]."""
@@ -90,9 +88,8 @@ class ScrewLength(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        up = self.value() + STEP
-        yield slip("M34", up, "the next length up; it bottoms, and its head clamps nothing")
-        yield slip("M34", self.most, "a length that is not in the box; take the next one down")
+        yield slip("M34", self.value() + STEP, UP)
+        yield slip("M34", self.most, NOT_THERE)
         under = listed(self.most - self.height)
         if under < self.value():
             yield slip("M47", under)
@@ -108,8 +105,3 @@ class ScrewLength(NumberQuestion):
             f"The next length down is {self.show(self.value())}. Look again at what is left: "
             f"{self.show(left)} in the thread."
         )
-
-
-def listed(most: float) -> float:
-    """Return the longest length of the box that is no longer than `most` [mm]."""
-    return floor(most / STEP) * STEP

@@ -1,0 +1,32 @@
+"""Lengths of the screws in a box, and the longest that stays off the end of a blind thread."""
+
+from math import floor
+
+from seatwork.quantities import INCH
+
+STEP = INCH / 8
+"""Between one length in the box and the next [mm]."""
+
+THREADS = {"#10": 24, "1/4": 20, "5/16": 18, "3/8": 16, "7/16": 14, "1/2": 13, "5/8": 11}
+"""Coarse threads in an inch, by size."""
+
+SURE = 0.03
+"""Part of a step that the longest screw keeps from a length in the box [-]."""
+
+UP = "the next length up; it bottoms, and its head clamps nothing"
+NOT_THERE = "a length that is not in the box; take the next one down"
+
+
+def listed(most: float) -> float:
+    """Return the longest length of the box that is no longer than `most` [mm]."""
+    return floor(most / STEP) * STEP
+
+
+def is_sure(most: float) -> bool:
+    """Whether no rounding moves the longest length [mm] to another one in the box."""
+    return SURE < most / STEP % 1 < 1 - SURE
+
+
+def in_system(text: str, system: str) -> str:
+    """Return what is asked with the step of the box in the unit of `system`."""
+    return text if system == "inch" else text.replace("1/8 in", f"{STEP:.3f} mm")
