@@ -5,8 +5,8 @@ import itertools
 import pytest
 from seatwork import benches, notes
 from seatwork.benches.bank.note_bench import NOTES, TYPED
-from seatwork.drawings.note_view import lines_of
 from seatwork.drawings.scene import Look, Scene
+from seatwork.drawings.views.note_view import lines_of
 from seatwork.errors import SeatworkError
 from seatwork.live.picture import LivePicture
 

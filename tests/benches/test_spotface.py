@@ -7,8 +7,8 @@ import numpy as np
 import pytest
 from seatwork import benches
 from seatwork.benches.bank.spotface_sums import BOSS, PAD
+from seatwork.drawings.parts.spotface_pad import clean, painted, rough
 from seatwork.drawings.scene import Look, Scene
-from seatwork.drawings.spotface_pad import clean, painted, rough
 from seatwork.errors import SeatworkError
 from seatwork.live.picture import LivePicture
 

@@ -10,7 +10,7 @@ from matplotlib.patches import Circle, Rectangle
 from seatwork.cards import Pages, coupons, job_card, profile
 from seatwork.cards.section import Face, Shown
 from seatwork.cards.to_scale import SCALES, Place, pick_scale
-from seatwork.drawings.profiles import countersink_wall
+from seatwork.drawings.strokes.profiles import countersink_wall
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan
 from seatwork.seats import Countersink

@@ -3,9 +3,9 @@
 import itertools
 
 import pytest
-from seatwork.drawings.apart import head_over_seat
+from seatwork.drawings.parts.apart import head_over_seat
+from seatwork.drawings.parts.seat_view import SeatedHead
 from seatwork.drawings.scene import Look
-from seatwork.drawings.seat_view import SeatedHead
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink, Head
 

@@ -5,9 +5,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from matplotlib.path import Path
-from seatwork.drawings.counterbore_view import FACE, TIGHTENING, CounterboreView, Tightened
+from seatwork.drawings.parts.tightening import Bolt, Ring
 from seatwork.drawings.scene import Look
-from seatwork.drawings.tightening import Bolt, Ring
+from seatwork.drawings.views.counterbore_view import FACE, TIGHTENING, CounterboreView, Tightened
 from seatwork.seats import Counterbore
 from seatwork.seats.pilots import Pilot, RaisedBoss
 

@@ -2,9 +2,9 @@
 
 import numpy as np
 import pytest
-from seatwork.drawings.cutter_shapes import CutterShape, _around, _outline, add_end
+from seatwork.drawings.parts.cutter_shapes import CutterShape, _around, _outline, add_end
 from seatwork.drawings.scene import Look
-from seatwork.drawings.style import PALETTES, page, style
+from seatwork.drawings.strokes.style import PALETTES, page, style
 
 SCALE, TIP = 10.0, (100.0, 50.0)
 

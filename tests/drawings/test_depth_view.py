@@ -4,8 +4,8 @@ import itertools
 from dataclasses import replace
 
 import pytest
-from seatwork.drawings.depth_view import DepthView, Plunge, SameStop
 from seatwork.drawings.scene import GhostScene, Look
+from seatwork.drawings.views.depth_view import DepthView, Plunge, SameStop
 from seatwork.seats import Countersink
 
 INCH = 25.4

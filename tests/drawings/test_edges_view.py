@@ -4,9 +4,9 @@ import itertools
 
 import numpy as np
 import pytest
-from seatwork.drawings.edges_view import EdgesView, TwoReadings
-from seatwork.drawings.rim_view import AllRound, RimView
 from seatwork.drawings.scene import Look
+from seatwork.drawings.views.edges_view import EdgesView, TwoReadings
+from seatwork.drawings.views.rim_view import AllRound, RimView
 from seatwork.seats import Chamfer
 from seatwork.seats.rims import rim
 from seatwork.seats.surfaces import Flat, Round, Tilted

@@ -4,9 +4,9 @@ import itertools
 
 import numpy as np
 import pytest
-from seatwork.drawings.flush_view import BoxOfScrews, FlushView, heading
+from seatwork.drawings.parts.seat_view import SeatedHead
 from seatwork.drawings.scene import Look
-from seatwork.drawings.seat_view import SeatedHead
+from seatwork.drawings.views.flush_view import BoxOfScrews, FlushView, heading
 from seatwork.seats import Countersink, Head
 
 LOOKS = [Look(), Look(projector=True), Look(system="metric", projector=True)]

@@ -3,7 +3,7 @@
 import itertools
 
 import pytest
-from seatwork.drawings import holes
+from seatwork.drawings.parts import holes
 from seatwork.drawings.scene import Look
 from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface

@@ -2,8 +2,8 @@
 
 import numpy as np
 import pytest
-from seatwork.drawings.linework import BEYOND, OFFSET, Linework, joined
-from seatwork.drawings.style import PROJECTOR
+from seatwork.drawings.strokes.linework import BEYOND, OFFSET, Linework, joined
+from seatwork.drawings.strokes.style import PROJECTOR
 
 
 @pytest.fixture

@@ -5,8 +5,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 from matplotlib.path import Path
-from seatwork.drawings import profiles
-from seatwork.drawings.seat_view import contact_points
+from seatwork.drawings.parts.seat_view import contact_points
+from seatwork.drawings.strokes import profiles
 from seatwork.errors import SeatworkError
 from seatwork.seats import Chamfer, Counterbore, Countersink, Head, Spotface, fit
 

@@ -35,7 +35,9 @@ def test_no_pyplot():
     """Drawing loads neither pyplot, which keeps figures for ever, nor pandas nor scipy."""
     code = (
         "import sys\n"
-        "from seatwork.drawings import apart, holes, section, two_heads\n"
+        "from seatwork.drawings import section\n"
+        "from seatwork.drawings.parts import apart, holes\n"
+        "from seatwork.drawings.views import two_heads\n"
         "from seatwork.seats import Chamfer\n"
         "holes.chamfer(Chamfer(leg=1.0), 6.6).png(0.25)\n"
         "print([m for m in ('matplotlib.pyplot', 'pandas', 'scipy', 'ipywidgets')"

@@ -7,10 +7,10 @@ import pytest
 from matplotlib.lines import Line2D
 from matplotlib.patches import Patch
 from matplotlib.spines import Spine
+from seatwork.drawings.parts.seat_view import SeatedHead
 from seatwork.drawings.scene import GhostScene, Look, Scene
-from seatwork.drawings.seat_view import SeatedHead
 from seatwork.drawings.section import Section
-from seatwork.drawings.style import DESK, POINTS, PROJECTOR
+from seatwork.drawings.strokes.style import DESK, POINTS, PROJECTOR
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink, Head
 

@@ -5,7 +5,7 @@ import itertools
 import numpy as np
 import pytest
 from seatwork.drawings.scene import Look
-from seatwork.drawings.speeds_view import DIAMETERS, SpeedSum, SpeedsView
+from seatwork.drawings.views.speeds_view import DIAMETERS, SpeedSum, SpeedsView
 
 LINE = "by house rule speeds.countersink_diameter"
 LOOKS = [Look(), Look(projector=True), Look(system="metric", projector=True)]

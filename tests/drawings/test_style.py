@@ -5,8 +5,8 @@ import itertools
 import pytest
 from matplotlib.colors import to_rgb
 from matplotlib.font_manager import findfont, get_font
-from seatwork.drawings import style
 from seatwork.drawings.scene import PALETTES, Look
+from seatwork.drawings.strokes import style
 
 
 def luminance(color):

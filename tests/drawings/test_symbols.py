@@ -5,8 +5,8 @@ import pytest
 from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import TextPath
 from seatwork.drawings.scene import Look
-from seatwork.drawings.style import FONT, page, style
-from seatwork.drawings.symbols import CAPITAL, DRAWN, SignedLine
+from seatwork.drawings.strokes.style import FONT, page, style
+from seatwork.drawings.strokes.symbols import CAPITAL, DRAWN, SignedLine
 
 
 def extents(sign):

@@ -1,9 +1,9 @@
 """Two heads from above and cut open."""
 
 import pytest
+from seatwork.drawings.parts.seat_view import SeatedHead
 from seatwork.drawings.scene import Look
-from seatwork.drawings.seat_view import SeatedHead
-from seatwork.drawings.two_heads import CutOpen, FromAbove, Pair
+from seatwork.drawings.views.two_heads import CutOpen, FromAbove, Pair
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink, Head
 

@@ -6,9 +6,9 @@ import pytest
 from matplotlib.backends.backend_agg import RendererAgg
 from matplotlib.patches import Polygon
 from matplotlib.text import Text
+from seatwork.drawings.parts.word_plates import PLATES, plate
 from seatwork.drawings.scene import PALETTES, Drawing, Look
-from seatwork.drawings.sketch import HEIGHT
-from seatwork.drawings.word_plates import PLATES, plate
+from seatwork.drawings.strokes.sketch import HEIGHT
 from seatwork.errors import SeatworkError
 from seatwork.shop.house.glossary import glossary
 

@@ -9,9 +9,9 @@ from matplotlib.patches import Circle, Polygon
 from seatwork.cards.lettering import UNITS, width, write
 from seatwork.cards.pages import MARGIN, Pages
 from seatwork.cards.to_scale import MM, PRINT
-from seatwork.drawings import profiles
-from seatwork.drawings.linework import Linework, joined, linework_patches
-from seatwork.drawings.style import CENTER_DASHES
+from seatwork.drawings.strokes import profiles
+from seatwork.drawings.strokes.linework import Linework, joined, linework_patches
+from seatwork.drawings.strokes.style import CENTER_DASHES
 from seatwork.quantities import INCH
 from seatwork.seats import Countersink, Spotface
 from seatwork.units import show_angle, show_length

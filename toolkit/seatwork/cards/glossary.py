@@ -4,8 +4,8 @@ from typing import Any
 
 from seatwork.cards.blocks import caption, heading
 from seatwork.cards.pages import Pages
+from seatwork.drawings.parts.word_plates import plate
 from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.word_plates import plate
 from seatwork.rows import plain
 from seatwork.shop.house import glossary as words
 from seatwork.shop.house.glossary import Glossary, Term

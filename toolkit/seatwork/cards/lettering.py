@@ -13,8 +13,8 @@ from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 from matplotlib.textpath import TextToPath
 
-from seatwork.drawings.style import FONT
-from seatwork.drawings.symbols import DRAWN, GAP
+from seatwork.drawings.strokes.style import FONT
+from seatwork.drawings.strokes.symbols import DRAWN, GAP
 
 UNITS = 100.0
 """Page units in an inch."""

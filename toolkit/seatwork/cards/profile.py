@@ -7,8 +7,8 @@ from seatwork.cards.blocks import heading
 from seatwork.cards.lettering import UNITS
 from seatwork.cards.pages import MARGIN, Pages
 from seatwork.cards.to_scale import MM
-from seatwork.drawings import profiles
-from seatwork.drawings.linework import joined
+from seatwork.drawings.strokes import profiles
+from seatwork.drawings.strokes.linework import joined
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, SeatPlan
 from seatwork.quantities import INCH

@@ -7,7 +7,7 @@ from itertools import combinations, groupby
 import numpy as np
 
 from seatwork import hardware, notes
-from seatwork.drawings.linework import Points
+from seatwork.drawings.strokes.linework import Points
 from seatwork.plan import Plan, SeatPlan
 from seatwork.plan.blind import FULL, TIP
 from seatwork.plan.floors import AT_FLOOR, FROM_FLOOR

@@ -11,10 +11,10 @@ from matplotlib.patches import Polygon, Rectangle
 
 from seatwork.cards.lettering import SIZE, UNITS, width, write
 from seatwork.cards.section import Face, Shown
-from seatwork.drawings import profiles
-from seatwork.drawings.linework import Linework, joined, linework_patches
-from seatwork.drawings.metal import BELOW_BREAK, Window, draw_metal
-from seatwork.drawings.style import CENTER_DASHES, PALETTES, POINTS, Sizes, Style
+from seatwork.drawings.strokes import profiles
+from seatwork.drawings.strokes.linework import Linework, joined, linework_patches
+from seatwork.drawings.strokes.metal import BELOW_BREAK, Window, draw_metal
+from seatwork.drawings.strokes.style import CENTER_DASHES, PALETTES, POINTS, Sizes, Style
 from seatwork.errors import SeatworkError
 from seatwork.quantities import INCH
 from seatwork.units import show_angle, show_length, show_number

@@ -8,13 +8,13 @@ from matplotlib.axes import Axes
 from matplotlib.patches import Circle
 from matplotlib.text import Text
 
-from seatwork.drawings import words
-from seatwork.drawings.linework import Linework, Point, linework_patches, unit
-from seatwork.drawings.metal import Window, draw_metal
+from seatwork.drawings.parts import words
+from seatwork.drawings.parts.seat_view import SeatedHead, SeatView, contact_points
 from seatwork.drawings.scene import Drawing
-from seatwork.drawings.seat_view import SeatedHead, SeatView, contact_points
-from seatwork.drawings.style import FONT, POINTS, page
-from seatwork.drawings.symbols import SignedLine
+from seatwork.drawings.strokes.linework import Linework, Point, linework_patches, unit
+from seatwork.drawings.strokes.metal import Window, draw_metal
+from seatwork.drawings.strokes.style import FONT, POINTS, page
+from seatwork.drawings.strokes.symbols import SignedLine
 from seatwork.drawings.view import View
 from seatwork.seats import Countersink, Fit, fit
 from seatwork.units import show_angle, show_both, show_length

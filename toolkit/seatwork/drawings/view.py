@@ -6,7 +6,7 @@ from matplotlib.axes import Axes
 from matplotlib.text import Text
 
 from seatwork.drawings.scene import Look
-from seatwork.drawings.style import FONT, style
+from seatwork.drawings.strokes.style import FONT, style
 
 PartT = TypeVar("PartT")
 

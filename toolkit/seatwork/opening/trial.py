@@ -28,7 +28,7 @@ def plan() -> str:
 
 def drawing() -> str:
     """Draw a countersink and ask for the picture."""
-    from seatwork.drawings import holes
+    from seatwork.drawings.parts import holes
     from seatwork.seats import Countersink
 
     drawn = holes.countersink(Countersink(**SEAT))

@@ -16,10 +16,10 @@ from seatwork.benches.build.part_sizes import (
     seat_size,
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.seat_view import SeatedHead
+from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.words import CONTACT_LABEL
 from seatwork.drawings.section import Section
-from seatwork.drawings.two_heads import CutOpen, FromAbove, Pair
-from seatwork.drawings.words import CONTACT_LABEL
+from seatwork.drawings.views.two_heads import CutOpen, FromAbove, Pair
 from seatwork.hardware.job_list import Job, flat_job, flat_jobs
 from seatwork.seats import Countersink, Fit, fit
 from seatwork.shop.house.house_rules import rules

@@ -21,7 +21,7 @@ from seatwork.benches.build.listed import kept, machines
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import plate_of, plate_size
 from seatwork.cutting import Cutter, Sound, marks_per_turn
-from seatwork.drawings.chatter_cones import hertz
+from seatwork.drawings.views.chatter_cones import hertz
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import flat_job, flat_jobs
 from seatwork.quantities import Length

@@ -5,10 +5,10 @@ from typing import Any
 
 from seatwork.benches.bank.chatter_seat import COUNTED, CutSeat, axial, other_machine
 from seatwork.benches.bank.chatter_sums import Mounted
-from seatwork.drawings.chatter_cones import ConesView, TwoCones
-from seatwork.drawings.chatter_cures import Cures, CuresView
-from seatwork.drawings.chatter_map import MapView, Place
-from seatwork.drawings.chatter_trace import Followed, TraceView
+from seatwork.drawings.views.chatter_cones import ConesView, TwoCones
+from seatwork.drawings.views.chatter_cures import Cures, CuresView
+from seatwork.drawings.views.chatter_map import MapView, Place
+from seatwork.drawings.views.chatter_trace import Followed, TraceView
 
 CONES, MAP, TRACE, CURES = "the cones", "the map", "the cut in time", "the cures"
 

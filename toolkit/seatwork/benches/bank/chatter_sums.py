@@ -7,8 +7,8 @@ import numpy as np
 
 from seatwork import cutting
 from seatwork.cutting import Cut, Cutter, Limit, Machine, Map, Trace
-from seatwork.drawings.chatter_cones import Cone
-from seatwork.drawings.chatter_map import SPEEDS, WIDTHS
+from seatwork.drawings.views.chatter_cones import Cone
+from seatwork.drawings.views.chatter_map import SPEEDS, WIDTHS
 
 COLUMNS = 160
 RUNAWAY = 2.0

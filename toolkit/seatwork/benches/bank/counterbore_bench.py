@@ -29,8 +29,8 @@ from seatwork.benches.build.listed import shop
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import plate_size, seat_size
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.counterbore_view import CounterboreView, Tightened
-from seatwork.drawings.tightening import Bolt, Ring
+from seatwork.drawings.parts.tightening import Bolt, Ring
+from seatwork.drawings.views.counterbore_view import CounterboreView, Tightened
 from seatwork.hardware import wrench_socket
 from seatwork.hardware.clearance import ClearanceHole
 from seatwork.hardware.drill_list import Drill

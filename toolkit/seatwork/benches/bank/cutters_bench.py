@@ -17,7 +17,7 @@ from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import plate_of, plate_size
 from seatwork.benches.build.sourced import rule_line
 from seatwork.cutting.chatter.parts import NOTE
-from seatwork.drawings.cutters_view import CutterChoice, CuttersView
+from seatwork.drawings.views.cutters_view import CutterChoice, CuttersView
 from seatwork.errors import SeatworkError
 from seatwork.hardware import job_list
 from seatwork.seats import Chamfer, Counterbore, Countersink, Spotface

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from seatwork.benches.bank.cutters_sums import LETTERS, THICKEST_SHEET, Wanted, seat_words
 from seatwork.cutting.chatter.parts import NOTE
-from seatwork.drawings.cutter_shapes import CutterShape
-from seatwork.drawings.cutters_view import CutterChoice, ShownCutter
+from seatwork.drawings.parts.cutter_shapes import CutterShape
+from seatwork.drawings.views.cutters_view import CutterChoice, ShownCutter
 from seatwork.shop.choosing.choosing import Choice, Choices, Refusal
 from seatwork.shop.choosing.fitting import Assembly
 from seatwork.shop.lists.cutters import SeatCutter

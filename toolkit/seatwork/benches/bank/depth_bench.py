@@ -14,7 +14,7 @@ from seatwork.benches.build.part_sizes import (
     seat_size,
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.depth_view import DepthView, Plunge, SameStop
+from seatwork.drawings.views.depth_view import DepthView, Plunge, SameStop
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, flat_job, flat_jobs
 from seatwork.quantities import Length

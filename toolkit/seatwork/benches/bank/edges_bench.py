@@ -15,8 +15,8 @@ from seatwork.benches.build.part_sizes import (
     seat_size,
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.edges_view import EdgesView, TwoReadings
-from seatwork.drawings.rim_view import AllRound, RimView
+from seatwork.drawings.views.edges_view import EdgesView, TwoReadings
+from seatwork.drawings.views.rim_view import AllRound, RimView
 from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.quantities import INCH
 from seatwork.seats import Chamfer

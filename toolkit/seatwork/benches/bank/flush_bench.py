@@ -17,8 +17,8 @@ from seatwork.benches.build.part_sizes import (
     seat_size,
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.flush_view import BoxOfScrews, FlushView, percent, worst
-from seatwork.drawings.seat_view import SeatedHead
+from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.views.flush_view import BoxOfScrews, FlushView, percent, worst
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, flat_job, jobs
 from seatwork.hardware.screws import Screw

@@ -23,7 +23,7 @@ from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switc
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import left_under, plate_line, plate_of, plate_size
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.gaging_view import GagedSeat, GagingView
+from seatwork.drawings.views.gaging_view import GagedSeat, GagingView
 from seatwork.hardware.job_list import flat_job, flat_jobs
 from seatwork.units import show_angle, show_both
 

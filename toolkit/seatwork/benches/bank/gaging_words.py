@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from seatwork.benches.bank.gaging_sums import BALL, BALLS, CALIPER, HEAD, SCREW, Gaged
-from seatwork.drawings.gaging_view import GagedSeat, Scale
+from seatwork.drawings.views.gaging_view import GagedSeat, Scale
 from seatwork.seats import Countersink, ball_top
 from seatwork.units import show_angle, show_both, show_length
 

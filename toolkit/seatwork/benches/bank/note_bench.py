@@ -10,7 +10,7 @@ from seatwork.benches.build.controls import Choice, Control, Pick, Switch, TextL
 from seatwork.benches.build.listed import machine, machines, material, materials
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.sourced import fact_line
-from seatwork.drawings.note_view import DrawnSeat, NotePage, NoteView
+from seatwork.drawings.views.note_view import DrawnSeat, NotePage, NoteView
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import FIRST_MACHINE, FIRST_MATERIAL
 from seatwork.notes import Callout, NoteError

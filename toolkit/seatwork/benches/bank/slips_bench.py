@@ -8,7 +8,7 @@ from seatwork.benches.bank.slips_sums import drawn, example, kind_of, topics
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Control, Number, Pick, Switch, TextLine
 from seatwork.benches.build.measures import Measure
-from seatwork.drawings.flags_view import Flag, FlagPage, FlagsView
+from seatwork.drawings.views.flags_view import Flag, FlagPage, FlagsView
 from seatwork.errors import SeatworkError
 from seatwork.marking.why import Reason, why
 from seatwork.questions.type.parts import NumberPart

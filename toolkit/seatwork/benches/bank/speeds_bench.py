@@ -14,7 +14,7 @@ from seatwork.benches.build.part_sizes import MOST, seat_size
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.cutting import SHORTCUTS
 from seatwork.cutting.shortcuts import SPREAD
-from seatwork.drawings.speeds_view import SpeedSum, SpeedsView
+from seatwork.drawings.views.speeds_view import SpeedSum, SpeedsView
 from seatwork.shop.choosing.spindles import RATIO_RULES, spindle_for
 from seatwork.units import show_number
 

@@ -4,7 +4,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from seatwork import cutting
-from seatwork.drawings.speeds_view import DIAMETERS, SpeedSum
+from seatwork.drawings.views.speeds_view import DIAMETERS, SpeedSum
 from seatwork.units import show_both, show_number, show_speed, show_spindle
 
 if TYPE_CHECKING:

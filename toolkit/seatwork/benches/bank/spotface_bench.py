@@ -22,9 +22,9 @@ from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switc
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import plate_size, seat_size
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.spotface_joint import Bolt
-from seatwork.drawings.spotface_pad import percent
-from seatwork.drawings.spotface_view import Facing, SpotfaceView, stress
+from seatwork.drawings.parts.spotface_joint import Bolt
+from seatwork.drawings.parts.spotface_pad import percent
+from seatwork.drawings.views.spotface_view import Facing, SpotfaceView, stress
 from seatwork.errors import SeatworkError
 from seatwork.hardware.screws import Screw
 from seatwork.quantities import Length

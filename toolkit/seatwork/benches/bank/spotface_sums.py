@@ -6,8 +6,8 @@ from typing import Any
 
 import numpy as np
 
-from seatwork.drawings.spotface_joint import Bolt
-from seatwork.drawings.spotface_pad import Pad
+from seatwork.drawings.parts.spotface_joint import Bolt
+from seatwork.drawings.parts.spotface_pad import Pad
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.hardware.screws import Screw

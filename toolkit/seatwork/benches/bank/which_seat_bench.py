@@ -19,7 +19,7 @@ from seatwork.benches.bank.which_seat_sums import (
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Pick, Switch
 from seatwork.benches.build.measures import Measure
-from seatwork.drawings.which_seat_view import SeatChoice, WhichSeatView
+from seatwork.drawings.views.which_seat_view import SeatChoice, WhichSeatView
 from seatwork.units import show_both
 
 FIRST = "1/2-13 hex cap"

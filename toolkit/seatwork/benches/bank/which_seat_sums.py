@@ -6,7 +6,7 @@ from functools import lru_cache
 from typing import TypeVar
 
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.which_seat_view import Fastener
+from seatwork.drawings.views.which_seat_view import Fastener
 from seatwork.errors import SeatworkError
 from seatwork.hardware import tap_drill, tapped_hole_chamfer, washer
 from seatwork.hardware.bores import BELOW, head_bore

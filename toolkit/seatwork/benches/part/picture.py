@@ -2,7 +2,7 @@
 
 from seatwork import units
 from seatwork.benches.part.found import SeatFound
-from seatwork.drawings.hole_walls import CutHole, SeatCut
+from seatwork.drawings.strokes.hole_walls import CutHole, SeatCut
 from seatwork.inspection.cuts import ACROSS, DEEP
 from seatwork.plan import Plan, SeatPlan
 from seatwork.plan.blind import FULL, TIP

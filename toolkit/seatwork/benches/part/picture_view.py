@@ -4,8 +4,8 @@ from typing import Any
 
 from seatwork.benches.part.desk import PartDesk
 from seatwork.benches.part.picture import picture_of, text_of
-from seatwork.drawings.hole_section import HoleSection
-from seatwork.drawings.hole_walls import CutHole
+from seatwork.drawings.parts.hole_section import HoleSection
+from seatwork.drawings.strokes.hole_walls import CutHole
 from seatwork.live.picture import LivePicture
 from seatwork.live.view import LiveView
 from seatwork.plan import SeatPlan

@@ -5,7 +5,7 @@ from seatwork.benches.part.desk import demonstration
 from seatwork.benches.part.found import Finder
 from seatwork.benches.part.picture import picture_of
 from seatwork.benches.part.state import PartState
-from seatwork.drawings.hole_section import HoleSection
+from seatwork.drawings.parts.hole_section import HoleSection
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.errors import SeatworkError
 

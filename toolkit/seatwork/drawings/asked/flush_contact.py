@@ -2,9 +2,9 @@
 
 from typing import Any
 
-from seatwork.drawings.apart import head_over_seat
+from seatwork.drawings.parts.apart import head_over_seat
+from seatwork.drawings.parts.seat_view import SeatedHead
 from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.seat_view import SeatedHead
 from seatwork.seats import Countersink, Head
 
 

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from seatwork.drawings.holes import countersink
+from seatwork.drawings.parts.holes import countersink
 from seatwork.drawings.scene import Drawing, Look
 
 

@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping
 
-from seatwork.drawings.linework import arc
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.sketches.page import Asked, Page
+from seatwork.drawings.strokes.linework import arc
 
 FACE, UNDER, MOUTH, HOLE, HALF = 235.0, 62.0, 150.0, 66.0, 215.0
 SLOPE, SINE = 0.8693, 0.6561

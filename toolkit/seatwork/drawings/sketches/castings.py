@@ -4,9 +4,9 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from seatwork.drawings.linework import arc
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.sketches.page import Asked, Page
+from seatwork.drawings.strokes.linework import arc
 
 LEFT, LOW_RIM, AXIS, HIGH_RIM, RIGHT = 420.0, 580.0, 780.0, 980.0, 1140.0
 FLAT, UNDER, SKIN, WALL = 205.0, 75.0, 30.0, 82.0

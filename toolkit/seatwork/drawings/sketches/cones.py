@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping
 
-from seatwork.drawings.linework import Point
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.sketches.page import Asked, Page
+from seatwork.drawings.strokes.linework import Point
 
 AXIS, FACE, UNDER, HALF = 640.0, 300.0, 62.0, 330.0
 MOUTH, SLOPE = 170.0, 0.8693

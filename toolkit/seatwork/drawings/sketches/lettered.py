@@ -4,11 +4,11 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from seatwork.drawings import profiles
-from seatwork.drawings.linework import Point
-from seatwork.drawings.metal import Window
 from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.sketch import Sketch
+from seatwork.drawings.strokes import profiles
+from seatwork.drawings.strokes.linework import Point
+from seatwork.drawings.strokes.metal import Window
+from seatwork.drawings.strokes.sketch import Sketch
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink
 

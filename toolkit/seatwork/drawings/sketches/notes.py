@@ -1,9 +1,9 @@
 """A print note on its leader, as a drawing has it, for questions."""
 
-from seatwork.drawings.linework import arc
 from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.sketch import Sketch
-from seatwork.drawings.symbols import SignedLine
+from seatwork.drawings.strokes.linework import arc
+from seatwork.drawings.strokes.sketch import Sketch
+from seatwork.drawings.strokes.symbols import SignedLine
 
 CENTER, SEAT, HOLE = (300.0, 190.0), 90.0, 55.0
 

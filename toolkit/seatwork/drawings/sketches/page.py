@@ -9,9 +9,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from seatwork.drawings.linework import Point
 from seatwork.drawings.scene import Drawing, Look
-from seatwork.drawings.sketch import Sketch
+from seatwork.drawings.strokes.linework import Point
+from seatwork.drawings.strokes.sketch import Sketch
 from seatwork.errors import SeatworkError
 
 ASKED = "?"

@@ -1,0 +1,1 @@
+"""What pictures show: plates, heads, holes, cutters."""

@@ -1,0 +1,1 @@
+"""What every picture is drawn with: pens, hatches, letters, lines, outlines."""

@@ -1,0 +1,1 @@
+"""One scene a file: what a bench shows."""
