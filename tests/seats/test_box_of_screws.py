@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink, Head, fit
 from seatwork.seats.box_of_screws import corner_heads, diameter_for, seats_for
-from seatwork.seats.gaging import sharp_from_protrusion
+from seatwork.seats.head_gaging import sharp_from_protrusion
 from seatwork.seats.touching_off import Limits
 
 INCH = 25.4

@@ -13,13 +13,8 @@ from seatwork.seats import (
     diameter_from_ball,
     protrusion,
 )
-from seatwork.seats.gaging import (
-    ball_contact,
-    ball_range,
-    dial_reading,
-    plate_hole,
-    sharp_from_protrusion,
-)
+from seatwork.seats.gaging import ball_contact, ball_range
+from seatwork.seats.head_gaging import dial_reading, plate_hole, sharp_from_protrusion
 from seatwork.seats.measuring import decide, flushness, uncertainty
 
 INCH = 25.4

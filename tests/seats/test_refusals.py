@@ -33,7 +33,8 @@ from seatwork.seats.centers import CenterDrill, CenterSeat
 from seatwork.seats.chamfers import thread_chamfer
 from seatwork.seats.cones import half_tangent, included_angle
 from seatwork.seats.counterbore_sizes import sized_for
-from seatwork.seats.gaging import ball_contact, dial_reading, plate_hole, sharp_from_protrusion
+from seatwork.seats.gaging import ball_contact
+from seatwork.seats.head_gaging import dial_reading, plate_hole, sharp_from_protrusion
 from seatwork.seats.heads import state_of
 from seatwork.seats.measuring import decide
 from seatwork.seats.off_center import off_center

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from seatwork.seats import protrusion
-from seatwork.seats.gaging import plate_hole, sharp_from_protrusion
+from seatwork.seats.head_gaging import plate_hole, sharp_from_protrusion
 
 INCH = 25.4
 ROWS = list(

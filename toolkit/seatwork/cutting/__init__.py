@@ -4,10 +4,11 @@ from seatwork.doors import doors
 
 NAMES = {
     "chatter.cone": "ConeSurface ring surface_left",
+    "chatter.lips": "depth_of_cut land_damping land_over_wave lip_in_cut",
     "chatter.limits": ("Band CriticalSpeed Limit chatter_band critical_speed width_limit"),
     "chatter.mapping": "Map stability",
     "chatter.marks": "frequency_from_marks marks_per_turn",
-    "chatter.parts": "Cut Cutter Machine depth_of_cut land_damping land_over_wave lip_in_cut",
+    "chatter.parts": "Cut Cutter Machine",
     "chatter.sound": "Sound sound",
     "chatter.tracing": "Trace trace",
     "feeds": "feed_per_tooth feed_rate time_in_cut",

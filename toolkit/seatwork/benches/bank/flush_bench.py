@@ -25,7 +25,7 @@ from seatwork.hardware.screws import Screw
 from seatwork.seats import Countersink
 from seatwork.seats.box_of_screws import SeatRange, corner_heads, seats_for
 from seatwork.seats.flushness import Box, simulate_heads
-from seatwork.seats.gaging import sharp_from_protrusion
+from seatwork.seats.head_gaging import sharp_from_protrusion
 from seatwork.seats.heads import FLUSH
 from seatwork.seats.touching_off import Limits
 from seatwork.shop.house.house_rules import rules
