@@ -7,6 +7,7 @@ from pathlib import Path
 from types import ModuleType
 
 import pytest
+from seatwork.benches.bench import Bench
 from seatwork.drawings.scene import Drawing
 
 
@@ -22,6 +23,12 @@ def drawing_faults() -> Callable[[Drawing], list[str]]:
     folder = Path(__file__).parents[1] / "drawings"
     module = _loaded("lettering_faults", folder / "conftest.py")
     return lambda drawing: list(module._faults(drawing))
+
+
+@pytest.fixture(scope="session")
+def words() -> Callable[[Bench], str]:
+    """Return what gives all words on the page of a bench in one string."""
+    return lambda bench: " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
 
 
 def _loaded(name: str, place: Path) -> ModuleType:

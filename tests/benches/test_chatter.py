@@ -26,12 +26,7 @@ FRAME, CRANK, HOPPER = (
 VIEWS = {CONES: {}, MAP: {"on_map": True}, TRACE: {"in_time": True}, CURES: {"cures": True}}
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
-def test_it_opens_on_a_question():
+def test_it_opens_on_a_question(words):
     """First there are two cones that tell nothing and one button; no slider, no state."""
     bench = benches.chatter()
     assert [c.name for c in bench.controls if c.needs is None and not c.folded] == ["shown"]
@@ -40,7 +35,7 @@ def test_it_opens_on_a_question():
     assert bench.text.endswith("which one sings?")
 
 
-def test_the_answer():
+def test_the_answer(words):
     """Six flutes sing at 1000 and stay quiet at 300 rev/min.
 
     Source: about 300 rev/min or less for countersinks, common practice, no source; with this
@@ -131,7 +126,7 @@ def test_uneven_and_stiffer_and_rake_help():
         assert width is None or width > plain
 
 
-def test_the_cures_stand_in_the_shop_s_order():
+def test_the_cures_stand_in_the_shop_s_order(words):
     """Clamp, slow down, feed, flutes, sharpen, machine; feed and sharpening are not backed."""
     lines = words(benches.chatter(shown=True, cures=True)).split(" | ")
     names = ["Clamp", "Slow down", "Feed", "Fewer flutes", "Sharpen", "Another machine"]
@@ -150,7 +145,7 @@ def test_the_rake_slider_warns():
 
 @pytest.mark.parametrize("view", VIEWS)
 @pytest.mark.parametrize("system", ["inch", "metric"])
-def test_every_answer_says_what_it_is_not(view, system):
+def test_every_answer_says_what_it_is_not(words, view, system):
     """Picture and text of every view say that it is an illustration, not a prediction."""
     bench = benches.chatter(shown=True, **VIEWS[view], system=system)
     assert NOTE in words(bench)

@@ -33,12 +33,7 @@ WAYS = (HEAD, BORE, KEY, BOSS)
 SCREWS = (THREE, QUARTER, HALF, M6, M8)
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
-def test_it_opens_on_a_question():
+def test_it_opens_on_a_question(words):
     """A hex cap screw in a counterbore cut for its head: the socket holds nothing of it."""
     bench = benches.counterbore()
     assert "The wrench socket does not go in. How will you tighten it?" in words(bench)
@@ -66,7 +61,7 @@ def test_the_start_is_what_the_first_screw_brings():
     assert start.set(screw=HALF).set(screw=THREE).values == pytest.approx(start.reset().values)
 
 
-def test_a_larger_counterbore_lets_the_socket_in():
+def test_a_larger_counterbore_lets_the_socket_in(words):
     """DIN 974-2 row 1 gives 28 mm for 16 mm across flats, the next above 9/16 in; a stand-in."""
     bench = benches.counterbore(way=BORE)
     assert bench.result.seat.diameter == pytest.approx(28.0)
@@ -83,7 +78,7 @@ def test_a_larger_counterbore_on_a_small_hole_wants_an_interchangeable_pilot():
     assert found.diameter / INCH == pytest.approx(13 / 32 - 0.002)
 
 
-def test_a_fixed_pilot_where_the_shop_has_the_tool():
+def test_a_fixed_pilot_where_the_shop_has_the_tool(words):
     """The shop's list has 11 mm with a fixed 6.55 pilot: the M6 socket head screw's tool.
 
     DIN 974-1, series 1: 11 mm, depth 6 + 0.4; ISO 273 medium: 6.6.
@@ -108,7 +103,7 @@ def test_a_socket_head_screw_needs_no_room_for_a_wrench():
     assert "Key 0.313 in (7.94 mm) across flats" in bench.text
 
 
-def test_a_boss_lengthens_the_grip():
+def test_a_boss_lengthens_the_grip(words):
     """On a boss cast 1/4 high, spotfaced .031: .219 stays, and .253 of pocket is not cut."""
     bench = benches.counterbore(way=BOSS)
     assert bench.result.boss.grip_gain / INCH == pytest.approx(0.25 - 0.03125 + 0.253, abs=1e-6)
@@ -117,7 +112,7 @@ def test_a_boss_lengthens_the_grip():
     assert "nothing is in the socket's way" in words(bench)
 
 
-def test_your_own_socket():
+def test_your_own_socket(words):
     """A socket of .780 measured wants .811: by the house rule, not by the list."""
     bench = benches.counterbore(way=BORE, measured=True, socket="0.780 in")
     assert bench.result.seat.diameter / INCH == pytest.approx(0.780 + 0.03125)
@@ -133,7 +128,7 @@ def test_floor_and_web():
     assert result.web == pytest.approx(25.4 - 14.0)
 
 
-def test_cut_too_shallow_the_socket_holds_what_is_proud():
+def test_cut_too_shallow_the_socket_holds_what_is_proud(words):
     """Cut .100 deep for a head .243 high: .143 proud, and no more than that is held."""
     bench = benches.counterbore(depth="0.100 in")
     assert bench.result.lies.hold / INCH == pytest.approx(0.143, abs=1e-6)

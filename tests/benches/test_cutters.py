@@ -24,14 +24,9 @@ ANSWERS = {GUARD: "XH90", HOPPER: "CS82-1", CAP: "A-5/8", PAD: "A-1-1/4", SHEET:
 seat wants the cutter of its size with a pilot for its hole; a seat wants its own angle."""
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
 @pytest.mark.slow
 @pytest.mark.parametrize("job", seated_jobs())
-def test_it_opens_as_a_question(job):
+def test_it_opens_as_a_question(words, job):
     """Before a pick neither picture, text, readouts nor sources say which one fits."""
     bench = benches.cutters(job=job)
     told = f"{words(bench)} {bench.text} {bench.readouts()} {bench.sources(bench.result)}"
@@ -43,7 +38,7 @@ def test_it_opens_as_a_question(job):
 
 
 @pytest.mark.parametrize(("job", "answer"), ANSWERS.items())
-def test_the_answer(job, answer):
+def test_the_answer(words, job, answer):
     """The cutter to take is that of shop practice, and is among those to choose from."""
     bench = benches.cutters(job=job, opened=True)
     assert bench.result.choices.best.tool.cutter.name == answer
@@ -65,7 +60,7 @@ def test_five_to_choose_from(job):
 
 
 @pytest.mark.slow
-def test_a_pick_shows_the_answer_with_reasons():
+def test_a_pick_shows_the_answer_with_reasons(words):
     """Picking a one-flute countersink for sheet: it does it, its rake grabs, take the other."""
     bench = benches.cutters().set(pick="A")
     assert bench.result.opened
@@ -76,21 +71,21 @@ def test_a_pick_shows_the_answer_with_reasons():
     assert "illustration, not a prediction" in bench.text
 
 
-def test_a_pick_that_does_not_fit():
+def test_a_pick_that_does_not_fit(words):
     """A countersink with a Morse taper does not go into a hand drill."""
     bench = benches.cutters(pick="B")
     assert "B does not fit: take C, XH90" in words(bench)
     assert "Its shank is Morse taper 2, and the hand drill does not take it." in bench.text
 
 
-def test_the_right_pick():
+def test_the_right_pick(words):
     """The one-flute cutter of the right angle is the right pick for the hopper plate."""
     bench = benches.cutters(job=HOPPER, pick="A")
     assert "Yes: take A, CS82-1" in words(bench)
     assert "one flute has the most chip room" in bench.text
 
 
-def test_a_machine_that_is_too_fast():
+def test_a_machine_that_is_too_fast(words):
     """A 1-1/4 spotface in gray iron is too fast for the slowest step of the drill press."""
     bench = benches.cutters(job=PAD, machine="bench drill press", opened=True)
     assert "this machine is too fast" in words(bench)
@@ -133,7 +128,7 @@ def shop_without(*kinds):
 
 
 @pytest.mark.slow
-def test_a_shop_with_nothing_that_fits(monkeypatch, drawing_faults):
+def test_a_shop_with_nothing_that_fits(words, monkeypatch, drawing_faults):
     """Where nothing fits the bench says so, and what would do."""
     shop = shop_without("counterbore head", "end mill")
     monkeypatch.setattr(cutters_bench, "shop", lambda: shop)
@@ -204,7 +199,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
 
 @pytest.mark.slow
 @pytest.mark.parametrize("job", seated_jobs())
-def test_all_reasons_have_room(job):
+def test_all_reasons_have_room(words, job):
     """For every pick of every preset all of the answer stands on the page."""
     for pick in LETTERS:
         assert "more: see the text" not in words(benches.cutters(job=job, pick=pick))

@@ -23,17 +23,12 @@ QUARTER, TEN, SHEET, M6 = (
 )
 
 
-def test_it_opens_on_a_question():
+def test_it_opens_on_a_question(words):
     """First there is one seat that was set right, one button, and nothing told of number 2."""
     bench = benches.depth()
     assert [c.name for c in bench.controls if c.needs is None and not c.folded] == ["cut"]
     assert "How wide will number 2 be?" in words(bench)
     assert not any("0.537" in text for row in bench.readouts() for text in row)
-
-
-def words(bench):
-    """Give all words on the page in one string."""
-    return " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
 
 
 def test_the_surprise():
@@ -49,7 +44,7 @@ def test_the_surprise():
     assert pair.second.seat.diameter / INCH == pytest.approx(0.537, abs=1e-9)
 
 
-def test_touched_on_the_hole_edge_it_is_unchanged():
+def test_touched_on_the_hole_edge_it_is_unchanged(words):
     """On the hole edge the nose plays no part: the seat stays .507, whatever the new nose."""
     bench = benches.depth(cut=True, touch=HOLE_EDGE)
     for nose in (0.0, 1.524, 2.286, 4.9):
@@ -84,7 +79,7 @@ def test_the_screw_breaks_the_shop_s_rule():
     assert row == ["Screw in it", "0.017 in (0.44 mm) below, outside the rule"]
 
 
-def test_a_stop_that_is_short_leaves_it_proud():
+def test_a_stop_that_is_short_leaves_it_proud(words):
     """A stop .010 short, nothing resharpened, leaves the head .010 proud, and says so."""
     bench = benches.depth(cut=True, new_nose="0.060", stop_error="0.010", stop_way=SHALLOW)
     assert bench.readouts()[-1][1] == "0.010 in (0.25 mm) proud, outside the rule"

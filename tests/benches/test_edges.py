@@ -23,12 +23,7 @@ from seatwork.live.picture import LivePicture
 INCH = 25.4
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
-def test_it_opens_on_two_readings():
+def test_it_opens_on_two_readings(words):
     """One chamfer .030 wide: along the face the mouth is .326, across the bevel .308.
 
     Source: .266 + 2 x .030, and .266 + 2 x .030 x sin 45°, by hand.
@@ -67,7 +62,7 @@ def test_the_82_tool_cuts_deeper_for_the_same_leg():
         (INCH_BREAK, 0.015 * INCH, 0.015 * INCH),
     ],
 )
-def test_a_note_without_size_takes_the_house_rule(note, width, most):
+def test_a_note_without_size_takes_the_house_rule(words, note, width, most):
     """No size: 45° per side, 1/32 to 1/16 in or 1 to 2 mm; edges broken to .015 at most.
 
     Source: common practice, no source; the break from memory (house rules chamfer.*, edge.*).

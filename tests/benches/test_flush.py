@@ -21,12 +21,7 @@ QUARTER, TEN, SHEET = (
 INCH = 25.4
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
-def test_it_opens_on_a_box_that_no_seat_can_hold():
+def test_it_opens_on_a_box_that_no_seat_can_hold(words):
     """1/4 heads gage .029 to .050: .021 apart, .015 allowed: no seat does it for all.
 
     Source: ASME B18.6.3 gage protrusion; .050 - .029 = .021; .015 is common practice, no source.

@@ -13,13 +13,8 @@ from seatwork.live.picture import LivePicture
 INCH = 25.4
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
 @pytest.mark.slow
-def test_it_opens_on_a_question():
+def test_it_opens_on_a_question(words):
     """First there is a note with no size of its seat, a question, and no size given away."""
     bench = benches.note()
     assert bench.values["note"] == "DRILL & C'BORE FOR 3/8 SHCS"
@@ -29,7 +24,7 @@ def test_it_opens_on_a_question():
         assert told not in words(bench)
 
 
-def test_the_surprise():
+def test_the_surprise(words):
     """That note leaves four things open: hole .406, bore .625, depth head plus .010.
 
     Sources: ASME B18.2.8 normal hole 13/32; ASME B18.3 appendix counterbore 5/8 (from memory);

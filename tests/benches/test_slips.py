@@ -13,12 +13,7 @@ from seatwork.errors import SeatworkError
 from seatwork.questions.bank import spindle_speed
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
-def test_it_opens_on_a_question():
+def test_it_opens_on_a_question(words):
     """First there are two numbers and a question; no slip is named yet."""
     bench = benches.slips()
     assert "What happened?" in words(bench)

@@ -21,12 +21,7 @@ COUNTERBORE, SPOTFACE, CRANK, HOPPER = (
 )
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
-def test_it_opens_on_one_third():
+def test_it_opens_on_one_third(words):
     """7/8 counterbore, 1018 at 80 sfm: drill 349, a third slower 233, a third of it 116.
 
     Source: 80 x 12/(pi x .875) = 349.2, x 2/3 = 232.8, x 1/3 = 116.4, by hand.
@@ -40,7 +35,7 @@ def test_it_opens_on_one_third():
     assert bench.readouts()[0] == ["Set", "210 rev/min"]
 
 
-def test_the_sum_stands_in_its_order():
+def test_the_sum_stands_in_its_order(words):
     """Rule, constant, surface speed with its source, diameter, raw speed, cap, step: so."""
     rungs = ladder(benches.speeds().result, "inch")
     assert [what.partition(":")[0] for what, _ in rungs] == [
@@ -51,7 +46,7 @@ def test_the_sum_stands_in_its_order():
     assert all(what in page and why in page for what, why in rungs)
 
 
-def test_a_machine_too_fast_at_its_slowest_is_said_so():
+def test_a_machine_too_fast_at_its_slowest_is_said_so(words):
     """1-1/4 spotface on gray iron: 143 wanted, the drill press begins at 250: set nothing.
 
     Source: 70 x 12/(pi x 1.25) x 2/3 = 142.6, by hand; 70 sfm is the slow end of the list.
@@ -64,7 +59,7 @@ def test_a_machine_too_fast_at_its_slowest_is_said_so():
     assert "do not guess" in bench.text
 
 
-def test_a_countersink_is_held_by_the_cap():
+def test_a_countersink_is_held_by_the_cap(words):
     """.385 in 6061: 992 wanted, the house rule's cap of 300 holds, 250 is the next step down.
 
     Source: 200 x 12/(pi x .385) x 1/2 = 992.1, by hand; the cap is common practice, no source.

@@ -16,12 +16,7 @@ INCH = 25.4
 KSI = 6.894757
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " | ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
-def test_it_opens_on_a_question():
+def test_it_opens_on_a_question(words):
     """The bolt is laid on the rough pad, nothing is told of its bending, and one button shows."""
     bench = benches.spotface()
     assert "Tightened on the rough pad: what happens to the bolt?" in words(bench)
@@ -31,7 +26,7 @@ def test_it_opens_on_a_question():
     assert shown == ["shown"]
 
 
-def test_tightened_the_pad_bends_it():
+def test_tightened_the_pad_bends_it(words):
     """At 1° a 1/2 in bolt with 1.5 in grip is bent to 87 ksi; at 3° to three times that.
 
     Source: closed form E d theta/(2 L) with E of 30,000 ksi gives 87 ksi (common shop arithmetic);
@@ -83,7 +78,7 @@ def test_the_thin_side():
     assert ["Left at the low side", "0.480 in (12.20 mm)"] in bench.readouts()
 
 
-def test_clean_the_bolt_lies_square():
+def test_clean_the_bolt_lies_square(words):
     """On the whole ring there is no bending from the seat; one step before, the cutter stands."""
     bench = benches.spotface(shown=True)
     full = bench.result.faced.full_depth
@@ -99,7 +94,7 @@ def test_the_skin_goes_too():
     assert rows["And under the skin at"] == "0.097 in (2.46 mm) below first touch"
 
 
-def test_a_round_boss_gives_no_bending_number():
+def test_a_round_boss_gives_no_bending_number(words):
     """On a crown the head rocks either way: the bench says so and gives no stress."""
     bench = benches.spotface(shown=True, face=BOSS)
     assert bench.result.before.bending is None
@@ -107,7 +102,7 @@ def test_a_round_boss_gives_no_bending_number():
     assert "ksi" not in bench.text
 
 
-def test_a_square_rough_pad_bends_by_no_tilt():
+def test_a_square_rough_pad_bends_by_no_tilt(words):
     """Without draft the bench claims no bending and says what the head bears on."""
     bench = benches.spotface(shown=True, tilt=0)
     assert "bears on high spots" in words(bench)

@@ -47,13 +47,8 @@ def case(part):
     return case_of(asked_of(part["screw"]), part["face"], part["wish"])
 
 
-def words(bench):
-    """Give all words on the page in one string."""
-    return " ".join(t.get_text() for t in bench.drawing.figure.axes[0].texts)
-
-
 @pytest.mark.parametrize("part", PARTS)
-def test_it_opens_as_a_question(part):
+def test_it_opens_as_a_question(words, part):
     """Before the answer is asked for, neither picture, text, readouts nor sources give it."""
     bench = benches.which_seat(**part)
     told = f"{words(bench)} {bench.text} {bench.readouts()} {bench.sources(bench.result)}"

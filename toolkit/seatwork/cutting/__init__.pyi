@@ -7,6 +7,10 @@ from seatwork.cutting.chatter.limits import Limit as Limit
 from seatwork.cutting.chatter.limits import chatter_band as chatter_band
 from seatwork.cutting.chatter.limits import critical_speed as critical_speed
 from seatwork.cutting.chatter.limits import width_limit as width_limit
+from seatwork.cutting.chatter.lips import depth_of_cut as depth_of_cut
+from seatwork.cutting.chatter.lips import land_damping as land_damping
+from seatwork.cutting.chatter.lips import land_over_wave as land_over_wave
+from seatwork.cutting.chatter.lips import lip_in_cut as lip_in_cut
 from seatwork.cutting.chatter.mapping import Map as Map
 from seatwork.cutting.chatter.mapping import stability as stability
 from seatwork.cutting.chatter.marks import frequency_from_marks as frequency_from_marks
@@ -14,10 +18,6 @@ from seatwork.cutting.chatter.marks import marks_per_turn as marks_per_turn
 from seatwork.cutting.chatter.parts import Cut as Cut
 from seatwork.cutting.chatter.parts import Cutter as Cutter
 from seatwork.cutting.chatter.parts import Machine as Machine
-from seatwork.cutting.chatter.parts import depth_of_cut as depth_of_cut
-from seatwork.cutting.chatter.parts import land_damping as land_damping
-from seatwork.cutting.chatter.parts import land_over_wave as land_over_wave
-from seatwork.cutting.chatter.parts import lip_in_cut as lip_in_cut
 from seatwork.cutting.chatter.sound import Sound as Sound
 from seatwork.cutting.chatter.sound import sound as sound
 from seatwork.cutting.chatter.tracing import Trace as Trace

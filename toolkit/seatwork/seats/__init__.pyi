@@ -7,7 +7,7 @@ from seatwork.seats.counterbores import Counterbore as Counterbore
 from seatwork.seats.gaging import angle_from_two_balls as angle_from_two_balls
 from seatwork.seats.gaging import ball_top as ball_top
 from seatwork.seats.gaging import diameter_from_ball as diameter_from_ball
-from seatwork.seats.gaging import protrusion as protrusion
+from seatwork.seats.head_gaging import protrusion as protrusion
 from seatwork.seats.heads import Fit as Fit
 from seatwork.seats.heads import Head as Head
 from seatwork.seats.heads import fit as fit
