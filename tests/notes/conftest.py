@@ -29,6 +29,7 @@ def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
         "entry": good,
         "assuming_entry": [note for note in good if "assumes" in note],
         "bad_entry": bad,
+        "asked_entry": corpus(CORPUS / "asked"),
         "understood_entry": [note for note in bad if "understood" in note],
     }
     for name, notes in sorts.items():

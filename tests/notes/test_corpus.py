@@ -3,6 +3,7 @@
 The readings were written down from the notes by hand, as a machinist reads them.
 """
 
+import re
 from collections.abc import Callable
 from typing import Any
 
@@ -30,6 +31,7 @@ def test_note_names_its_assumptions(assuming_entry: dict[str, Any]) -> None:
 def test_note_keeps_what_is_only_said(entry: dict[str, Any]) -> None:
     """Words that do not bear on the cut are kept as typed, and no others are."""
     callout = read(entry["note"], entry.get("system"))
+    assert callout.sizes_hold == entry.get("holds", "")
     assert list(callout.said_not_used) == entry.get("said", [])
 
 
@@ -37,6 +39,17 @@ def test_note_warns_of_what_to_ask(entry: dict[str, Any]) -> None:
     """A note warns of exactly what the corpus says has to be asked about."""
     callout = read(entry["note"], entry.get("system"))
     assert sorted({w.code for w in callout.warnings}) == sorted(entry.get("warns", []))
+
+
+def test_what_must_be_asked_is_asked(asked_entry: dict[str, Any]) -> None:
+    """A note that says too little or two things of one is never read without a question."""
+    try:
+        callout = read(asked_entry["note"], asked_entry.get("system"))
+    except SeatworkError as error:
+        told = str(error)
+    else:
+        told = " ".join(warning.sentence for warning in callout.warnings)
+    assert re.search(asked_entry["asks"], told), told
 
 
 def test_malformed_note_gives_place_and_sentence(bad_entry: dict[str, Any]) -> None:

@@ -430,6 +430,18 @@ def test_a_center_with_a_thread_is_not_planned_as_a_center() -> None:
         made(Counterdrill(meaning="center drill", diameter=Size(name="#3")), quarter(through=True))
 
 
+def test_a_diameter_and_a_depth_that_do_not_belong_together_are_asked_about() -> None:
+    """20 on 10 at 90 degrees is 5 deep: 3 is asked about, 5 and 5.1 with 0.2 either way are not."""
+    hole = Hole(diameter=Size(value=10, unit="mm"), through=True)
+    seat = Countersink(diameter=Size(value=20, unit="mm"), angle=Size(value=90, unit="deg"))
+    for deep, asked in ((3, True), (5, False), (5.1, False), (6, True)):
+        planned = made(hole, replace(seat, depth=Size(value=deep, unit="mm")))
+        assert (looked(planned).get("diameter against depth") == "stop") is asked
+        assert any("Which of the two holds?" in one for one in planned.questions) is asked
+    reference = replace(seat, depth=Size(value=3, unit="mm", bound="ref"))
+    assert "diameter against depth" not in looked(made(hole, reference))
+
+
 # -- beside the cut -----------------------------------------------------------------------
 
 

@@ -99,6 +99,8 @@ class Assembler(Hanging):
             self._end()
             settle(self.text, self.drafts)
             found = features_of(self.drafts, self.trailing)
+            for before, number, phrase in self.trailing:
+                self._check_count(self.drafts[before - 1], number, phrase)
             check_split(self.text, self.drafts, self.split)
             return found
         except NoteError as error:
@@ -154,11 +156,24 @@ class Assembler(Hanging):
             self.count = number, phrase
             return
         same_line = [draft for draft in self.drafts if draft.line == self.line]
-        for draft in same_line:
-            if draft.count is None and draft.kind is not EdgeBreak:
-                draft.count = number
+        open_ones = [d for d in same_line if d.count is None and d.kind is not EdgeBreak]
+        for draft in open_ones:
+            draft.count = number
         if not same_line:
             self.trailing.append((len(self.drafts), number, phrase))
+        elif not open_ones and self._leads_next() and self.count is None:
+            self.count = number, phrase
+        elif not open_ones:
+            self._check_count(same_line[-1], number, phrase)
+
+    def _check_count(self, draft: Draft, number: int, phrase: Phrase) -> None:
+        """Ask where a second count of places is another number."""
+        if draft.count not in (None, number):
+            raise self.fault(
+                phrase,
+                f"{draft.count} places were said before: which count holds?",
+                "write one of them, before or behind what is cut there",
+            )
 
     # -- holes and threads ---------------------------------------------------------------
 
@@ -210,7 +225,7 @@ class Assembler(Hanging):
         draft = self._last((Thread,))
         if draft is None or self.lead:
             raise self.fault(phrase, "no thread stands before it", "write the thread, such as M8")
-        draft.stated["thread_class"] = phrase.text.lstrip("- ")
+        self.say(draft, "thread_class", phrase.text.lstrip("- "), phrase)
 
     def _left_hand(self, phrase: Phrase) -> None:
         draft = self._last((Thread,))
@@ -232,7 +247,7 @@ class Assembler(Hanging):
             raise self.fault(
                 phrase, "a letter with no depth before it", "write U, V or W behind a depth"
             )
-        draft.stated["bottom"] = phrase.text
+        self.say(draft, "bottom", phrase.text, phrase)
 
     def _pitch(self, phrase: Phrase) -> None:
         """Take the pitch behind ``M8 X``, in millimeters on any print."""

@@ -75,6 +75,10 @@ class Composer:
             number += self._fit(size)
         return f"{number} {size.bound.upper()}".strip()
 
+    def _again(self, also: Size) -> str:
+        """Return a drill said again: its name, or its decimal and never the fraction."""
+        return self.size(also) if also.name else self._number(also.value or 0.0, also)
+
     def _fit(self, size: Size) -> str:
         return f" {size.fit}" if self.show_units and size.fit else size.fit
 
@@ -142,7 +146,7 @@ class Composer:
         return (
             word,
             self._diameter(hole.diameter),
-            f"({self.size(hole.also)})" if hole.also else "",
+            f"({self._again(hole.also)})" if hole.also else "",
             self._depth(hole.depth, joined=hole.diameter is not None),
             {"full diameter": "FULL DIA", "point": "TO POINT"}.get(hole.depth_to, ""),
             hole.bottom,

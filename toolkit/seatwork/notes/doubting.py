@@ -58,7 +58,7 @@ def _of_writing(
 ) -> Iterator[NoteWarning]:
     for index, phrase in enumerate(phrases):
         spaced = re.fullmatch(r"(\d+)\s+X", phrase.text) if phrase.kind == "COUNT" else None
-        if spaced:
+        if spaced and _could_be_a_size(phrases[index + 1 : index + 2]):
             yield NoteWarning(
                 code="count-spacing",
                 sentence=f"{phrase.text} is read as {spaced[1]} places; close up, {spaced[1]}X, "
@@ -84,12 +84,19 @@ def _of_writing(
         )
 
 
+def _could_be_a_size(following: list[Phrase]) -> bool:
+    """Tell whether what follows a count could be the other size of two: a bare number."""
+    return not following or following[0].kind == "plain"
+
+
 def _tight_by(phrases: list[Phrase], index: int) -> bool:
     """Tell whether a whole number stands tight against its X, as in ``13X90°``."""
     phrase = phrases[index]
     if phrase.kind != "BY" or index == 0:
         return False
     before = phrases[index - 1]
+    if index > 1 and phrases[index - 2].kind == "CHAMFER":
+        return False
     whole = re.fullmatch(r"\d{1,3}", before.text) is not None
     return whole and before.end == phrase.start and phrase.text == "X"
 
@@ -110,8 +117,9 @@ def _of_features(callout: Callout, rules: HouseRules) -> Iterator[NoteWarning]:
             elif isinstance(feature, Counterdrill):
                 yield from _of_counterdrill(place, feature)
             elif isinstance(feature, Chamfer):
-                yield from _of_chamfer(place, feature)
+                yield from _of_chamfer(place, feature, group)
             yield from _smaller_than_hole(place, feature, group)
+            yield from _more_than_holes(place, feature, group)
 
 
 def _of_any(place: int, feature: Feature) -> Iterator[NoteWarning]:
@@ -217,8 +225,16 @@ def _of_counterdrill(place: int, feature: Counterdrill) -> Iterator[NoteWarning]
         )
 
 
-def _of_chamfer(place: int, feature: Chamfer) -> Iterator[NoteWarning]:
+def _of_chamfer(place: int, feature: Chamfer, group: list[Feature]) -> Iterator[NoteWarning]:
     angle = feature.angle
+    hole = next((width_of(f.diameter) for f in group if isinstance(f, Hole)), None)
+    if feature.leg is not None and hole is not None and _value(feature.leg) > hole:
+        yield NoteWarning(
+            code="leg-wide",
+            feature=place,
+            sentence="The leg of the chamfer is wider than its hole: in or mm, or is another "
+            "size meant?",
+        )
     if feature.leg is not None and angle is not None and angle.value != 90:
         yield NoteWarning(
             code="chamfer-leg",
@@ -239,6 +255,18 @@ def _smaller_than_hole(place: int, seat: Feature, group: list[Feature]) -> Itera
             code="seat-smaller",
             feature=place,
             sentence="The seat is no wider than its hole: the two sizes may be turned round.",
+        )
+
+
+def _more_than_holes(place: int, seat: Feature, group: list[Feature]) -> Iterator[NoteWarning]:
+    """Ask about more seats of a kind than there are holes for them."""
+    hole = next((f for f in group if isinstance(f, Hole | Thread)), None)
+    if hole is not None and seat is not hole and seat.count > hole.count:
+        yield NoteWarning(
+            code="count",
+            feature=place,
+            sentence=f"{seat.count} seats on {hole.count} hole{'s' * (hole.count > 1)}: which "
+            "count holds?",
         )
 
 

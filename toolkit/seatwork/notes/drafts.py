@@ -161,6 +161,7 @@ def doubled(size: Size) -> Size:
 def thread_fields(text: str) -> dict[str, Any]:
     """Return the fields of a thread's designation, such as ``1/4-20 UNC-2B`` or ``M8``."""
     text = re.sub(r"\s*-\s*", "-", text)
+    text = re.sub(r"\b(U?)\.?N\.([CF])\.?", r"\1N\2", text)
     if text.startswith("M"):
         size, _, pitch = text.replace(" ", "").replace(",", ".").partition("-")
         return {"size": size} | ({"pitch": float(pitch)} if pitch else {})

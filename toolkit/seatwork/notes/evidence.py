@@ -49,6 +49,8 @@ def decide(text: str, phrases: list[Phrase], system: str | None, rules: HouseRul
         return _against_print(text, phrases, system, inch, metric)
     if inch and metric:
         raise ask(text, metric[0], "some numbers are written the inch way and some the metric way")
+    if metric and not inch and signs(phrases) == {"inch"} and _thousandths(metric):
+        return Decision("inch")
     if metric and not inch and _may_be_inches(phrases, metric):
         raise ask(text, metric[0], "one number is written the metric way, and no size is wide")
     if inch or metric:
@@ -126,6 +128,11 @@ def _by_rule(text: str, phrases: list[Phrase], bare: list[Number], rules: HouseR
     if rule == "by size" and _too_wide_for_inches(phrases):
         return Decision("metric", by_rule=True)
     raise ask(text, bare[0], "nothing in the note shows which")
+
+
+def _thousandths(numbers: list[Number]) -> bool:
+    """Tell whether every number is written to a thousandth, which no size in mm is."""
+    return all(re.fullmatch(r"0\.\d{3,4}", number.text) for number in numbers)
 
 
 def _too_wide_for_inches(phrases: list[Phrase]) -> bool:

@@ -5,6 +5,7 @@ a run of sizes that no word has claimed yet waits in the lead.
 """
 
 import re
+from typing import Any
 
 from seatwork.notes.callout import NoteError
 from seatwork.notes.drafts import SEATS, Draft
@@ -25,6 +26,7 @@ from seatwork.notes.repeats import agree, shown, threads_of, true_size
 from seatwork.notes.sizes import Size
 from seatwork.notes.sizing import Sizer
 
+NAMELESS = (Counterbore, Countersink, Spotface)  # no drill's name is their diameter
 SPREAD = 1.1  # limits of a diameter further apart than this are two sizes
 
 WORDS: dict[str, type[Feature]] = {
@@ -71,6 +73,24 @@ class Gathering:
         """Return the error for a phrase."""
         return NoteError(self.text, start=phrase.start, end=phrase.end, fault=fault, remedy=remedy)
 
+    def say(self, draft: Draft, name: str, value: Any, phrase: Phrase) -> None:
+        """Give a word to a feature, and ask where another was said before.
+
+        Raises
+        ------
+        NoteError
+            Where the two cannot both hold.
+        """
+        told = draft.stated.get(name)
+        if told and told != value:
+            both = name == "side" and {told, value} == {"near", "far"}
+            raise self.fault(
+                phrase,
+                f"{str(told).upper()} was said before: which holds?",
+                "write BOTH SIDES, or one of them" if both else "write one of them",
+            )
+        draft.stated[name] = value
+
     # -- sizes ---------------------------------------------------------------------------
 
     def _by(self, phrase: Phrase) -> None:
@@ -103,6 +123,15 @@ class Gathering:
             also = self.sizer.size(phrase.also)
         if not draft.take(phrase, size, by=by, also=also):
             return False
+        if draft.stated.get("through") and draft.stated.get("depth") is size:
+            raise self.fault(phrase, "THRU and a depth: which holds?", "write one of them")
+        if draft.kind in NAMELESS and size.name and draft.stated.get("diameter") is size:
+            seat = draft.kind.__name__.lower()
+            raise self.fault(
+                phrase,
+                f"{size.name} names a drill or a screw, no diameter of a {seat}",
+                f"write FOR {size.name} FLAT HEAD or what the screw is, or the diameter",
+            )
         if draft.stated.get("diameter") is size and far_apart(size):
             raise self.fault(
                 phrase,

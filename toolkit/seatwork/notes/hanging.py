@@ -21,9 +21,9 @@ class Hanging(Gathering):
         )
         if phrase.kind == "SIDE":
             name, value = "side", side_of(phrase.text)
-        self._hang(name, value)
+        self._hang(name, value, phrase)
 
-    def _hang(self, name: str, value: str) -> None:
+    def _hang(self, name: str, value: str, phrase: Phrase) -> None:
         """Give a side, a scope or a face to the feature before it, else to the next one."""
         if self.lead and self.lead[0][0].kind == "diameter":
             self._close_lead()
@@ -31,7 +31,7 @@ class Hanging(Gathering):
         if self.lead or target is None or (name == "side" and self._leads_next()):
             self.waiting[name] = value
         else:
-            target.stated[name] = value
+            self.say(target, name, value, phrase)
 
     def _leads_next(self) -> bool:
         """Tell whether a side word at the head of a clause speaks for the next feature."""
@@ -47,7 +47,7 @@ class Hanging(Gathering):
         question = head_question(phrase.text, draft.kind)
         if question:
             raise self.fault(phrase, *question)
-        draft.stated["screw"] = phrase.text
+        self.say(draft, "screw", phrase.text, phrase)
 
     def _clean_up(self, phrase: Phrase) -> None:
         self._close_lead()
@@ -101,7 +101,7 @@ class Hanging(Gathering):
             self._close_lead()
         if self.lead or self._depth_is_bare():
             self._depth_from(phrase, value)
-        self._hang(name, value)
+        self._hang(name, value, phrase)
 
     def _depth_is_bare(self) -> bool:
         draft = self.current

@@ -3,7 +3,7 @@
 import re
 
 from seatwork.notes.callout import NoteError
-from seatwork.notes.parsing import Phrase
+from seatwork.notes.parsing import Number, Phrase, Quantity
 
 PITCHES: tuple[float, ...] = (
     0.2,
@@ -44,10 +44,22 @@ def with_thread_numbers(text: str, phrases: list[Phrase]) -> list[Phrase]:
     for thread, by, number in zip(phrases, phrases[1:], phrases[2:], strict=False):
         is_metric = thread.kind == "thread" and re.fullmatch(r"M[^-]+", thread.text)
         if is_metric and by.kind == "BY" and number.kind == "plain" and number.quantity:
+            _join_pair(text, number)
             deep = phrases[phrases.index(number) + 1 :][:1]
             if not (deep and deep[0].kind == "DEEP"):
                 number.kind = _thread_number(text, thread, number)
     return phrases
+
+
+def _join_pair(text: str, number: Phrase) -> None:
+    """Take ``20 / 26`` and ``12,5/16`` behind a thread for two depths, not for two limits."""
+    quantity = number.quantity
+    if quantity is None or quantity.tolerance != "limits":
+        return
+    first, second = quantity.number, quantity.others[0]
+    if "/" in text[first.end : second.start]:
+        pair = Number(f"{first.text}/{second.text}", second.unit, first.start, second.end)
+        number.quantity = Quantity(pair)
 
 
 def _thread_number(text: str, thread: Phrase, number: Phrase) -> str:

@@ -39,6 +39,8 @@ class Sizer:
         if phrase.quantity is None:
             return Size(name=drill_name(phrase.text))
         quantity = phrase.quantity
+        if len(set(quantity.bounds)) > 1:
+            raise self._fault(quantity.number, "two bounds for one size", "write one of them")
         bound = _bound(quantity, phrase)
         unit = "deg" if quantity.is_angle else self._unit(quantity.number)
         value = self._value(quantity.number, unit)

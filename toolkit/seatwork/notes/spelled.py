@@ -51,6 +51,7 @@ def face_of(text: str) -> tuple[str, str]:
         return "measured_from", FLOOR
     if re.match(r"NEAR|FAR|[NF][./]?S\b|BACK|OTHER|OPP", words):
         return "side", side_of(words)
+    words = re.sub(r"^UNDERSIDE OF .*", "UNDERSIDE", words)
     words = re.sub(r"^(TOP|BOTTOM)\s+(?:FACE|SIDE|SURFACE)$", r"\1", words)
     return "measured_from", {"UNDERSIDE": "bottom"}.get(words, words.lower())
 

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from seatwork import notes
 from seatwork.plan import sentences
+from seatwork.plan.agreeing import check_depth_agrees
 from seatwork.plan.checking import check_blind, check_mouth, check_sheet_metal, check_wall
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.floors import Base, below, on_floor
@@ -34,6 +35,7 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
     plan = cone_plan(
         sized, place, base, order, title=title, name="countersink", why=sentences.COUNTERSINK
     )
+    plan = replace(plan, checks=(*check_depth_agrees(note, sized, order), *plan.checks))
     if screw is None:
         return _for_rivet(plan, note, sized.seat, order)
     checks = check_head(sized, screw, order.shop.rules, order.show)
