@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 
 from seatwork import notes
-from seatwork.errors import Length
 from seatwork.plan.bounds import bounds_of
 from seatwork.plan.countersinks import SizedCountersink
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check
+from seatwork.quantities import Length
 from seatwork.seats.touching_off import Limits, depth_limits
 
 
