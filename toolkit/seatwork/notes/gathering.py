@@ -25,6 +25,7 @@ from seatwork.notes.parsing import Phrase
 from seatwork.notes.repeats import agree, shown, threads_of, true_size
 from seatwork.notes.sizes import Size
 from seatwork.notes.sizing import Sizer
+from seatwork.notes.spelled import word_fields
 
 NAMELESS = (Counterbore, Countersink, Spotface)  # no drill's name is their diameter
 SPREAD = 1.1  # limits of a diameter further apart than this are two sizes
@@ -39,7 +40,6 @@ WORDS: dict[str, type[Feature]] = {
     "CHAMFER": Chamfer,
     "PROCESS": Hole,
 }
-PROCESS = {"DR": "drill", "RE": "ream", "BO": "bore", "PU": "punch", "TA": "tap drill"}
 
 
 class Gathering:
@@ -189,7 +189,7 @@ class Gathering:
             sizes = []
         self.lead = []
         draft = self._new(kind, phrase)
-        draft.stated |= _word_fields(phrase)
+        draft.stated |= word_fields(phrase)
         for size, by in sizes:
             if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
@@ -378,17 +378,6 @@ class Gathering:
         self.following = [phrase, *rest]
         self._close_lead()
         self.following = rest
-
-
-def _word_fields(phrase: Phrase) -> dict[str, str]:
-    """Return what the word itself says: how a hole is made, what C'DRILL may mean."""
-    if phrase.kind == "PROCESS":
-        return {"process": PROCESS[phrase.text[:2]]}
-    if phrase.kind in ("CENTER_DRILL", "CENTER"):
-        return {"meaning": "center drill"}
-    if phrase.kind == "COUNTERDRILL":
-        return {"meaning": "counterdrill" if phrase.text.startswith("COUNTER") else "ask"}
-    return {}
 
 
 def far_apart(size: Size) -> bool:

@@ -19,6 +19,7 @@ HEADS = {
 }
 """Phrases about the head, and the place each says."""
 
+PROCESS = {"DR": "drill", "RE": "ream", "BO": "bore", "PU": "punch", "TA": "tap drill"}
 NEAR, FAR = r"\b(?:NEAR|N[./]?S)|THIS", r"\b(?:FAR|F[./]?S)|BACK"
 
 
@@ -92,3 +93,14 @@ def head_of(state: str, phrase: Phrase, sizer: Sizer) -> Head:
     if amount is not None and state == "flush or below":
         state = "flush to below"
     return Head(state=state, amount=amount)
+
+
+def word_fields(phrase: Phrase) -> dict[str, str]:
+    """Return what the word itself says: how a hole is made, what C'DRILL may mean."""
+    if phrase.kind == "PROCESS":
+        return {"process": PROCESS[phrase.text[:2]]}
+    if phrase.kind in ("CENTER_DRILL", "CENTER"):
+        return {"meaning": "center drill"}
+    if phrase.kind == "COUNTERDRILL":
+        return {"meaning": "counterdrill" if phrase.text.startswith("COUNTER") else "ask"}
+    return {}
