@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from seatwork import plan
-from seatwork.cli.plan_page import page
+from seatwork.cli.plan_page import closing_sections, page, sections
 from seatwork.plan.contents import HEADINGS, KINDS, NOT_YET
 from seatwork.shop.shop import Shop
 
@@ -242,6 +242,18 @@ def test_why_and_sources_come_when_asked_for() -> None:
         HEADINGS["source"],
     }
     assert whole[: len(plain)] == plain
+
+
+def test_a_part_says_its_cautions_once() -> None:
+    """Several plans on one page share their cautions; who comes first is said once, last."""
+    plans = [made(FLAT), made("DRILL F X .56 DP, BOTTOM TAP 5/16-18 UNC-2B X .44 DP")]
+    lines = [line for one in closing_sections(plans) for line in one.lines]
+    for plan_of_one in plans:
+        for row in plan_of_one.rows().of("caution"):
+            assert len([line for line in lines if line.startswith(f"  {row.label}: ")]) == 1
+    shown = [one.kind for one in sections(plans[0], left_out=("caution", "last"))]
+    assert "caution" not in shown
+    assert "set" in shown
 
 
 def test_the_front_page_shows_what_the_command_prints() -> None:

@@ -84,9 +84,7 @@ def _free(path: Path, replace: bool) -> str:
 
 def _plan_text(part: Part) -> str:
     with _printed() as out:
-        for name, made in part.plans.items():
-            typer.echo(f"{part.name}, {name}")
-            planning.show(made)
+        planning.show_part(part)
         for fault in part.faults:
             typer.echo(fault)
     return out.getvalue()

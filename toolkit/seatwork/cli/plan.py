@@ -1,5 +1,6 @@
 """``seatwork plan``: a print note, or a file of them, planned on the screen."""
 
+from collections.abc import Iterable
 from pathlib import Path
 from shutil import get_terminal_size
 from typing import Annotated
@@ -7,9 +8,9 @@ from typing import Annotated
 import typer
 
 from seatwork import notes, units
-from seatwork.cli.plan_page import sections
+from seatwork.cli.plan_page import CLOSING, Section, closing_sections, sections
 from seatwork.plan.making import make
-from seatwork.plan.part_files import plan_part
+from seatwork.plan.part_files import Part, plan_part
 from seatwork.plan.plans import Plan
 from seatwork.shop.shop import Shop
 
@@ -58,19 +59,30 @@ def _length(text: str | None) -> float | None:
 
 def _part(path: Path, material: str, machine: str, *, why: bool, sources: bool) -> None:
     part = plan_part(path, material=material, machine=machine, shop=Shop.at())
-    for name, made in part.plans.items():
-        typer.secho(f"{part.name}, {name}", bold=True)
-        show(made, why=why, sources=sources)
+    show_part(part, why=why, sources=sources)
     for fault in part.faults:
         typer.echo(fault, err=True)
     if part.faults:
         raise typer.Exit(1)
 
 
-def show(made: Plan, *, why: bool = False, sources: bool = False, width: int = 0) -> None:
-    """Print a plan as a page, its headings bold; what must be settled first is red too."""
-    wide = width or get_terminal_size().columns
-    for one in sections(made, width=wide, why=why, sources=sources):
+def show(made: Plan, *, why: bool = False, sources: bool = False) -> None:
+    """Print a plan as a page."""
+    _print(sections(made, width=get_terminal_size().columns, why=why, sources=sources))
+
+
+def show_part(part: Part, *, why: bool = False, sources: bool = False) -> None:
+    """Print the plans of a part, feature by feature; the cautions of all stand once, last."""
+    wide = get_terminal_size().columns
+    for name, made in part.plans.items():
+        typer.secho(f"{part.name}, {name}", bold=True)
+        _print(sections(made, width=wide, why=why, sources=sources, left_out=CLOSING))
+    _print(closing_sections(part.plans.values(), width=wide))
+
+
+def _print(found: Iterable[Section]) -> None:
+    """Print sections, their headings bold; what must be settled first is red too."""
+    for one in found:
         for line in one.heading:
             typer.secho(line, bold=True, fg=typer.colors.RED if one.first else None)
         typer.echo("\n".join([*one.lines, ""]))

@@ -1,7 +1,7 @@
 """A plan as a page for the terminal: what to set first, a STOP before it, then the rest."""
 
 import textwrap
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from io import StringIO
 from itertools import groupby
@@ -32,6 +32,7 @@ SHORT = (
 BARE = ("note", "assumed", "read", "memory", "unused", "rule", "last")
 """Kinds whose lines are whole sentences without their label."""
 
+CLOSING = ("caution", "last")
 WHY = ("size", "check", "travel", "why", "holds", "rule")
 SOURCES = ("source",)
 UNITS = {"inch": "inches, feed in in/rev", "metric": "millimeters, feed in mm/rev"}
@@ -82,7 +83,12 @@ def page(plan: Plan, *, width: int = LEAST, why: bool = False, sources: bool = F
 
 
 def sections(
-    plan: Plan, *, width: int = LEAST, why: bool = False, sources: bool = False
+    plan: Plan,
+    *,
+    width: int = LEAST,
+    why: bool = False,
+    sources: bool = False,
+    left_out: Sequence[str] = (),
 ) -> Iterator[Section]:
     """Yield the sections of the page: the note, a STOP, what to set, then the rest.
 
@@ -90,6 +96,8 @@ def sections(
     ----------
     plan, width, why, sources
         As for `page`.
+    left_out : sequence of str
+        Kinds of line that stand elsewhere.
     """
     wide = max(LEAST, min(width, MOST))
     rows, seats = plan.rows(), {seat.place for seat in plan.seats}
@@ -98,13 +106,32 @@ def sections(
     yield Section(kind="", heading=tuple(note), lines=where)
     late = (*(WHY if why else ()), *(SOURCES if sources else ()))
     for kind in (*FIRST, "set", *SHORT, *late):
-        found = rows.of(kind)
+        found = rows.of(kind) if kind not in left_out else Rows()
         if kind == "set" and found:
             yield _to_set(found, plan.callout.system, wide, asked=bool(rows.of(*FIRST)))
         elif found:
             heading = (HEADINGS[kind],) if HEADINGS[kind] else ()
             found = found if kind in WHY else _once(found, seats)
             yield Section(kind=kind, heading=heading, lines=_under_seats(found, seats, wide))
+
+
+def closing_sections(plans: Iterable[Plan], *, width: int = LEAST) -> Iterator[Section]:
+    """Yield the cautions of several plans, each once, and who comes first.
+
+    Parameters
+    ----------
+    plans : iterable of Plan
+        The plans of a part.
+    width : int
+        Columns of the terminal.
+    """
+    every = [row for plan in plans for row in plan.rows()]
+    for kind in CLOSING:
+        found = list(dict.fromkeys(row for row in every if row.kind == kind))
+        lines = [line for row in found for line in _line(row, max(LEAST, min(width, MOST)))]
+        if lines:
+            heading = (HEADINGS[kind],) if HEADINGS[kind] else ()
+            yield Section(kind=kind, heading=heading, lines=lines)
 
 
 def _to_set(rows: Sequence[Row], system: str, wide: int, *, asked: bool) -> Section:
