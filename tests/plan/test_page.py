@@ -158,6 +158,17 @@ def test_a_tap_and_a_reamer_are_checked_where_they_cut() -> None:
     assert ".3755 to .3760" in ream["check"]
 
 
+def test_a_cut_without_a_stop_says_how_far_it_goes() -> None:
+    """A spotface without a depth goes to clean up; a hand drill without a cage by trial."""
+    faced = made("13/32 DRILL THRU, S.F. 1.00 DIA TO CLEAN UP, 4 PL", machine="lathe")
+    by_name = {row.label.split(" ", 1)[1]: dict(row.cells) for row in faced.rows().of("set")}
+    assert by_name["spotface"]["stop"] == "to clean up"
+    by_hand = made("8X ⌀.128 THRU ⌵ ⌀.225 X 100°", machine="hand drill", thickness=1.6)
+    sheet = {row.label.split(" ", 1)[1]: dict(row.cells) for row in by_hand.rows().of("set")}
+    assert sheet["countersink"]["stop"] == "by trial"
+    assert any("on scrap first" in row.text for row in by_hand.rows().of("note"))
+
+
 def test_a_head_gage_is_named_with_its_hole() -> None:
     """The whole gage is named: the ring of a 1/4 flat head has a hole of .424 in.
 

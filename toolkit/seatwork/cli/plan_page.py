@@ -36,7 +36,7 @@ CLOSING = ("caution", "last")
 WHY = ("size", "check", "travel", "why", "holds", "rule")
 SOURCES = ("source",)
 UNITS = {"inch": "inches, feed in in/rev", "metric": "millimeters, feed in mm/rev"}
-WIDTHS = {"": 21, "tool": 12, "rev/min": 7, "feed": 5, "stop": 12, "check": 18}
+WIDTHS = {"": 21, "tool": 13, "rev/min": 7, "feed": 5, "stop": 12, "check": 17}
 """Columns of the table at the least width; what a wider terminal has goes to stop and check."""
 
 

@@ -16,6 +16,8 @@ from seatwork.shop import Rule, cautions
 from seatwork.shop.house.cautions import closing
 
 Shape = Countersink | Counterbore | Spotface | Chamfer
+BY_TRIAL = "by trial"
+FREELY = {"spotface": "to clean up", "hole": "", "edge": "", "back": "by measuring"}
 MEMORY = "from memory: check your copy"
 
 
@@ -134,6 +136,7 @@ class SeatPlan(Shown):
             operations=self.operations,
             stops=self.stops,
             readings=self.readings,
+            freely=FREELY.get(self.side) or FREELY.get(self.kind, BY_TRIAL),
         )
 
     def _blocks(self) -> Blocks:

@@ -1,7 +1,7 @@
 """What to set at the machine: a line for each step, in the columns of one table."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from seatwork.plan.records import Operation, Reading, Stop
 from seatwork.quantities import INCH
@@ -31,12 +31,15 @@ class Work:
         The one to use first.
     readings : tuple of Reading
         What gages should say.
+    freely : str
+        How far the cut goes, in few words, where no stop decides.
     """
 
     place: str
     operations: tuple[Operation, ...]
     stops: tuple[Stop, ...]
     readings: tuple[Reading, ...]
+    freely: str = ""
 
 
 def set_rows(works: Sequence[Work], system: str) -> Iterator[Row]:
@@ -60,7 +63,8 @@ def set_rows(works: Sequence[Work], system: str) -> Iterator[Row]:
             name = "" if step is own else step.name
             stop = next((one for one in work.stops if one.operation == name), None)
             checks = tuple(one for one in found if one.operation == name)
-            yield _row(number, step, stop, checks, work.place, system)
+            done = step if stop or step.deep or name else replace(step, deep=work.freely)
+            yield _row(number, done, stop, checks, work.place, system)
         waiting = [one for one in found if one.operation and one.operation not in names]
 
 
