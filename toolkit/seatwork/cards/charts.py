@@ -57,7 +57,9 @@ def _drill_page(pages: Pages, title: str, drills: Sequence[Drill], *, inch_first
 def _cell(drill: Drill, inch_first: bool) -> tuple[str, ...]:
     """Return name and size; a metric drill's name is its size."""
     metric, inch = show_length(drill.diameter, "metric"), show_length(drill.diameter, "inch", 4)
-    return (drill.name, inch.removesuffix(" in"), metric) if inch_first else (drill.name, inch)
+    if inch_first:
+        return drill.name, inch.removesuffix(" in"), metric.removesuffix(" mm")
+    return drill.name, inch
 
 
 def _down_the_columns(pages: Pages, cells: Sequence[tuple[str, ...]], *, leave: float) -> None:

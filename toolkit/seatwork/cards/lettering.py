@@ -14,7 +14,7 @@ from matplotlib.path import Path
 from matplotlib.textpath import TextToPath
 
 from seatwork.drawings.strokes.style import FONT
-from seatwork.drawings.strokes.symbols import DRAWN, GAP
+from seatwork.drawings.strokes.symbols import DRAWN, GAP, legible
 
 UNITS = 100.0
 """Page units in an inch."""
@@ -25,6 +25,15 @@ SIZE = 12.0
 LEADING = 1.22
 SIGNS = ("⌵", "⌴")
 """Signs the font lacks; they are drawn."""
+
+WRITTEN = {
+    **{letter: f"({chr(ord(letter) - ord('Ⓐ') + ord('A'))})" for letter in "ⒻⓁⓂⓅⓈⓉⓊ"},
+    **{"⌖": "⊕", "⟂": "⊥", "⏊": "⊥", "⌭": "cylindricity", "⌯": "symmetry"},
+    **{"⌰": "total runout", "⌱": "total runout", "⌒": "line profile", "⌓": "surface profile"},
+}
+"""Signs of frames that the font lacks, as they are written without them (ASME Y14.5)."""
+
+AS_WRITTEN = str.maketrans(WRITTEN)
 
 
 def as_on_paper() -> AbstractContextManager[None]:
@@ -40,6 +49,17 @@ def as_on_paper() -> AbstractContextManager[None]:
 def em(size: float) -> float:
     """Return a type size [pt] in page units."""
     return size / 72.0 * UNITS
+
+
+def printable(words: str) -> str:
+    """Return words with what the font lacks written out, or a box in its place.
+
+    Examples
+    --------
+    >>> printable("⌖ ⌀.014 Ⓜ A")
+    '⊕ ⌀.014 (M) A'
+    """
+    return words if words.isascii() else legible(words.translate(AS_WRITTEN))
 
 
 @lru_cache(maxsize=20_000)
@@ -92,7 +112,7 @@ def broken(words: str, room: float, size: float = SIZE, *, bold: bool = False) -
     """
     most = room * 72.0 / size
     lines: list[str] = []
-    for paragraph in words.split("\n"):
+    for paragraph in printable(words).split("\n"):
         lines += _fill(paragraph.split(), most, bold)
     return lines
 
@@ -142,7 +162,7 @@ def write(
     bold : bool
         Whether it is bold.
     """
-    for run in runs(line):
+    for run in runs(printable(line)):
         if run in SIGNS:
             outline = DRAWN[run]()
             corners = np.asarray(outline.vertices, dtype=float) * em(size)

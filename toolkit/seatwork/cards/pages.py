@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import matplotlib
+import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.backends.backend_pdf import PdfPages
@@ -34,6 +35,9 @@ FOOT = 0.34
 THIN, THICK = 0.8, 1.2
 GRAYS = 8
 """Colors that a black and white page needs on the screen."""
+
+LUMA = np.array([0.299, 0.587, 0.114])
+"""How light red, green and blue come out on a black and white printer (ITU-R BT.601) [-]."""
 
 LONGEST_FOOT = 300
 """Letters of the line at the foot; a page has room for some 80."""
@@ -249,15 +253,15 @@ class Pages:
         self.down += 0.05
 
     def picture(self, png: bytes, *, height: float = 2.8) -> None:
-        """Set a picture, as high as said and as wide as it comes."""
-        pixels = imread(io.BytesIO(png), format="png")
+        """Set a picture in gray, as high as said and as wide as it comes."""
+        pixels = imread(io.BytesIO(png), format="png")[..., :3] @ LUMA
         wide = min(height * pixels.shape[1] / pixels.shape[0], self.room)
         high = wide * pixels.shape[0] / pixels.shape[1]
         self.keep_together(high + 0.1)
         lower = self.height - self.down - high
         place = (MARGIN / self.width, lower / self.height, wide / self.width, high / self.height)
         axes = self.figures[-1].add_axes(place)
-        axes.imshow(pixels, aspect="auto")
+        axes.imshow(pixels, aspect="auto", cmap="gray", vmin=0.0, vmax=1.0)
         axes.axis("off")
         self.down += high + 0.1
 

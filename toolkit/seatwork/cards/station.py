@@ -163,7 +163,7 @@ def crib_checklist(*, paper: str = "", shop: Shop | None = None) -> Pages:
     pages.space(0.1)
     head = ("cutter", *FAULTS, "condition on the list")
     rows = [_crib_row(cutter) for cutter in shop.cutters if cutter.kind != "stop cage"]
-    shares = (0.21, 0.115, 0.105, 0.1, 0.1, 0.13, 0.24)
+    shares = (0.2, 0.125, 0.11, 0.1, 0.1, 0.13, 0.235)
     pages.table([head, *rows], [share * pages.room for share in shares])
     return pages
 
