@@ -23,7 +23,7 @@ from seatwork.cards import (
     seat_profile,
     station,
 )
-from seatwork.drawings.style import PALETTES
+from seatwork.drawings.strokes.style import PALETTES
 from seatwork.marking import hand_out, sheets
 from seatwork.plan import Plan
 
