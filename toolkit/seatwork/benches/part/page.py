@@ -108,10 +108,11 @@ class PartPage:
         }
         self.name = line("Name of this note", self._set("name"))
         self.system = button("", self._other_system)
+        self.take_out = button("Take this note out", lambda: self.attempt(self.part.take_out))
         tools = [
             self.system,
             button("Another note of this part", self._add),
-            button("Take this note out", lambda: self.attempt(self.part.take_out)),
+            self.take_out,
         ]
         self.fold = button("", self._fold_or_unfold)
         rows = [self.notes, self.note, *self.picks.values(), self.elsewhere["thickness"]]
@@ -163,7 +164,8 @@ class PartPage:
         self._laying = True
         self.notes.options = names
         self.notes.value = seat.name
-        self.notes.layout.display = None if len(names) > 1 else "none"
+        for widget in (self.notes, self.take_out):
+            widget.layout.display = None if len(names) > 1 else "none"
         lay(self.note, seat.note)
         lay(self.name, seat.name)
         for word, box in self.elsewhere.items():
