@@ -1,6 +1,7 @@
 """The chatter bench: a question, its answer, the map, the trace, the cures and the sound."""
 
 import io
+import itertools
 import json
 import wave
 from statistics import median
@@ -16,6 +17,7 @@ from seatwork.cutting.chatter.parts import NOTE
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import job
 from seatwork.live.picture import LivePicture
+from seatwork.shop.folder import package_text
 from seatwork.shop.shop import Shop
 
 FRAME, CRANK, HOPPER = (
@@ -55,7 +57,8 @@ def test_marks_and_pitch_agree():
     """
     result = benches.chatter(shown=True).result
     cone = result.mounted.cone(1000.0, 0.508, shown=True)
-    assert cone.marks == pytest.approx(60 * cone.frequency / 1000, abs=1.0)
+    assert cone.marks == pytest.approx(60 * cone.frequency / 1000)
+    assert cone.surface.marks == pytest.approx(cone.marks, abs=1.0)
 
 
 def test_one_flute_carries_more_width():
@@ -276,3 +279,43 @@ def test_one_picture_at_a_time():
     assert bench.result.view == MAP
     assert bench.set(in_time=True).result.view == TRACE
     assert bench.set(in_time=False).result.view == CONES
+
+
+@pytest.mark.slow
+def test_you_are_here_never_hides_the_limit():
+    """Over speeds, widths, flutes and stiffness no point of the limit lies under the words."""
+    for projector, flutes, stiffness in itertools.product((False, True), (1, 6), (0.5, 3.0)):
+        bench = benches.chatter(shown=True, on_map=True, projector=projector, flutes=flutes)
+        bench.set(stiffness=stiffness)
+        for speed, width in itertools.product((100, 300, 700, 2200), (0.15, 0.508, 2.0)):
+            bench.set(speed=speed, width=width)
+            scene = bench.scene(bench.result, bench.look())
+            figure = scene.draw().figure
+            words = next(t for t in figure.axes[0].texts if t.get_text() == "you are here")
+            box = words.get_window_extent(figure.canvas.get_renderer())
+            line = max(figure.axes[0].lines, key=lambda one: len(one.get_xdata()))
+            edge = words.axes.transData.transform(np.column_stack(line.get_data()))
+            share = np.linspace(0.0, 1.0, 20)[:, None, None]
+            points = (edge[:-1] * (1 - share) + edge[1:] * share).reshape(-1, 2)
+            assert not box.count_contains(points[np.isfinite(points).all(axis=1)])
+
+
+def test_another_machine_is_named_only_where_it_does_better(monkeypatch, tmp_path):
+    """A knee mill is the stiffest of the list, so nothing is gained by a lathe."""
+    told = benches.chatter(shown=True, cures=True, machine="knee mill").text
+    assert "Another machine (model: no other machine of the shop's list" in told
+    assert "model: knee mill" in benches.chatter(shown=True, cures=True, machine="lathe").text
+
+
+def test_a_press_without_a_stiffness_borrows_one_and_says_so(monkeypatch, tmp_path):
+    """A school's own press goes on the map; the sources name the press that stands in for it."""
+    (tmp_path / "workbook.toml").write_text("format = 1\n", encoding="utf-8")
+    (tmp_path / "shop").mkdir()
+    rows = package_text("machines.csv").splitlines()
+    own = "my press" + rows[1][rows[1].index(",") :]
+    own = own.replace(",8,250,0.04,8,350,0.03,", ",,,,,,,")
+    (tmp_path / "shop" / "machines.csv").write_text("\n".join([*rows, own]) + "\n", "utf-8")
+    monkeypatch.chdir(tmp_path)
+    bench = benches.chatter(machine="my press", job="M6 csk socket", thickness="3 mm", shown=True)
+    assert "that of bench drill press stands in" in " ".join(bench.sources(bench.result))
+    assert eval(bench.code(), {"benches": benches}).text == bench.text

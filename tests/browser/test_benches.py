@@ -246,6 +246,11 @@ def test_a_screw_is_typed_by_its_name(lab, page):
     keep(page, "flush-asks")
     assert label(page) == before
     assert "M6 socket flat" in menu.inner_text().replace("\xa0", " ")
+    page.get_by_role("button", name="M6 socket flat").focus()
+    page.keyboard.press("Enter")
+    before = changed(page, before)
+    assert "M6 socket" in before
+    menu.select_option(label="another screw ...")
     line.fill("5/16 flat head machine screw")
     line.press("Enter")
     assert "flat head machine screw" in changed(page, before)

@@ -122,13 +122,13 @@ def axial(name: str) -> Machine:
 
 
 def other_machine(name: str) -> str:
-    """Name the stiffest other machine that the list has; the same one where none is stiffer."""
+    """Name the stiffest other machine that the list has; blank where none is stiffer."""
     own = axial(name).stiffness
     stiffer = [
         one for one in shop().machines if one.axial is not None and one.axial.stiffness > own
     ]
     best = max(stiffer, key=lambda one: one.axial.stiffness if one.axial else 0.0, default=None)
-    return best.name if best else name
+    return best.name if best else ""
 
 
 def metals() -> tuple[str, ...]:

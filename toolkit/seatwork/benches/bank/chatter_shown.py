@@ -105,13 +105,16 @@ def followed(result: Plunge, _system: str) -> Followed:
 def cures(result: Plunge, _system: str) -> Cures:
     """Give what each cure comes to at the speed set."""
     mounted, speed = result.mounted, result.spindle_speed
-    other = other_machine(result.machine)
+    now, other = mounted.limit(speed).width, other_machine(result.machine)
+    moved = replace(mounted, machine=axial(other)).limit(speed).width if other else now
+    if now is None or (moved is not None and moved <= now):
+        other = ""
     return Cures(
         spindle_speed=speed,
-        now=mounted.limit(speed).width,
+        now=now,
         stiffer=mounted.stiffer(2.0).limit(speed).width,
         one_flute=mounted.with_one_flute().limit(speed).width,
-        other=replace(mounted, machine=axial(other)).limit(speed).width,
+        other=moved,
         quiet_below=mounted.quiet_below,
         cutter=result.cutter,
         other_machine=other,

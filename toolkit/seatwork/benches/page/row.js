@@ -1,5 +1,7 @@
 // One control row: range, minus, plus and a box that takes shop text. Only native inputs.
 
+const LEAST_LETTERS = 8; // of a box
+
 // Names in a page must differ from row to row; every widget loads this file anew.
 const newName = () => `seatwork-row-${Math.random().toString(36).slice(2, 10)}`;
 
@@ -79,6 +81,11 @@ function render({ model, el }) {
     trouble.textContent = now.trouble;
     box.setAttribute("aria-invalid", String(Boolean(now.trouble)));
     if (!now.trouble) box.value = now.text; // a text with a fault stays, to be mended
+    fit();
+  }
+
+  function fit() {
+    box.size = Math.max(LEAST_LETTERS, box.value.length + 1);
   }
 
   function go(by) {
@@ -100,10 +107,14 @@ function render({ model, el }) {
   });
   less.addEventListener("click", () => go(-1));
   more.addEventListener("click", () => go(1));
+  box.addEventListener("input", fit);
   box.addEventListener("change", typed);
   box.addEventListener("keydown", (event) => {
     if (event.key === "Enter") typed();
-    if (event.key === "Escape") box.value = now.text;
+    if (event.key === "Escape") {
+      box.value = now.text;
+      fit();
+    }
   });
 
   const renew = () => show(model.get("now"));

@@ -7,7 +7,7 @@ from matplotlib.axes import Axes
 from matplotlib.patches import Circle, PathPatch
 from matplotlib.path import Path
 
-from seatwork.cutting import ConeSurface
+from seatwork.cutting import ConeSurface, marks_per_turn
 from seatwork.cutting.chatter.parts import NOTE
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.strokes.linework import Points
@@ -49,10 +49,14 @@ class Cone:
 
     @property
     def marks(self) -> float | None:
-        """Marks round the cone [-]; None where there are none to see."""
+        """Marks round the cone, by the frequency told [-]; None where there are none to see."""
         if self.surface is None or not self.surface.swing >= SMOOTH:
             return None
-        return self.surface.marks if self.surface.marks > 0 else None
+        if not self.surface.marks > 0 or self.frequency is None:
+            return None
+        return marks_per_turn(
+            frequency=self.frequency, spindle_speed=self.spindle_speed, direction="axial"
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -27,7 +27,7 @@ class Cures:
     quiet_below : float
         Critical speed [rev/min].
     cutter, other_machine : str
-        In words.
+        In words; no other machine where none stays quiet any deeper.
     """
 
     spindle_speed: float
@@ -99,9 +99,14 @@ def _cures(part: Cures, system: str) -> tuple[tuple[str, str], ...]:
          f"model: one flute, {_quiet(part.one_flute, system)}"),
         ("Sharpen",
          "not backed by the model: a fresh lip rubs less and can sing more"),
-        ("Another machine",
-         f"model: {part.other_machine}, {_quiet(part.other, system)}"),
+        ("Another machine", _other(part, system)),
     )  # fmt: skip
+
+
+def _other(part: Cures, system: str) -> str:
+    if not part.other_machine:
+        return "model: no other machine of the shop's list stays quiet any deeper"
+    return f"model: {part.other_machine}, {_quiet(part.other, system)}"
 
 
 def text_of(part: Cures, system: str) -> str:

@@ -28,6 +28,12 @@ MARKED_WIDTHS = {
     "inch": ("0.002 in", "0.005 in", "0.010 in", "0.020 in", "0.050 in", "0.100 in", "0.200 in"),
     "metric": ("0.05 mm", "0.1 mm", "0.2 mm", "0.5 mm", "1 mm", "2 mm", "5 mm"),
 }
+HERE, TALL = 230.0, 24.0
+"""Width of "you are here" at the projector's size, and half its height with room round it."""
+
+TRIED = (0.0, 60.0, -60.0, 120.0, -120.0, 180.0, -180.0, 260.0, -260.0)
+"""Heights over the cut where the words may stand [page units], the nearest first."""
+
 HALF_A_WORD = 62.0
 """Room to both sides of the words in the map [page units]."""
 
@@ -99,7 +105,7 @@ class MapView(View[Place]):
         self._names = [
             word(axes, self.style, 0.0, 0.0, fontweight="bold", **looks) for _ in range(2)
         ]
-        self._star = word(axes, self.style, 0.0, 0.0, **looks)
+        self._star = word(axes, self.style, 0.0, 0.0, va="center")
         return Drawing(figure, self.move(self.part))
 
     def move(self, part: Place) -> str:
@@ -133,8 +139,7 @@ class MapView(View[Place]):
         left = max(LEFT, _x(part.doubtful_below)) + 1.2 * HALF_A_WORD
         at = left if abs(x - left) > 1.5 * HALF_A_WORD else x + 1.5 * HALF_A_WORD
         self._names[1].set(text="quiet", x=at, y=LOW + 24.0)
-        side = -1.0 if x > (LEFT + RIGHT) / 2 else 1.0
-        up = min(max(y, LOW + 62.0), TOP - 66.0)
+        side, up = free_spot(np.column_stack(self._edge.get_data()), x, y, wall)
         self._star.set(
             text="you are here", x=x + side * 22.0, y=up, ha="left" if side > 0 else "right"
         )
@@ -205,6 +210,35 @@ def _edge(part: Place) -> Points:
     points = np.column_stack([_x(part.speeds), _y(limits)])
     points[~seen] = np.nan
     return points
+
+
+def free_spot(edge: Points, x: float, y: float, wall: float) -> tuple[float, float]:
+    """Return the side (-1 or 1) and the height where words beside (x, y) hide none of the limit.
+
+    Parameters
+    ----------
+    edge : ndarray
+        Shape (n, 2): the limit as a line, broken by not-a-number [page units].
+    x, y : float
+        Where the cut stands [page units].
+    wall : float
+        Where the upright line of the critical speed stands [page units]; better not crossed.
+    """
+    sides = (-1.0, 1.0) if x > (LEFT + RIGHT) / 2 else (1.0, -1.0)
+    heights = np.clip(y + np.array(TRIED), LOW + 62.0, TOP - 66.0)
+    low, high = np.fmin(edge[:-1], edge[1:]), np.fmax(edge[:-1], edge[1:])
+    found = []
+    for side in sides:
+        near, far = sorted((x + side * 16.0, x + side * (22.0 + HERE)))
+        if near < LEFT or far > RIGHT:
+            continue
+        under = (high[:, 0] >= near) & (low[:, 0] <= far)
+        bottom, top = low[under, 1][:, None], high[under, 1][:, None]
+        hidden = ((top >= heights - TALL) & (bottom <= heights + TALL)).sum(axis=0)
+        hidden = hidden + 0.5 * (near <= wall <= far)
+        found += [(count, side, up) for count, up in zip(hidden, heights, strict=True)]
+    _, side, up = min(found, key=lambda one: one[0])
+    return side, float(up)
 
 
 def _rises(part: Place) -> bool:
