@@ -152,9 +152,6 @@ BENCHES = {
     "gaging": ours("benches.gaging(shown=True)"),
     "chatter": ours("benches.chatter(shown=True, on_map=True)"),
 }
-HEAVY = {"chatter", "spotface"}
-"""Benches whose every move works out a map or a casting anew."""
-
 EVERY = VARIANTS | BENCHES
 
 

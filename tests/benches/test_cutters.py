@@ -12,7 +12,7 @@ from seatwork.live.picture import LivePicture
 from seatwork.shop.choosing.choosing import Choice, Refusal
 from seatwork.shop.shop import Shop
 
-GUARD, HOPPER, CAP, PAD, SHEET = JOBS = (
+GUARD, HOPPER, CAP, PAD, SHEET = (
     "edges of the holes (guard)",
     "#10 flat head 82° (hopper plate)",
     "3/8 socket head (bearing cap)",

@@ -408,11 +408,6 @@ CALLS: dict[str, Call] = {
     "benches.which_seat": always(opened=False, system="inch", palette=None),
 }  # fmt: skip
 
-RECORDS = {
-    "cards.Pages", "seats.Fit", "tables.Column", "tables.Table", "shop.HouseRules", "shop.Rule",
-}  # fmt: skip
-"""Results that only the package makes; what is put into them is its own affair."""
-
 
 def public() -> Iterator[tuple[str, Any]]:
     """Yield everything callable that a room hands out, with its name."""

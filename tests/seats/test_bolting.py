@@ -2,12 +2,10 @@
 
 from math import radians
 
-import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
-from seatwork.seats.bearing import Bearing
 from seatwork.seats.bolting import (
     STEEL_MODULUS,
     bending_stress,
@@ -16,22 +14,6 @@ from seatwork.seats.bolting import (
 )
 
 QUICK = settings(max_examples=60, deadline=None)
-RING = Bearing(outside_diameter=19, hole_diameter=13.5)
-HALF_INCH = {
-    "diameter": 12.7, "grip": 38.1, "clamp_force": 40_000.0, "seat_modulus": 100_000.0,
-    "crushing_pressure": 850.0,
-}  # fmt: skip
-
-
-def counted() -> np.ndarray:
-    """Give the distances, across the head, of all points of the ring, farthest first."""
-    axis = np.linspace(-9.5, 9.5, 1501)
-    distance = np.hypot(*np.meshgrid(axis, axis))
-    ring = (distance <= 9.5) & (distance >= 6.75)
-    return np.sort(np.broadcast_to(axis, ring.shape)[ring])[::-1]
-
-
-COUNTED = counted()
 
 
 @QUICK

@@ -4,14 +4,12 @@ from collections.abc import Callable
 from math import pi
 
 import pytest
-from hypothesis import settings
 from seatwork.errors import SeatworkError
 from seatwork.seats import Counterbore
 from seatwork.seats.counterbore_sizes import sized_for
 from seatwork.seats.pilots import SolidTool, pilot_diameter, pilot_for, raised_boss
 
 INCH = 25.4
-QUICK = settings(max_examples=80, deadline=None)
 BORE = Counterbore(diameter=11, depth=6.4, hole_diameter=6.6)
 
 

@@ -29,7 +29,7 @@ def test_cones_and_heads_load_no_numpy() -> None:
     loaded = loaded_after(seated)
     assert not loaded & set(HEAVY)
     rooms = {name.split(".")[1] for name in loaded if name.startswith("seatwork.")}
-    assert rooms == {"arguments", "checks", "doors", "errors", "seats"}
+    assert rooms == {"arguments", "checks", "doors", "errors", "quantities", "seats"}
 
 
 @pytest.mark.slow

@@ -4,11 +4,6 @@ import pytest
 from seatwork import hardware, tables
 
 DATA = "clearance_holes"
-FIT_OF = {"fine_H12_mm": "fine", "medium_H13_mm": "medium", "coarse_H14_mm": "coarse"}
-LIST_OF = {
-    "clearance_hole_asme_b18_2_8_inch": "ASME B18.2.8",
-    "clearance_drills_american_national": "older American list",
-}
 
 
 def test_table_holds_the_published_value(table_check) -> None:
