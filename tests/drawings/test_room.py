@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 import seatwork.drawings
 
-MODULES = sorted(Path(seatwork.drawings.__file__).parent.glob("*.py"))
+MODULES = sorted(Path(seatwork.drawings.__file__).parent.rglob("*.py"))
 
 
 def names(path):
