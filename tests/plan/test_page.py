@@ -102,7 +102,8 @@ def test_a_stop_is_seen_before_anything_that_could_be_set() -> None:
     assert any("Other screw, thicker plate" in line for line in lines[: lines.index("") + 8])
     for text in (str(planned), planned._repr_markdown_()):
         assert text.index("STOP AND ASK") < text.index("CS82-1")
-        assert HEADINGS["set"] + "\n" not in text
+        assert NOT_YET in text
+        assert HEADINGS["set"] not in text
 
 
 def test_a_stop_is_one_by_its_kind_whatever_it_says() -> None:

@@ -7,7 +7,7 @@ from seatwork.cards.pages import Pages
 from seatwork.cards.setups import Card
 from seatwork.plan import Plan
 from seatwork.plan.contents import KINDS, blocks
-from seatwork.rows import Row
+from seatwork.rows import Row, Rows
 
 SIZE = 10.5
 """Type of what is read at a desk, not at the machine [pt]."""
@@ -47,7 +47,8 @@ class Behind:
         once = list(_each_once(rows))
         if len(once) < len(rows):
             pages.text(ONCE, size=SIZE)
-        for title, lines in blocks(once):
+        seats = {seat.place for seat in self.plan.seats}
+        for title, lines in blocks(Rows(once), self.plan.callout.system, seats):
             caption(pages, title, size=SIZE)
             for row in lines:
                 pages.text(row.text if row.kind in BARE else str(row), size=SIZE, indent=0.15)

@@ -2,19 +2,18 @@
 
 import textwrap
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from io import StringIO
 from itertools import groupby
 
 from rich.console import Console
 from rich.table import Table
 
-from seatwork.plan.contents import HEADINGS, NOT_YET
+from seatwork.plan.contents import FIRST, HEADINGS, WHY, once, set_heading
 from seatwork.plan.plans import Plan
 from seatwork.rows import Row, Rows
 
 LEAST, MOST = 80, 100
-FIRST = ("stop", "ask")
 SHORT = (
     "oil",
     "tool",
@@ -33,9 +32,7 @@ BARE = ("note", "assumed", "read", "memory", "unused", "rule", "last")
 """Kinds whose lines are whole sentences without their label."""
 
 CLOSING = ("caution", "last")
-WHY = ("size", "check", "travel", "why", "holds", "rule")
 SOURCES = ("source",)
-UNITS = {"inch": "inches, feed in in/rev", "metric": "millimeters, feed in mm/rev"}
 WIDTHS = {"": 21, "tool": 13, "rev/min": 7, "feed": 5, "stop": 12, "check": 17}
 """Columns of the table at the least width; what a wider terminal has goes to stop and check."""
 
@@ -108,10 +105,10 @@ def sections(
     for kind in (*FIRST, "set", *SHORT, *late):
         found = rows.of(kind) if kind not in left_out else Rows()
         if kind == "set" and found:
-            yield _to_set(found, plan.callout.system, wide, asked=bool(rows.of(*FIRST)))
+            yield _to_set(found, set_heading(rows, plan.callout.system), wide)
         elif found:
             heading = (HEADINGS[kind],) if HEADINGS[kind] else ()
-            found = found if kind in WHY else _once(found, seats)
+            found = found if kind in WHY else once(found, seats)
             yield Section(kind=kind, heading=heading, lines=_under_seats(found, seats, wide))
 
 
@@ -134,9 +131,8 @@ def closing_sections(plans: Iterable[Plan], *, width: int = LEAST) -> Iterator[S
             yield Section(kind=kind, heading=heading, lines=lines)
 
 
-def _to_set(rows: Sequence[Row], system: str, wide: int, *, asked: bool) -> Section:
+def _to_set(rows: Sequence[Row], heading: str, wide: int) -> Section:
     """Return the table of what to set, each seat under its name."""
-    heading = f"{NOT_YET if asked else HEADINGS['set']} ({UNITS[system]})"
     lines: list[str] = []
     for number, (place, found) in enumerate(groupby(rows, key=lambda row: row.place)):
         lines += [f"  {place}", *_table(list(found), wide, heads=not number)]
@@ -166,18 +162,6 @@ def _under_seats(rows: Sequence[Row], seats: set[str], wide: int) -> list[str]:
         for row in found:
             lines += _line(row, wide)
     return lines
-
-
-def _once(rows: Sequence[Row], seats: set[str]) -> Rows:
-    """Return each line once: what every seat says first, what several say under their names."""
-    places: dict[Row, list[str]] = {}
-    for row in rows:
-        places.setdefault(replace(row, place=""), []).append(row.place)
-    found = [
-        replace(row, place="" if set(said) == seats else "; ".join(dict.fromkeys(said)))
-        for row, said in places.items()
-    ]
-    return Rows(sorted(found, key=lambda row: bool(row.place)))
 
 
 def _line(row: Row, wide: int) -> Iterator[str]:

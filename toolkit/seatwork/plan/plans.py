@@ -140,7 +140,7 @@ class SeatPlan(Shown):
         )
 
     def _blocks(self) -> Blocks:
-        yield from blocks(self.rows())
+        yield from blocks(self.rows(), "inch")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -280,7 +280,7 @@ class Plan(Shown):
         yield Row(label="Last", text=closing(), kind="last")
 
     def _blocks(self) -> Blocks:
-        yield from blocks(self.rows())
+        yield from blocks(self.rows(), self.callout.system)
 
     def _operations(self) -> list[Operation]:
         return [step for seat in self.seats for step in seat.operations]
