@@ -6,7 +6,7 @@ from matplotlib.font_manager import FontProperties
 from matplotlib.textpath import TextPath
 from seatwork.drawings.scene import Look
 from seatwork.drawings.strokes.style import FONT, page, style
-from seatwork.drawings.strokes.symbols import CAPITAL, DRAWN, SignedLine
+from seatwork.drawings.strokes.symbols import CAPITAL, DRAWN, STROKE, SignedLine
 
 
 def extents(sign):
@@ -41,6 +41,16 @@ def test_counterbore_sign_is_twice_as_wide_as_high():
     box = extents("⌴")
     assert box.width / box.height == pytest.approx(2.0)
     assert box.y0 == pytest.approx(0.0)
+
+
+def test_spotface_sign_holds_its_letters():
+    """The spotface is the counterbore's bracket with SF inside it (ASME Y14.5, from memory)."""
+    bracket, *letters = sorted(DRAWN["⌴SF"]().to_polygons(), key=lambda shape: -np.ptp(shape[:, 0]))
+    assert np.ptp(bracket[:, 0]) == pytest.approx(extents("⌴").width)
+    assert len(letters) == 2
+    for shape in letters:
+        assert STROKE < shape[:, 1].min() < shape[:, 1].max() < CAPITAL
+        assert STROKE < shape[:, 0].min() < shape[:, 0].max() < 2 * CAPITAL - STROKE
 
 
 def test_depth_sign_points_down():

@@ -1,5 +1,6 @@
 """Lettering on paper: how wide words come out, and where lines break."""
 
+import re
 from bisect import bisect_right
 from contextlib import AbstractContextManager
 from functools import lru_cache
@@ -14,7 +15,7 @@ from matplotlib.path import Path
 from matplotlib.textpath import TextToPath
 
 from seatwork.drawings.strokes.style import FONT
-from seatwork.drawings.strokes.symbols import DRAWN, GAP, legible
+from seatwork.drawings.strokes.symbols import DRAWN, GAP, SPOTFACE, legible
 
 UNITS = 100.0
 """Page units in an inch."""
@@ -23,8 +24,10 @@ SIZE = 12.0
 """Type on paper, unless something is to be read at a desk alone [pt]."""
 
 LEADING = 1.22
-SIGNS = ("⌵", "⌴")
-"""Signs the font lacks; they are drawn."""
+SIGNS = (SPOTFACE, "⌵", "⌴")
+"""Signs the font lacks; they are drawn, the spotface with its letters inside."""
+
+RUN = re.compile(f"({'|'.join(SIGNS)})")
 
 WRITTEN = {
     **{letter: f"({chr(ord(letter) - ord('Ⓐ') + ord('A'))})" for letter in "ⒻⓁⓂⓅⓈⓉⓊ"},
@@ -185,10 +188,4 @@ def runs(line: str) -> list[str]:
     >>> runs("#7 ⌵ 82°")
     ['#7 ', '⌵', ' 82°']
     """
-    found = [""]
-    for character in line:
-        if character in SIGNS:
-            found += [character, ""]
-        else:
-            found[-1] += character
-    return [run for run in found if run]
+    return [run for run in RUN.split(line) if run]

@@ -1,7 +1,7 @@
-"""The signs of print notes as outlines: ⌵ ⌴ ↧ and, from the font, all the rest.
+"""The signs of print notes as outlines: ⌵ ⌴ ↧ and the spotface; from the font, all the rest.
 
 The default font has no ⌵ and no ⌴, and a missing sign on a print is a wrong print. So the
-three signs are drawn here, to the height of a capital letter, and set in line with the font's own
+signs are drawn here, to the height of a capital letter, and set in line with the font's own
 outlines of every other character.
 """
 
@@ -16,6 +16,7 @@ from matplotlib.font_manager import FontProperties, findfont, get_font
 from matplotlib.ft2font import LoadFlags
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
+from matplotlib.textpath import TextPath
 
 from seatwork.drawings.strokes.style import FONT, POINTS, Style
 
@@ -27,6 +28,9 @@ STROKE = 0.075
 
 GAP = 0.13
 """Space on each side of a sign as a share of the type size."""
+
+LETTERS = 0.56
+"""Size of the letters inside the spotface's bracket as a share of the type size."""
 
 
 def _polygon(*corners: tuple[float, float]) -> Path:
@@ -60,6 +64,15 @@ def _counterbore() -> Path:
     return _stroke((left, CAPITAL), (left, low), (right, low), (right, CAPITAL))
 
 
+def _spotface() -> Path:
+    """Set the letters SF inside the bracket of the counterbore, as the sign has it since 2009."""
+    looks = FontProperties(family=FONT, weight="bold")
+    letters = TextPath((0.0, 0.0), "SF", size=LETTERS, prop=looks)
+    middle = CAPITAL - letters.get_extents().width / 2.0
+    inside = letters.vertices + np.array([middle, STROKE + GAP])
+    return Path.make_compound_path(_counterbore(), Path(inside, letters.codes))
+
+
 def _depth() -> Path:
     top, middle = CAPITAL - STROKE / 2.0, CAPITAL / 2.0
     bar = _stroke((0.0, top), (CAPITAL, top))
@@ -78,12 +91,21 @@ def _diameter() -> Path:
     return Path.make_compound_path(ring, inside, slash)
 
 
-DRAWN = {"⌵": _countersink, "⌴": _counterbore, "↧": _depth, "⌀": _diameter}
+SPOTFACE = "⌴SF"
+"""As it is typed: the sign has no letter of its own."""
+
+DRAWN = {
+    SPOTFACE: _spotface,
+    "⌵": _countersink,
+    "⌴": _counterbore,
+    "↧": _depth,
+    "⌀": _diameter,
+}
 """Signs drawn here, in the proportions of ASME Y14.5 (from memory: cones and bores twice as
 wide as a capital is high); everything else comes from the font."""
 
 
-RUN = re.compile(f"([{''.join(DRAWN)}])")
+RUN = re.compile(f"({'|'.join(DRAWN)})")
 RUNS = 4
 """Most runs of letters that one line holds."""
 
