@@ -7,9 +7,9 @@ from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import (
+    flat_sizes,
     left_under,
     plate_line,
-    plate_of,
     plate_size,
     seat_size,
 )
@@ -84,16 +84,7 @@ class Depth(Bench[Stopped]):
 
     def brings(self, given: Values, now: Values) -> Values:
         """Let a screw bring its seat, hole and cutter angle."""
-        if "screw" not in given:
-            return {}
-        found = flat_job(given["screw"])
-        head, angle = found.screw.head, found.screw.seat_angle
-        return {
-            "diameter": head.sharp_diameter,
-            "hole": found.hole.diameter,
-            "angle": angle,
-            "thickness": plate_of(found),
-        }
+        return flat_sizes(flat_job(given["screw"])) if "screw" in given else {}
 
     def work_out(
         self, *, cut: bool, touch: str, new_nose: float, stop_error: float, stop_way: str,

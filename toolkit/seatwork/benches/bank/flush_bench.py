@@ -10,9 +10,9 @@ from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import (
+    flat_sizes,
     left_under,
     plate_line,
-    plate_of,
     plate_size,
     seat_size,
 )
@@ -95,16 +95,7 @@ class Flush(Bench[Drawn]):
 
     def brings(self, given: Values, now: Values) -> Values:
         """Let a screw bring its hole, seat and cutter angle."""
-        if "screw" not in given:
-            return {}
-        found = flat_job(given["screw"])
-        head, angle = found.screw.head, found.screw.seat_angle
-        return {
-            "diameter": head.sharp_diameter,
-            "hole": found.hole.diameter,
-            "angle": angle,
-            "thickness": plate_of(found),
-        }
+        return flat_sizes(flat_job(given["screw"])) if "screw" in given else {}
 
     def part(self, result: Drawn, system: str) -> BoxOfScrews:
         """Draw the histogram beside the two worst heads."""

@@ -40,6 +40,16 @@ def plate_of(job: Job) -> float:
     return job.thickness or EXAMPLE * _size(job)
 
 
+def flat_sizes(job: Job) -> dict[str, Any]:
+    """Return what a flat head brings [mm, deg]: its seat, hole and cutter angle, and the plate."""
+    return {
+        "diameter": job.screw.head.sharp_diameter,
+        "hole": job.hole.diameter,
+        "angle": job.screw.seat_angle,
+        "thickness": plate_of(job),
+    }
+
+
 def _size(job: Job) -> float:
     return job.fastener.thread.diameter if job.fastener else job.hole.diameter
 

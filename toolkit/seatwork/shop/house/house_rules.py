@@ -250,10 +250,9 @@ def _in_force(place: Path | None) -> HouseRules:
 @lru_cache(maxsize=1)
 def defaults() -> HouseRules:
     """Return the package's own house rules, as if no workbook folder were there."""
-    read = workbook.parse_toml(workbook.package_text(FILE), FILE)
     found = {
         f"{section}.{key}": _default(f"{section}.{key}", facts)
-        for section, keys in read.items()
+        for section, keys in _facts().items()
         if isinstance(keys, dict)
         for key, facts in keys.items()
     }
