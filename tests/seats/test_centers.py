@@ -61,24 +61,7 @@ def test_the_gap_of_a_wrong_center_is_that_of_two_turned_lines(center_angle: flo
     assert seat.contact(center_angle).gap == pytest.approx(distance, abs=1e-12)
 
 
-def test_pressure_lifts_the_axial_force_and_no_more() -> None:
-    """Pressure on the land, taken along the axis over its area, gives the force back."""
-    cone = Countersink(diameter=10, hole_diameter=4, included_angle=60)
-    seat = CenterSeat(cone=cone, outside_diameter=25)
-    pressure = seat.bearing_pressure(2000)
-    # square to the cone, so its axial part is half of it at 60° included
-    assert pressure * cone.bearing_area * 0.5 == pytest.approx(2000, rel=1e-12)
-
-
 def test_a_mouth_as_wide_as_the_bar_is_refused() -> None:
     """There must be wall left round the mouth."""
     with pytest.raises(SeatworkError, match="mouth of the center seat"):
         CenterSeat(cone=PIPE, outside_diameter=PIPE.diameter)
-
-
-def test_no_force_makes_no_pressure() -> None:
-    """A force of nothing, or no number, is refused."""
-    seat = CenterSeat(cone=PIPE, outside_diameter=40)
-    for force in (0, -1, float("nan")):
-        with pytest.raises(SeatworkError, match="force must be a number above zero"):
-            seat.bearing_pressure(force)

@@ -86,7 +86,6 @@ CALLS: list[tuple[Callable[..., Any], dict[str, float]]] = [
     (thread_chamfer, {"major_diameter": 8, "hole_diameter": 6.8, "over_major": 0.4}),
     (CenterSeat, {"outside_diameter": 20}),
     (CENTER.contact, {"center_angle": 60}),
-    (CENTER.bearing_pressure, {"force": 1000}),
     (CenterDrill, {"body_diameter": 6, "pilot_diameter": 2, "pilot_length": 2,
                    "included_angle": 60}),
     (DRILL.travel, {"mouth_diameter": 4}),

@@ -112,34 +112,6 @@ class CenterSeat:
             where, inner = "rim", outer
         return CenterContact(where=where, inner_diameter=inner, outer_diameter=outer, gap=gap)
 
-    def bearing_pressure(self, force: float) -> float:
-        """Give the pressure on the land under an axial force.
-
-        Parameters
-        ----------
-        force : float
-            Force of the tailstock along the axis [N].
-
-        Returns
-        -------
-        float
-            Pressure square to the cone, friction left out: force over the land seen along
-            the axis [MPa].
-
-        Raises
-        ------
-        SeatworkError
-            If the force is not above zero.
-
-        Examples
-        --------
-        >>> cone = Countersink(diameter=10, hole_diameter=4, included_angle=60)
-        >>> CenterSeat(cone=cone, outside_diameter=25).bearing_pressure(1000)
-        15.2
-        """
-        checks.quantity(force, "force", "N")
-        return force / self.cone.projected_area
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CenterContact:
