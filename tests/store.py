@@ -1,7 +1,8 @@
 """Run notebooks from top to bottom and store what they show, as a reader first meets it.
 
 Give the notebooks, or none for all: ``python tests/store.py notebooks/02_angle_standards.ipynb``.
-Worked sheets are stored too; worksheets are handed out unworked and only cleaned.
+Worked sheets are stored too; a worksheet is stored as it is handed out, asked and not worked;
+one without outputs, such as the placement sheet, which would end with a route, keeps none.
 Also draws the picture of the README.
 """
 
@@ -31,8 +32,9 @@ def everything() -> list[Path]:
 def store(path: Path) -> None:
     """Run a notebook in its own folder and write it back without live views."""
     notebook = nbformat.read(path, as_version=4)
-    if path.parent.name != "exercises":
-        runner = ExecutePreprocessor(timeout=120, store_widget_state=False)
+    unworked = path.parent.name == "exercises"  # its last cell says what is left
+    if not unworked or any(cell.get("outputs") for cell in notebook.cells):
+        runner = ExecutePreprocessor(timeout=120, store_widget_state=False, allow_errors=unworked)
         runner.preprocess(notebook, {"metadata": {"path": str(path.parent)}})
     clean(notebook)
     drop_views(model={"type": "notebook", "content": notebook})

@@ -193,6 +193,23 @@ def test_links_lead_to_files_that_are_there(path: Path) -> None:
         assert (path.parent / where.partition("#")[0]).is_file(), f"{where} is not there"
 
 
+def asked(path: Path) -> dict[str, str]:
+    """Give what the stored cells of a sheet ask, by the question's place, without pictures."""
+    found = {}
+    for cell in code(path):
+        name = re.search(r'\.ask\("(\w+)"', cell.source)
+        told = [one.data.get("text/markdown", "") for one in cell.outputs if "data" in one]
+        if name and told:
+            found[name[1]] = re.sub(r"\(data:[^)]*\)", "", "".join(told))
+    return found
+
+
+@names(SHEETS)
+def test_a_sheet_asks_what_its_worked_sheet_answers(path: Path) -> None:
+    """A stored sheet shows the questions of today, which nbval holds the worked sheet to."""
+    assert asked(path) in (asked(path.parent / "worked" / path.name), {})
+
+
 @names(LESSONS)
 def test_few_cells_escape_the_comparison(path: Path) -> None:
     """At most two cells of a lesson keep their output out of nbval's comparison."""
