@@ -35,8 +35,8 @@ class BlindHole:
     Examples
     --------
     >>> hole = BlindHole(diameter=6.5278, depth=14.224, point_angle=118)
-    >>> hole.point, hole.left_under(19.05)
-    (1.961, 2.865)
+    >>> hole.point, hole.tip_depth
+    (1.961, 16.185)
     """
 
     diameter: float
