@@ -191,6 +191,21 @@ def test_the_nearer_looking_cutter_is_passed_over_with_its_reason() -> None:
     assert "XH82" in row.text
 
 
+def test_a_metric_print_hears_of_its_tools_in_millimeters() -> None:
+    """What was passed over, and what to get, is told in the system of the print first."""
+    (row,) = made("4X ⌀6.6 THRU ⌵ FOR M6 COUNTERSUNK SOCKET HEAD").rows().of("tool")
+    assert "leg up to 0.76 mm (0.030 in)" in row.text
+    (missing,) = made("⌀13.5 THRU ⌴ ⌀20 ↧ 12.6").rows().of("tool")
+    assert "Get: A counterbore of 20.00 mm (0.787 in)" in missing.text
+
+
+def test_no_lead_drill_goes_past_the_tip() -> None:
+    """In a blind hole the lead drill has no stop of its own, and is told where to end."""
+    blind = made("5/8-11 UNC-2B X 1.25 FULL THD, 17/32 DRILL X 1.75 DP TO POINT", thickness=63.5)
+    lead = dict(blind.rows().of("set")[0].cells)
+    assert lead["stop"] == "not past the tip"
+
+
 def test_what_the_crib_lacks_is_said_with_what_to_get_or_grind() -> None:
     """No pilot of the set runs in a 5/16 hole: get a counterbore with one, or turn a pilot.
 

@@ -70,6 +70,7 @@ class Order:
             thickness=self.thickness,
             hole_diameter=hole_diameter,
             bore_diameter=bore,
+            system=self.system,
         )
         return choose(seat=seat, where=where, shop=self.shop)
 
@@ -148,7 +149,7 @@ def seat_cutting(
     cut, passed = _cut_of(seat, name, hole_diameter, best), passed_over(choices, wanted)
     if best is None:
         made = operation(order, cut, name=name, why=why, tool=choices.would_do, in_shop=False)
-        grind = to_grind(choices, wanted, order.shop.rules)
+        grind = to_grind(choices, wanted, order.shop.rules, order.system)
         return replace(made, passed=passed, grind=grind), None
     found = [reason.sentence for reason in best.reasons_for if reason.about != OUTLOOK]
     reasons = "; ".join(found[:2])

@@ -154,7 +154,7 @@ def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
         return (step,)
     lead = _lead(WEB * size, order.system)
     first = drilling(order, diameter=lead.diameter, name=lead.name, why=sentences.LEAD_DRILL)
-    return (replace(first, name="lead drill", deep=deep), step)
+    return (replace(first, name="lead drill", deep=deep or "not past the tip"), step)
 
 
 def _lead(web: float, system: str) -> hardware.Drill:

@@ -29,6 +29,8 @@ class Where:
         Hole under a chamfer [mm]; other seats bring their own.
     bore_diameter : float, optional
         Counterbore in whose floor the seat lies [mm]; the cutter must go in.
+    system : {"inch", "metric"}
+        Which unit system stands first where sizes are told.
     """
 
     material: str
@@ -36,6 +38,7 @@ class Where:
     thickness: float | None = None
     hole_diameter: float | None = None
     bore_diameter: float | None = None
+    system: str = "inch"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -144,8 +147,10 @@ def choose(*, seat: Seat, where: Where, shop: Shop) -> Choices:
     machine, material = shop.machine(where.machine), shop.material(where.material)
     fitting, refused = [], []
     for tool in assemblies(shop, wanted.hole_diameter):
-        fault = misfit(tool, wanted, machine)
-        fault = fault or out_of_place(tool, wanted, shop.rules, bore=where.bore_diameter)
+        fault = misfit(tool, wanted, machine, where.system)
+        fault = fault or out_of_place(
+            tool, wanted, shop.rules, bore=where.bore_diameter, system=where.system
+        )
         if fault is not None:
             refused.append(Refusal(tool=tool, sentence=fault))
             continue
@@ -156,12 +161,13 @@ def choose(*, seat: Seat, where: Where, shop: Shop) -> Choices:
             machine=machine,
             thickness=where.thickness,
             rules=shop.rules,
+            system=where.system,
         )
         fitting.append(_choice(case))
     return Choices(
         ranked=tuple(sorted(fitting, key=lambda choice: (-choice.score, choice.tool.name))),
         refused=tuple(refused),
-        would_do=_would_do(wanted, machine, shop),
+        would_do=_would_do(wanted, machine, shop, where.system),
     )
 
 
@@ -190,21 +196,21 @@ def _on_a_hole(seat: Seat, where: Where) -> Round:
     )
 
 
-def _would_do(seat: Round, machine: ShopMachine, shop: Shop) -> str:
+def _would_do(seat: Round, machine: ShopMachine, shop: Shop, system: str) -> str:
     """One sentence that a person can take to the tool crib."""
-    held = [f"a straight shank up to {show_both(machine.chuck)}"] if machine.chuck else []
+    held = [f"a straight shank up to {show_both(machine.chuck, system)}"] if machine.chuck else []
     if machine.morse_taper is not None:
         held.append(f"a Morse taper {machine.morse_taper} shank")
     shank = " or ".join(held) or "a shank the machine takes"
     if isinstance(seat, Countersink):
         return (
             f"A countersink of {show_angle(seat.included_angle)}, body at least "
-            f"{show_both(seat.diameter)}, nose under {show_both(seat.hole_diameter)}, "
-            f"with {shank}, would do."
+            f"{show_both(seat.diameter, system)}, nose under "
+            f"{show_both(seat.hole_diameter, system)}, with {shank}, would do."
         )
     name = "counterbore" if isinstance(seat, Counterbore) else "spotface cutter"
     pilot = seat.hole_diameter - shop.rules.number("pilot.clearance")
     return (
-        f"A {name} of {show_both(seat.diameter)} with a pilot of {show_both(pilot)} "
-        f"and {shank} would do."
+        f"A {name} of {show_both(seat.diameter, system)} with a pilot of "
+        f"{show_both(pilot, system)} and {shank} would do."
     )

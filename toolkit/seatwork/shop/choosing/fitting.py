@@ -91,24 +91,29 @@ def _holders(shop: Shop, cutter: SeatCutter) -> list[SeatCutter | None]:
     ]
 
 
-def misfit(tool: Assembly, seat: Round, machine: ShopMachine) -> str | None:
+def misfit(tool: Assembly, seat: Round, machine: ShopMachine, system: str = "inch") -> str | None:
     """Say the first thing that keeps a tool from cutting a seat; None if it fits."""
     return (
-        shape_misfit(tool, seat)
-        or pilot_misfit(tool, seat)
-        or _shank_misfit(tool, machine)
+        shape_misfit(tool, seat, system)
+        or pilot_misfit(tool, seat, system)
+        or _shank_misfit(tool, machine, system)
         or _stop_misfit(tool, seat, machine)
     )
 
 
-def shape_misfit(tool: Assembly, seat: Round) -> str | None:
+def shape_misfit(tool: Assembly, seat: Round, system: str = "inch") -> str | None:
     """Say what keeps the shape of a tool from a seat: angle, body, nose; None if it has it."""
     shape = _cone_misfit if isinstance(seat, Countersink) else _flat_misfit
-    return shape(tool, seat)
+    return shape(tool, seat, system)
 
 
 def out_of_place(
-    tool: Assembly, seat: Round, rules: HouseRules, *, bore: float | None
+    tool: Assembly,
+    seat: Round,
+    rules: HouseRules,
+    *,
+    bore: float | None,
+    system: str = "inch",
 ) -> str | None:
     """Say what keeps a tool that fits from being taken: its kind of work, or a counterbore.
 
@@ -122,46 +127,49 @@ def out_of_place(
         The house rules in force.
     bore : float or None
         Counterbore in whose floor the seat lies [mm].
+    system : {"inch", "metric"}
+        Which unit system stands first.
     """
     body = _body(tool.cutter)
     if bore is not None and not body < bore:
-        return f"its body, {show_both(body)}, does not go into the counterbore, {show_both(bore)}"
+        across = show_both(bore, system)
+        return f"its body, {show_both(body, system)}, does not go into the counterbore, {across}"
     leg = (seat.diameter - seat.hole_diameter) / 2
     most = rules.number(GREATEST_LEG)
     if tool.cutter.kind == CROSS_HOLE and isinstance(seat, Countersink) and leg > most + 1e-6:
         return (
-            f"it is for burrs and chamfers of a leg up to {show_both(most)} "
-            f"(house rule {GREATEST_LEG}), and this one has {show_both(leg)}"
+            f"it is for burrs and chamfers of a leg up to {show_both(most, system)} "
+            f"(house rule {GREATEST_LEG}), and this one has {show_both(leg, system)}"
         )
     return None
 
 
-def _cone_misfit(tool: Assembly, seat: Round) -> str | None:
+def _cone_misfit(tool: Assembly, seat: Round, system: str) -> str | None:
     cutter, angle = tool.cutter, tool.cutter.included_angle
     if cutter.kind not in CONES or angle is None or not isinstance(seat, Countersink):
         return f"{_one(cutter.kind)} cuts no cone"
     if not abs(angle - seat.included_angle) <= SAME_ANGLE:
         return f"its angle is {show_angle(angle)}, the seat has {show_angle(seat.included_angle)}"
     if not _body(cutter) >= seat.diameter:
-        return f"its body, {show_both(_body(cutter))}, is smaller than the seat"
+        return f"its body, {show_both(_body(cutter), system)}, is smaller than the seat"
     if not cutter.nose_diameter < seat.hole_diameter:
-        return f"its nose, {show_both(cutter.nose_diameter)}, does not go into the hole"
+        return f"its nose, {show_both(cutter.nose_diameter, system)}, does not go into the hole"
     return None
 
 
-def _flat_misfit(tool: Assembly, seat: Round) -> str | None:
+def _flat_misfit(tool: Assembly, seat: Round, system: str) -> str | None:
     cutter = tool.cutter
     if cutter.kind in CONES:
         return f"{_one(cutter.kind)} leaves no flat"
-    over = _body(cutter) - seat.diameter
+    body, over = show_both(_body(cutter), system), _body(cutter) - seat.diameter
     if not over >= -UNDERSIZE:
-        return f"its body, {show_both(_body(cutter))}, is smaller than the seat"
+        return f"its body, {body}, is smaller than the seat"
     if not over <= OVERSIZE[type(seat).__name__]:
-        return f"its body, {show_both(_body(cutter))}, is {show_both(over)} larger than the seat"
+        return f"its body, {body}, is {show_both(over, system)} larger than the seat"
     return None
 
 
-def pilot_misfit(tool: Assembly, seat: Round) -> str | None:
+def pilot_misfit(tool: Assembly, seat: Round, system: str = "inch") -> str | None:
     """Say what keeps the pilot of a tool out of the hole; None if it runs in it."""
     if tool.cutter.pilot == "none":
         return None
@@ -169,16 +177,16 @@ def pilot_misfit(tool: Assembly, seat: Round) -> str | None:
     if pilot is None:
         return f"no pilot of set {tool.cutter.set} goes into the hole"
     if not pilot < seat.hole_diameter:
-        return f"its pilot, {show_both(pilot)}, does not go into the hole"
+        return f"its pilot, {show_both(pilot, system)}, does not go into the hole"
     if not seat.hole_diameter - pilot <= LOOSEST_PILOT:
         return (
-            f"its pilot, {show_both(pilot)}, hangs loose in the hole "
-            f"by {show_both(seat.hole_diameter - pilot)}"
+            f"its pilot, {show_both(pilot, system)}, hangs loose in the hole "
+            f"by {show_both(seat.hole_diameter - pilot, system)}"
         )
     return None
 
 
-def _shank_misfit(tool: Assembly, machine: ShopMachine) -> str | None:
+def _shank_misfit(tool: Assembly, machine: ShopMachine, system: str) -> str | None:
     held = tool.held
     if tool.cutter.threaded and tool.holder is None:
         return f"its shank, {held.shank}, needs a stop cage and the list has none for it"
@@ -191,7 +199,7 @@ def _shank_misfit(tool: Assembly, machine: ShopMachine) -> str | None:
         return f"its shank is {held.shank}, and the {machine.name} does not take it"
     size = held.shank_diameter
     if size is not None and not (machine.chuck is not None and size <= machine.chuck):
-        return f"its shank, {show_both(size)}, is too thick for the {machine.name}"
+        return f"its shank, {show_both(size, system)}, is too thick for the {machine.name}"
     return None
 
 

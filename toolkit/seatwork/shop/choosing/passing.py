@@ -49,7 +49,7 @@ def passed_over(choices: Choices, seat: Round) -> tuple[Refusal, ...]:
     return tuple(one for name, one in found.items() if name != chosen)[:MOST]
 
 
-def to_grind(choices: Choices, seat: Round, rules: HouseRules) -> str:
+def to_grind(choices: Choices, seat: Round, rules: HouseRules, system: str = "inch") -> str:
     """Say what can be ground or turned where nothing fits; empty where nothing is near.
 
     Parameters
@@ -60,10 +60,12 @@ def to_grind(choices: Choices, seat: Round, rules: HouseRules) -> str:
         The seat.
     rules : HouseRules
         The house rules in force.
+    system : {"inch", "metric"}
+        Which unit system stands first.
     """
     ways = _cone_ways if isinstance(seat, Countersink) else _flat_ways
     near = sorted(choices.refused, key=lambda one: _apart(one.tool, seat))
-    return next((way for one in near for way in ways(one.tool, seat, rules)), "")
+    return next((way for one in near for way in ways(one.tool, seat, rules, system)), "")
 
 
 def _behind(other: Choice, best: Choice | None) -> str:
@@ -88,7 +90,7 @@ def _apart(tool: Assembly, seat: Round) -> float:
     return apart + (PILOT * abs(log(pilot / seat.hole_diameter)) if pilot else BARE)
 
 
-def _cone_ways(tool: Assembly, seat: Round, rules: HouseRules) -> Iterator[str]:
+def _cone_ways(tool: Assembly, seat: Round, rules: HouseRules, system: str) -> Iterator[str]:
     cutter, angle = tool.cutter, tool.cutter.included_angle
     if not isinstance(seat, Countersink) or cutter.flutes != 1 or angle is None:
         return
@@ -99,15 +101,15 @@ def _cone_ways(tool: Assembly, seat: Round, rules: HouseRules) -> Iterator[str]:
         yield f"have {cutter.name} ground to {show_angle(seat.included_angle)}"
 
 
-def _flat_ways(tool: Assembly, seat: Round, rules: HouseRules) -> Iterator[str]:
+def _flat_ways(tool: Assembly, seat: Round, rules: HouseRules, system: str) -> Iterator[str]:
     cutter, body = tool.cutter, tool.cutter.body_diameter or 0.0
     if cutter.pilot == "none":
         return
-    pilot = show_both(seat.hole_diameter - rules.number("pilot.clearance"))
+    pilot = show_both(seat.hole_diameter - rules.number("pilot.clearance"), system)
     if shape_misfit(tool, seat) is None:
         if cutter.pilot == "removable":
             yield f"turn a pilot of {pilot} for {cutter.name}"
         elif (tool.pilot_diameter or 0.0) > seat.hole_diameter:
             yield f"have the pilot of {cutter.name} ground to {pilot}"
     elif seat.diameter < body <= DOWN * seat.diameter and pilot_misfit(tool, seat) is None:
-        yield f"have {cutter.name} ground down to {show_both(seat.diameter)}"
+        yield f"have {cutter.name} ground down to {show_both(seat.diameter, system)}"

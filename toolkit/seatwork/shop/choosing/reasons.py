@@ -99,7 +99,7 @@ def _burrs(case: Situation) -> Iterator[Reason]:
 def _pilot(case: Situation) -> Iterator[Reason]:
     pilot = case.tool.pilot_diameter
     if pilot is not None:
-        play = show_both(case.seat.hole_diameter - pilot)
+        play = show_both(case.seat.hole_diameter - pilot, case.system)
         yield _reason("pilot", f"its pilot keeps it on the hole, {play} under it; oil it", 1.5)
     elif not isinstance(case.seat, Countersink):
         yield _reason("pilot", "no pilot: bring the spindle over the hole first and lock up", -1.5)
@@ -115,7 +115,9 @@ def _size(case: Situation) -> Iterator[Reason]:
         yield _reason("fragile", words, -0.5)
     over = body - case.seat.diameter
     if isinstance(case.seat, Counterbore) and over > 0.025:
-        yield _reason("size", f"it cuts {show_both(over)} larger than called for", -4 * over)
+        yield _reason(
+            "size", f"it cuts {show_both(over, case.system)} larger than called for", -4 * over
+        )
 
 
 def _condition(case: Situation) -> Iterator[Reason]:
@@ -136,7 +138,7 @@ def _speed(case: Situation) -> Iterator[Reason]:
 def _stop(case: Situation) -> Iterator[Reason]:
     holder = case.tool.holder
     if holder is not None and holder.kind == "stop cage":
-        click = f" in clicks of {show_both(holder.click)}" if holder.click else ""
+        click = f" in clicks of {show_both(holder.click, case.system)}" if holder.click else ""
         weight = 2.0 if case.thickness is not None else 0.5
         yield _reason("depth", f"the stop cage sets its depth{click}", weight)
     elif case.machine.depth_stop is None:

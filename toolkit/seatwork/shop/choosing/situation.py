@@ -34,6 +34,8 @@ class Situation:
         Thickness of the sheet [mm]; None for a solid part.
     rules : HouseRules
         The house rules in force.
+    system : {"inch", "metric"}
+        Which unit system stands first where sizes are told.
     """
 
     tool: Assembly
@@ -42,6 +44,7 @@ class Situation:
     machine: ShopMachine
     thickness: float | None
     rules: HouseRules
+    system: str = "inch"
 
     @property
     def thin(self) -> bool:
