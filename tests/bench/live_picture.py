@@ -9,11 +9,15 @@ to its slider. The columns:
 
 change  key press to the first change of the picture [ms]
 paint   key press to the first frame after that change [ms]
-work    the kernel's part: from hearing the page to having answered [ms]
+work    the kernel's part, from hearing the page to having answered: processor time of its thread
+        alone, so that what else runs on the machine does not count [ms]
 fps     changes per second while the pointer moves every 8 ms and waits for nobody
 late    the last change after the last pointer move [ms]
+/label  change beside that of the bare label in the same run [-]
+/inter  change beside that of plain interact in the same run [-]
 
-Each is a median, the 95th percentile behind the stroke.
+Each is a median, the 95th percentile behind the stroke. The variants take turns, round by round.
+Compare ratios, and of one run only.
 """
 
 import asyncio
@@ -151,6 +155,7 @@ BENCHES = {
     "spotface": ours("benches.spotface(shown=True, depth=1.0)"),
     "gaging": ours("benches.gaging(shown=True)"),
     "chatter": ours("benches.chatter(shown=True, on_map=True)"),
+    "cones": ours("benches.chatter(shown=True)"),
 }
 EVERY = VARIANTS | BENCHES
 
@@ -292,11 +297,18 @@ def shown(times: list[float]) -> str:
 def table(found: dict[str, Times]) -> str:
     """Write the table."""
     columns = ("change", "paint", "work", "fps", "late")
-    lines = [f"{'':10}" + "".join(f"{column:>14}" for column in columns) + f"{'missed':>8}"]
+    ends = f"{'missed':>8}{'/label':>8}{'/inter':>8}"
+    lines = [f"{'':12}" + "".join(f"{column:>14}" for column in columns) + ends]
     for name, times in found.items():
         cells = "".join(f"{shown(getattr(times, column)):>14}" for column in columns)
-        lines.append(f"{name:10}{cells}{times.missed:>8}")
+        beside = "".join(f"{ratio(found, name, to):>8.2f}" for to in ("label", "interact"))
+        lines.append(f"{name:12}{cells}{times.missed:>8}{beside}")
     return "\n".join(lines)
+
+
+def ratio(found: dict[str, Times], name: str, to: str) -> float:
+    """Return a variant's median change beside another's; NaN where the other was not measured."""
+    return middle(found[name].change) / middle(found[to].change) if to in found else float("nan")
 
 
 def main(arguments: list[str]) -> None:

@@ -12,11 +12,13 @@ from pathlib import Path
 import pytest
 
 # the picture against a bare label and against plain interact [-]
-MOST_TO_LABEL, LEAST_TO_INTERACT, LEAST_PAINT_TO_INTERACT = 1.6, 6.0, 3.0
-# frames a second while dragged, and the kernel's work of a move [ms]
-LEAST_FRAMES, MOST_WORK = 45.0, 2.0
-# where a map or a casting is worked out anew: key press to change [ms], frames a second
-MOST_WAIT, LEAST_HEAVY_FRAMES = 100.0, 12.0
+MOST_TO_LABEL, LEAST_TO_INTERACT, LEAST_PAINT_TO_INTERACT = 1.3, 6.0, 3.0
+# frames a second while dragged, and processor time of the kernel's thread in a move [ms]
+LEAST_FRAMES, MOST_WORK = 45.0, 4.0
+# where a box is drawn, a casting painted, a map or a cut in time worked out
+MOST_WORK_OF = {"flush": 6.0, "spotface": 6.0, "chatter": 6.0, "cones": 10.0}
+MOST_TO_LABEL_OF = {"spotface": 1.5}
+LEAST_FRAMES_OF = {"spotface": 12.0, "cones": 12.0}
 
 
 def harness():
@@ -31,7 +33,7 @@ def harness():
 
 @pytest.mark.bench
 def test_the_picture_follows_nearly_as_quickly_as_a_label(capsys):
-    """Beside a label at most 1.6 times, beside interact at least 6 times (paint 3) as quick."""
+    """Beside a label at most 1.3 times, beside interact at least 6 times (paint 3) as quick."""
     live = harness()
     found = asyncio.run(live.measure_all(list(live.VARIANTS), live.ROUNDS))
     with capsys.disabled():
@@ -46,20 +48,14 @@ def test_the_picture_follows_nearly_as_quickly_as_a_label(capsys):
 
 @pytest.mark.bench
 def test_the_benches_of_the_course_keep_up(capsys):
-    """Sections: at most 1.6 times a label, 45 frames, 2 ms; a new map: 100 ms, 12 frames."""
+    """At most 1.3 times a label, 4 ms and 45 frames; the heavy ones as is said above."""
     live = harness()
-    found = asyncio.run(live.measure_all(["label", *live.BENCHES], live.ROUNDS))
+    found = asyncio.run(live.measure_all(["label", "interact", *live.BENCHES], live.ROUNDS))
     with capsys.disabled():
         sys.stdout.write(f"\n{live.table(found)}\n")
-    label = live.middle(found["label"].change)
     for name in live.BENCHES:
-        change, fps, work = (
-            live.middle(getattr(found[name], c)) for c in ("change", "fps", "work")
-        )
-        if name in live.HEAVY:
-            assert change <= MOST_WAIT, name
-            assert fps >= LEAST_HEAVY_FRAMES, name
-        else:
-            assert change <= MOST_TO_LABEL * label, name
-            assert fps >= LEAST_FRAMES, name
-            assert work <= MOST_WORK, name
+        work, fps = live.middle(found[name].work), live.middle(found[name].fps)
+        to_label = live.ratio(found, name, "label")
+        assert to_label <= MOST_TO_LABEL_OF.get(name, MOST_TO_LABEL), name
+        assert work <= MOST_WORK_OF.get(name, MOST_WORK), name
+        assert fps >= LEAST_FRAMES_OF.get(name, LEAST_FRAMES), name

@@ -88,22 +88,22 @@ class SeatView:
         opening = profiles.countersink_wall(seat, lowest)
         self.cavity.set_xy(window.to_page(profiles.whole(opening)))
         _set(self.walls, self._visible_edges(seat, window))
-        outline = profiles.head_outline(part.head, seat, amount, lowest)
-        self.screw.set_path(Path(window.to_page(np.asarray(outline.vertices)), outline.codes))
+        outline = profiles.head_points(part.head, seat, amount, lowest)
+        self.screw.set_path(Path(window.to_page(outline), profiles.HEAD_CODES))
         top = window.spot(0.0, max(amount, 0.0))[1] + ABOVE
-        _set(self.center, np.array([(window.axis, top), (window.axis, window.bottom - ABOVE)]))
+        self.center.set_data([window.axis] * 2, [top, window.bottom - ABOVE])
 
     def _visible_edges(self, seat: Countersink, window: Window) -> Points:
         """Face, walls and the edge of the hole, the part of them behind the screw included."""
         wall = profiles.countersink_wall(seat, min(window.deepest, -seat.depth))
         hole_edge = wall[1] * np.array([[-1.0, 1.0], [1.0, 1.0]])
-        lines = [window.to_page(line) for line in (*profiles.left_and_right(wall), hole_edge)]
+        lines = joined([*profiles.left_and_right(wall), hole_edge])
         face = np.array([(window.left, window.face), (window.right, window.face)])
-        return joined([face, *lines])
+        return joined([face, window.to_page(lines)])
 
     def _mark(self, contact: Points, window: Window) -> None:
         """Draw the land that carries, or a ring where only a line does."""
-        spots = joined([window.to_page(side) for side in profiles.left_and_right(contact)])
+        spots = window.to_page(joined(profiles.left_and_right(contact)))
         on_a_line = len(contact) == 1
         _set(self.land, BREAK if on_a_line else spots)
         _set(self.rings, spots if on_a_line else BREAK)

@@ -60,8 +60,8 @@ def shank_diameter(head: Head, seat: Countersink) -> float:
 
 def neck_depth(head: Head, seat: Countersink) -> float:
     """Depth below the flat top at which the cone, as drawn, meets the shank [mm]."""
-    shank = shank_diameter(head, seat)
-    return float(np.interp(-shank, [-head.edge, 0.0], [head.rim_depth, head.apex_depth]))
+    share = max(0.0, 1.0 - shank_diameter(head, seat) / head.edge)
+    return head.rim_depth + share * (head.apex_depth - head.rim_depth)
 
 
 def head_outline(head: Head, seat: Countersink, amount: float, bottom: float) -> Path:
@@ -69,13 +69,18 @@ def head_outline(head: Head, seat: Countersink, amount: float, bottom: float) ->
 
     Its top stands `amount` [mm] above the face; the rim is the real one, rounded at the top.
     """
+    return Path(head_points(head, seat, amount, bottom), HEAD_CODES)
+
+
+def head_points(head: Head, seat: Countersink, amount: float, bottom: float) -> Points:
+    """Give the points of `head_outline`, which `HEAD_CODES` join [mm]."""
     top, edge, shank = amount, head.edge / 2, shank_diameter(head, seat) / 2
     neck = neck_depth(head, seat)
     radius = ROUNDING * head.rim_depth
     rim = [(edge - radius, top), (edge, top), (edge, top - radius)]
     cone = [(edge, top - head.rim_depth), (shank, top - neck), (shank, bottom)]
     points = whole(np.array(rim + cone))
-    return Path(np.concatenate([points, points[:1]]), HEAD_CODES)
+    return np.concatenate([points, points[:1]])
 
 
 LINE, CURVE = Path.LINETO, Path.CURVE3

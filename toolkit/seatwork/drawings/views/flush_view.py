@@ -23,6 +23,7 @@ LEFT, RIGHT, LOW, HIGH = 60.0, 730.0, 150.0, 480.0
 """Borders of the histogram [page units]."""
 
 LOWEST, HIGHEST, BINS = -1.143, 0.762, 50
+EDGES = np.linspace(LOWEST, HIGHEST, BINS + 1)
 """Heights of heads at the histogram's ends [mm], and its bars; beyond them the end bars count."""
 
 TICKS = {"inch": (-0.04, -0.03, -0.02, -0.01, 0.0, 0.01, 0.02), "metric": (-1.0, -0.5, 0.0, 0.5)}
@@ -98,17 +99,10 @@ class FlushView(View[BoxOfScrews]):
 
     def move(self, part: BoxOfScrews) -> str:
         """Show another part; return the text."""
-        edges = np.linspace(LOWEST, HIGHEST, BINS + 1)
-        held = np.clip(part.heights, LOWEST + 1e-9, HIGHEST - 1e-9)
-        sorts = (
-            held < -part.below,
-            (held >= -part.below) & (held <= part.above),
-            held > part.above,
-        )
-        counts = [np.histogram(held[chosen], edges)[0] for chosen in sorts]
+        counts = _counts(part)
         unit = (HIGH - LOW) / max(1, max(int(count.max()) for count in counts))
         for bar, count in zip(self._bars.values(), counts, strict=True):
-            bar.set_path(_outline(edges, LOW + unit * count))
+            bar.set_path(_outline(np.asarray(LOW + unit * count, float)))
         x = [_across(limit) for limit in (-part.below, part.above)]
         self._limits.set_data(
             [x[0], x[0], np.nan, x[1], x[1]], [LOW, HIGH + 16.0, np.nan, LOW, HIGH + 16.0]
@@ -213,12 +207,19 @@ def _across(height: float) -> float:
     return LEFT + (RIGHT - LEFT) * (height - LOWEST) / (HIGHEST - LOWEST)
 
 
-def _outline(edges: NDArray[np.float64], tops: NDArray[np.float64]) -> Path:
+def _counts(part: BoxOfScrews) -> list[NDArray[np.intp]]:
+    """How many heads each bar holds: of those too deep, within the rule, and proud."""
+    held = np.sort(np.clip(part.heights, LOWEST + 1e-9, HIGHEST - 1e-9))
+    limits = [np.searchsorted(held, -part.below), np.searchsorted(held, part.above, side="right")]
+    return [np.diff(np.searchsorted(sort, EDGES)) for sort in np.split(held, limits)]
+
+
+def _outline(tops: NDArray[np.float64]) -> Path:
     """Outline of neighboring bars as one closed path; only bars that have a height."""
     filled = np.flatnonzero(tops > LOW)
     if not len(filled):
         return Path(np.full((1, 2), LOW))
     first, last = filled[0], filled[-1] + 1
-    x = np.repeat([_across(edge) for edge in edges[first : last + 1]], 2)
+    x = np.repeat([_across(edge) for edge in EDGES[first : last + 1]], 2)
     y = np.concatenate([[LOW], np.repeat(tops[first:last], 2), [LOW]])
     return Path(np.column_stack([x, y]), closed=False)
