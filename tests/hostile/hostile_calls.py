@@ -10,7 +10,18 @@ from random import Random
 from typing import Any
 
 import numpy as np
-from seatwork import cutting, hardware, inspection, marking, notes, questions, seats, shop, tables
+from seatwork import (
+    cutting,
+    drawings,
+    hardware,
+    inspection,
+    marking,
+    notes,
+    questions,
+    seats,
+    shop,
+    tables,
+)
 from seatwork.errors import SeatworkError
 from seatwork.plan import make_plan
 from seatwork.plan.rows import Row
@@ -25,6 +36,7 @@ ROOMS = (
 
 SEAT = seats.Countersink(diameter=12, hole_diameter=6, included_angle=90)
 HEAD = seats.Head(sharp_diameter=12.5, included_angle=82, edge_diameter=12, height=3.8)
+WITH_SCREW = drawings.CutSeat(screw=HEAD, seat=SEAT, thickness=10)
 BALLS = {"ball_diameter": 12, "ball_top": 6, "included_angle": 90}
 MACHINE = cutting.Machine(stiffness=1e7, natural_frequency=120, damping_ratio=0.04)
 CUTTER = cutting.Cutter(flutes=3, included_angle=82)
@@ -202,6 +214,14 @@ CALLS: dict[str, Call] = {
     "seats.diameter_from_ball": always(**BALLS),
     "seats.fit": always(head=HEAD, seat=SEAT),
     "seats.protrusion": always(sharp_diameter=12, gage_diameter=10, included_angle=82),
+    "seats.Allowed": always(below=0.4, sunk=1.5, loose=1.25, share=0.6, floor=1.0),
+    "seats.CapScrew": always(head_diameter=10, head_height=6, diameter=6),
+    "seats.stands": always(
+        screw=HEAD, seat=SEAT, thickness=10, depth=0.0, clean=0.0, hole_diameter=0.0, allowed=None
+    ),
+    "drawings.CutSeat": always(screw=HEAD, seat=SEAT, thickness=10),
+    "drawings.SeatWithScrew": always(parts=(WITH_SCREW,), look=None, title="as cut"),
+    "drawings.seat_with_screw": always(part=WITH_SCREW, beside=None, look=None, title="as cut"),
     "seats.rim": always(seat=SEAT, surface=Flat(), points=8),
     "seats.rss": always(terms=TERMS),
     "seats.simulate": always(terms=TERMS, rng=np.random.default_rng(1), count=10),

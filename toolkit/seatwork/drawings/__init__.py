@@ -5,6 +5,8 @@ from seatwork.doors import doors
 NAMES = {
     "scene": "Drawing Look Scene",
     "section": "Section",
+    "views.cut_seat": "SeatWithScrew seat_with_screw",
+    "views.cut_shapes": "CutSeat",
 }
 """The public names of each module."""
 

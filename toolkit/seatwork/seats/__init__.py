@@ -19,6 +19,8 @@ NAMES = {
     "head_gaging": "protrusion",
     "bolting": "bending_stress",
     "bearing": "bearing_pressure",
+    "faults": "Allowed CapScrew Fault Standing",
+    "standing": "stands",
     "stack": "rss simulate worst_case",
 }
 """The public names of each module."""

@@ -4,6 +4,10 @@ from seatwork.seats.chamfers import Chamfer as Chamfer
 from seatwork.seats.cleaning import clean_up as clean_up
 from seatwork.seats.cones import Countersink as Countersink
 from seatwork.seats.counterbores import Counterbore as Counterbore
+from seatwork.seats.faults import Allowed as Allowed
+from seatwork.seats.faults import CapScrew as CapScrew
+from seatwork.seats.faults import Fault as Fault
+from seatwork.seats.faults import Standing as Standing
 from seatwork.seats.gaging import angle_from_two_balls as angle_from_two_balls
 from seatwork.seats.gaging import ball_top as ball_top
 from seatwork.seats.gaging import diameter_from_ball as diameter_from_ball
@@ -16,6 +20,7 @@ from seatwork.seats.spotfaces import Spotface as Spotface
 from seatwork.seats.stack import rss as rss
 from seatwork.seats.stack import simulate as simulate
 from seatwork.seats.stack import worst_case as worst_case
+from seatwork.seats.standing import stands as stands
 
 NAMES: dict[str, str]
 __all__: list[str]

@@ -88,7 +88,8 @@ class SeatView:
         opening = profiles.countersink_wall(seat, lowest)
         self.cavity.set_xy(window.to_page(profiles.whole(opening)))
         _set(self.walls, self._visible_edges(seat, window))
-        outline = profiles.head_points(part.head, seat, amount, lowest)
+        shank = profiles.shank_diameter(part.head, seat)
+        outline = profiles.head_points(part.head, shank, amount, lowest)
         self.screw.set_path(Path(window.to_page(outline), profiles.HEAD_CODES))
         top = window.spot(0.0, max(amount, 0.0))[1] + ABOVE
         self.center.set_data([window.axis] * 2, [top, window.bottom - ABOVE])

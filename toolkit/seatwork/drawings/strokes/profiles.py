@@ -60,7 +60,12 @@ def shank_diameter(head: Head, seat: Countersink) -> float:
 
 def neck_depth(head: Head, seat: Countersink) -> float:
     """Depth below the flat top at which the cone, as drawn, meets the shank [mm]."""
-    share = max(0.0, 1.0 - shank_diameter(head, seat) / head.edge)
+    return cone_end(head, shank_diameter(head, seat))
+
+
+def cone_end(head: Head, shank: float) -> float:
+    """Depth below the flat top at which the cone, as drawn, has the diameter of a shank [mm]."""
+    share = max(0.0, 1.0 - shank / head.edge)
     return head.rim_depth + share * (head.apex_depth - head.rim_depth)
 
 
@@ -69,13 +74,13 @@ def head_outline(head: Head, seat: Countersink, amount: float, bottom: float) ->
 
     Its top stands `amount` [mm] above the face; the rim is the real one, rounded at the top.
     """
-    return Path(head_points(head, seat, amount, bottom), HEAD_CODES)
+    return Path(head_points(head, shank_diameter(head, seat), amount, bottom), HEAD_CODES)
 
 
-def head_points(head: Head, seat: Countersink, amount: float, bottom: float) -> Points:
-    """Give the points of `head_outline`, which `HEAD_CODES` join [mm]."""
-    top, edge, shank = amount, head.edge / 2, shank_diameter(head, seat) / 2
-    neck = neck_depth(head, seat)
+def head_points(head: Head, shank_diameter: float, amount: float, bottom: float) -> Points:
+    """Give the points of `head_outline` for any shank; `HEAD_CODES` join them [mm]."""
+    top, edge, shank = amount, head.edge / 2, shank_diameter / 2
+    neck = cone_end(head, shank_diameter)
     radius = ROUNDING * head.rim_depth
     rim = [(edge - radius, top), (edge, top), (edge, top - radius)]
     cone = [(edge, top - head.rim_depth), (shank, top - neck), (shank, bottom)]
