@@ -1,7 +1,7 @@
 """Plans of whole prints worked by hand: sides, threads, blind holes, reamers, casts, centers.
 
 The sums stand in ``data/worked_plans.toml``; none of the expected values was read off the
-program. Notes are given as what they say, so that no reading stands between.
+program. Every note is read as it is printed.
 """
 
 import math
@@ -10,8 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from seatwork import notes, plan, units
-from seatwork.notes import Callout, Counterbore, Countersink, Head, Hole, Size, Spotface, Thread
+from seatwork import plan, units
 from seatwork.plan import Plan, SeatPlan
 from seatwork.shop.shop import Shop
 
@@ -27,93 +26,11 @@ SHOP = Shop.at()
 IN = 25.4
 
 
-def inches(value: float, **said: Any) -> Size:
-    """Write an inch size of a note."""
-    return Size(value=value * IN, **said)
-
-
-def named(name: str) -> Size:
-    """Write a drill's name."""
-    return Size(name=name)
-
-
-def between(least: float, greatest: float) -> Size:
-    """Write inch limits of a note."""
-    return Size.limits(least=least * IN, greatest=greatest * IN, unit="in")
-
-
-def degrees(value: float) -> Size:
-    """Write an included angle of a note."""
-    return Size(value=value, unit="deg")
-
-
-SAID = {
-    "3": (
-        Hole(count=4, diameter=named("#7"), also=inches(0.201), depth=inches(0.88)),
-        Thread(
-            count=4,
-            size="1/4",
-            threads_per_inch=20,
-            series="UNC",
-            thread_class="2B",
-            depth=inches(0.62),
-        ),
-        Countersink(count=4, diameter=inches(0.270), angle=degrees(90)),
-    ),
-    "6": (
-        Hole(diameter=named("F"), depth=inches(0.56), process="drill"),
-        Thread(
-            size="5/16",
-            threads_per_inch=18,
-            series="UNC",
-            thread_class="2B",
-            depth=inches(0.44),
-            tap="bottoming",
-        ),
-    ),
-    "8": (
-        Hole(count=4, diameter=Size(value=6.6, unit="mm")),
-        Counterbore(
-            count=4,
-            diameter=Size(value=11, unit="mm"),
-            depth=Size(value=6.4, unit="mm"),
-            bottom="U",
-        ),
-    ),
-    "10": (
-        Hole(diameter=inches(17 / 32), through=True, process="drill"),
-        Spotface(diameter=inches(1.25), left=inches(0.38, bound="min"), clean_up=True),
-    ),
-    "11": (
-        Hole(diameter=named("#11"), also=inches(0.191), process="drill"),
-        Countersink(diameter=between(0.350, 0.356), angle=degrees(100), screw="3/16 FLUSH RIVET"),
-    ),
-    "13": (
-        Hole(diameter=between(0.190, 0.196), through=True),
-        Countersink(
-            diameter=between(0.385, 0.395),
-            angle=degrees(100),
-            screw="#10 100° flat head machine screw",
-            head=Head(state="flush to below", amount=inches(0.005)),
-        ),
-    ),
-}
-"""What the notes say that are not read here, by the number of their plan."""
-
-
 def made(case: dict[str, Any]) -> Plan:
     """Plan a case."""
-    number = case["name"].split()[0]
-    callout = (
-        Callout(
-            features=SAID[number], text=case["note"], system="metric" if number == "8" else "inch"
-        )
-        if number in SAID
-        else notes.read(case["note"])
-    )
     thick = units.length(case["thickness"]) if "thickness" in case else None
     return plan.make(
-        callout,
+        case["note"],
         material=case["material"],
         machine=case["machine"],
         thickness=thick,
