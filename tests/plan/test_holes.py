@@ -442,6 +442,91 @@ def test_a_diameter_and_a_depth_that_do_not_belong_together_are_asked_about() ->
     assert "diameter against depth" not in looked(made(hole, reference))
 
 
+@pytest.mark.parametrize(
+    ("length", "verdict"), [("1/2", "holds"), ("5/8", "stop"), ("9/16", "look")]
+)
+def test_a_screw_into_a_blind_thread_must_not_bottom(length, verdict) -> None:
+    """Grip .25 and .40 of thread on 20: .25 + .40 - .05 = .60 at most; 5/8 bottoms, U6."""
+    seat = Counterbore(diameter=inches(0.438), depth=inches(0.25), screw=f"1/4-20 x {length} SHCS")
+    hole = Hole(diameter=inches(9 / 32), through=True)
+    wanted = (0.20 if verdict != "look" else 0.36) * IN
+    callout = Callout(features=(hole, seat))
+    planned = plan.make(
+        callout,
+        material="1018 steel",
+        machine="knee mill",
+        shop=SHOP,
+        thickness=0.5 * IN,
+        engagement=wanted,
+        thread_below=0.40 * IN,
+    )
+    assert looked(planned)["end of the screw"] == verdict
+    advice = " ".join(planned.seats[0].advice)
+    assert "0.600 in (15.24 mm) at most" in advice
+    if verdict == "stop":
+        assert "bottoms and clamps nothing" in said(planned)
+        assert any("A shorter screw, or a deeper thread?" in one for one in planned.questions)
+
+
+def test_a_drill_is_not_started_on_a_steep_pad() -> None:
+    """Over 3 degrees a drill wanders: a LOOK, by house rule; at 3 degrees and below none."""
+    face = Spotface(diameter=inches(1.25), clean_up=True)
+    callout = Callout(features=(Hole(diameter=inches(17 / 32), through=True), face))
+    for slope, found in ((2.0, None), (3.0, None), (5.0, "look")):
+        planned = plan.make(
+            callout,
+            material="gray iron",
+            machine="knee mill",
+            shop=SHOP,
+            thickness=0.6 * IN,
+            slope=slope,
+        )
+        assert looked(planned).get("start of the drill") == found
+
+
+def test_a_metric_mouth_and_run_out_follow_their_standard_where_the_house_does() -> None:
+    """M8: 1.05 x 8 = 8.4; 16 and 6.2 of run-out make 22.2 (DIN 76-1, from memory)."""
+    tapped = (Thread(size="M8", pitch=1.25, depth=Size(value=16, unit="mm")),)
+    metric = "1.05 x major diameter"
+    shop = under(f'[tapped_hole]\nmetric_mouth = "{metric}"\n[thread]\nmetric_room = "DIN 76-1"')
+    seat = made(*tapped, thickness=2, shop=shop).seats[0]
+    assert seat.size("diameter at the face").value == pytest.approx(8.4)
+    assert seat.size("drill depth, full diameter").value == pytest.approx(22.2)
+    usual = made(*tapped, thickness=2).seats[0]
+    assert usual.size("diameter at the face").value == pytest.approx(8 + 0.020 * IN)
+    assert usual.size("drill depth, full diameter").value == pytest.approx(16 + 6 * 1.25)
+
+
+def test_a_head_that_no_table_holds_is_planned_by_the_seats_own_sizes() -> None:
+    """A button head's counterbore with both sizes is cut as said, and the head asked about."""
+    for name in ("M8 BHCS", "M8 ISO 7380"):
+        planned = plan.make(
+            f"⌀9 THRU ⌴ ⌀15 ↧5 FOR {name}",
+            material="1018 steel",
+            machine="knee mill",
+            shop=SHOP,
+            thickness=25.4,
+        )
+        assert planned.seats[0].size("counterbore diameter").value == 15
+        assert "measure the head across" in planned.questions[0]
+        with pytest.raises(SeatworkError, match="measure the head across"):
+            made(Hole(diameter=Size(value=9, unit="mm"), through=True), Counterbore(screw=name))
+
+
+def test_a_rivets_head_is_held_against_the_house_where_flush_has_no_number() -> None:
+    """A .344 seat holds the .353 head .004 to .005 proud: FLUSH and FLUSH OR BELOW ask."""
+    hole = Hole(diameter=Size(name="#11"), through=True)
+    seat = Countersink(
+        diameter=Size.limits(least=0.340 * IN, greatest=0.344 * IN, unit="in"),
+        angle=Size(value=100, unit="deg"),
+        screw="3/16 FLUSH RIVET",
+    )
+    name = "head of the rivet"
+    for state in ("flush", "flush or below"):
+        assert looked(made(hole, replace(seat, head=Head(state=state))))[name] == "stop"
+    assert looked(made(hole, seat))[name] == "look"
+
+
 # -- beside the cut -----------------------------------------------------------------------
 
 

@@ -84,8 +84,7 @@ def test_plan_and_card_name_documents(note: str) -> None:
     """Neither a plan's rows, nor its print, nor its card tells an address or a shop."""
     machine = "lathe" if "CENTER" in note else "knee mill"
     planned = plan.make(note, material="1018 steel", machine=machine, thickness=25.4)
-    rows = [*planned.closing_rows(), *(row for seat in planned.seats for row in seat.size_rows())]
-    shown = [f"{row.label} {row.text} {row.source}" for row in rows]
+    shown = [f"{row.label} {row.text} {row.source}" for row in planned.rows()]
     pages = job_card(planned)
     card = [line for page in pages.words for line in page]
     assert not strayed("\n".join([*planned.sources(), *shown, str(planned), *card]))

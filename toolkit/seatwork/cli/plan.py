@@ -28,6 +28,9 @@ def plan(
     slope: Annotated[
         float | None, typer.Option(help="Slope of a raw pad in degrees; thickness at its low side.")
     ] = None,
+    thread_below: Annotated[
+        str | None, typer.Option(help="Full thread of a blind hole in the part below.")
+    ] = None,
     why: Annotated[bool, typer.Option("--why", help="The sums, what holds, house rules.")] = False,
     sources: Annotated[bool, typer.Option("--sources", help="Every document and rule.")] = False,
 ) -> None:
@@ -49,6 +52,7 @@ def plan(
         edge=_length(edge),
         engagement=_length(engagement),
         slope=slope,
+        thread_below=_length(thread_below),
     )
     show(made, why=why, sources=sources)
 

@@ -4,6 +4,7 @@ What seat such a head takes is common practice, no source; which head a document
 memory.
 """
 
+import re
 from collections.abc import Iterable
 from typing import Literal
 
@@ -107,7 +108,9 @@ def seat_of(name: str) -> Seat | None:
     >>> seat_of("M8 BHCS"), seat_of("1/4 OVAL HD"), seat_of("M8 SHCS")
     ('flat', 'cone', None)
     """
-    head = head_of(name.lower().replace(".", "").split())
+    plain = name.lower()
+    documents = (head for text, head in DOCUMENTS.items() if text in re.sub(r" +", " ", plain))
+    head = next(documents, None) or head_of(plain.replace(".", "").split())
     return HEADS[head][0] if head else None
 
 

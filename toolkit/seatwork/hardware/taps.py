@@ -8,9 +8,11 @@ from seatwork.hardware.drill_list import drill
 from seatwork.hardware.facts import Sourced
 from seatwork.hardware.spelling import as_typed
 from seatwork.hardware.threads import METRIC_PITCHES, METRIC_TABLE, Thread, thread
-from seatwork.shop import rules
+from seatwork.shop import HouseRules, rules
 from seatwork.units import show_angle, show_both
 
+RUNOUT_TABLE = "thread_runout_din_76_1"
+OVER, METRIC_MOUTH = "tapped_hole.chamfer_over", "tapped_hole.metric_mouth"
 FULL_THREAD = 1.29904
 """Twice the height of a full 60° thread, 5/8 of the sharp triangle, for a pitch of 1."""
 
@@ -153,6 +155,52 @@ def pitched(text: str | Thread) -> Thread:
         return _with_pitch(thread(text) if isinstance(text, str) else text)
 
 
+def thread_runout(pitch: float) -> float | None:
+    """Return the regular run-out of an internal metric thread [mm]: DIN 76-1, from memory.
+
+    Parameters
+    ----------
+    pitch : float
+        Its pitch [mm].
+
+    Returns
+    -------
+    float or None
+        How much deeper than its full thread a blind hole is drilled; None for other pitches.
+
+    Examples
+    --------
+    >>> thread_runout(1.25), thread_runout(0.9)
+    (6.2, None)
+    """
+    held = tables.rows(RUNOUT_TABLE)
+    found = next((row["runout_e1_mm"] for row in held if row["pitch_mm"] == pitch), None)
+    return float(found) if found else None
+
+
+def mouth_diameter(major: float, *, metric: bool, house: HouseRules) -> tuple[float, str]:
+    """Return the diameter of a tapped hole's chamfer [mm], and the house rule that gives it.
+
+    Parameters
+    ----------
+    major : float
+        Major diameter of the thread [mm].
+    metric : bool
+        Whether the thread is metric.
+    house : HouseRules
+        The rules in force.
+
+    Examples
+    --------
+    >>> from seatwork.shop import rules
+    >>> round(mouth_diameter(9.525, metric=False, house=rules())[0], 3)
+    10.033
+    """
+    if metric and house.word(METRIC_MOUTH).startswith("1.05"):
+        return 1.05 * major, METRIC_MOUTH
+    return major + house.number(OVER), OVER
+
+
 def tapped_hole_chamfer(text: str | Thread) -> TappedHoleChamfer:
     """Return the chamfer for a hole to be tapped, by the house rules.
 
@@ -164,7 +212,8 @@ def tapped_hole_chamfer(text: str | Thread) -> TappedHoleChamfer:
     Returns
     -------
     TappedHoleChamfer
-        To the major diameter plus ``tapped_hole.chamfer_over``.
+        To the major diameter plus ``tapped_hole.chamfer_over``, or a metric one to
+        ``tapped_hole.metric_mouth``.
 
     Raises
     ------
@@ -178,9 +227,10 @@ def tapped_hole_chamfer(text: str | Thread) -> TappedHoleChamfer:
     """
     found = thread(text) if isinstance(text, str) else text
     house = rules()
-    over = house["tapped_hole.chamfer_over"]
+    across, name = mouth_diameter(found.diameter, metric=found.system == "metric", house=house)
+    over = house[name]
     return TappedHoleChamfer(
-        diameter=found.diameter + house.number(over.name),
+        diameter=across,
         included_angle=house.number("tapped_hole.chamfer_angle"),
         rules=(over.name, "tapped_hole.chamfer_angle"),
         source=over.source,

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from seatwork.hardware.taps import METRIC_MOUTH, mouth_diameter
 from seatwork.notes.callout import Assumption, Callout
 from seatwork.notes.fastening import has_cone, is_metric
 from seatwork.notes.features import (
@@ -163,16 +164,18 @@ def _missing_hole(place: int, group: Group, rules: HouseRules) -> Iterator[Assum
 def _tapped_diameter(place: int, group: Group, rules: HouseRules) -> Iterator[Assumption]:
     thread = group.thread()
     major = major_diameter(thread.size) if thread else None
-    rule = rules["tapped_hole.chamfer_over"]
     if thread is None or major is None:
         return
+    across, name = mouth_diameter(major, metric=thread.size.startswith("M"), house=rules)
+    rule = rules[name]
+    taken = rule.shown if name == METRIC_MOUTH else f"{thread.size} and {rule.shown}"
     yield Assumption(
         feature=place,
         field="diameter",
-        value=major + rules.number(rule.name),
+        value=across,
         rule=rule.name,
-        sentence=f"The chamfer of the thread has no diameter: taken as {thread.size} "
-        f"and {rule.shown}, house rule {rule.name} ({rule.source}).",
+        sentence=f"The chamfer of the thread has no diameter: taken as {taken}, "
+        f"house rule {rule.name} ({rule.source}).",
     )
 
 

@@ -3,17 +3,18 @@
 from dataclasses import dataclass
 
 from seatwork import hardware, notes
-from seatwork.hardware.taps import pitched
+from seatwork.hardware.taps import pitched, thread_runout
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check, Given, Stop
 from seatwork.plan.resolving import NOTE, stated, thread_name
 from seatwork.plan.stops import STOP_ERROR, stop_device
 from seatwork.seats.blind_holes import BlindHole
+from seatwork.shop import HouseRules
 from seatwork.units import show_angle, show_note
 
 FULL, TIP, UNDER = "drill depth, full diameter", "deepest, at the point", "left under the point"
 ANGLE, FLOOR, COUNTED = "drill.point_angle", "blind.least_floor", "hole.depth"
-ROOM = "ream.blind_room"
+ROOM, METRIC_ROOM = "ream.blind_room", "thread.metric_room"
 POINT = "the drill's point touches the face"
 NAME = "drill point"
 QUARTER = 4  # of the drill's diameter too is little metal under a point (a judgement)
@@ -120,10 +121,26 @@ def _beyond(thread: notes.Thread, size: notes.Size, order: Order) -> Given:
     """Work out a drill depth that the note leaves open: full thread, lead of a plug, chips."""
     rules = order.shop.rules
     pitch = pitched(thread_name(thread)).pitch or 0.0
+    runout = _by_standard(thread, pitch, rules)
+    if runout is not None:
+        deep = stated(size, "").largest + runout
+        return Given(
+            about=FULL,
+            value=deep,
+            source=f"worked out: full thread and house rule {METRIC_ROOM}, DIN 76-1 from memory",
+            confirmed="memory",
+        )
     pitches = rules.number("thread.lead_plug") + rules.number("thread.chip_room")
     deep = stated(size, "").largest + pitches * pitch
     source = "worked out: full thread and house rules thread.lead_plug and thread.chip_room"
     return Given(about=FULL, value=deep, source=source)
+
+
+def _by_standard(thread: notes.Thread, pitch: float, rules: HouseRules) -> float | None:
+    """Return the run-out of DIN 76-1 where the house goes by it and the table has the pitch."""
+    if not thread.size.startswith("M") or rules.word(METRIC_ROOM) != "DIN 76-1":
+        return None
+    return thread_runout(pitch)
 
 
 def _between(own: notes.Size, thread: notes.Thread, size: notes.Size, order: Order) -> Given:

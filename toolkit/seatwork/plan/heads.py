@@ -8,7 +8,7 @@ from seatwork.plan.boxes import check_box
 from seatwork.plan.countersinks import SizedCountersink
 from seatwork.plan.records import Check, Given
 from seatwork.plan.sentences import Show
-from seatwork.plan.standing import BELOW, PROUD, Stand
+from seatwork.plan.standing import BELOW, PROUD
 from seatwork.quantities import Angle, Length
 from seatwork.seats import fit
 from seatwork.seats.heads import state_of
@@ -84,7 +84,7 @@ def _check_edge(sized: SizedCountersink, screw: Screw, show: Show) -> Iterator[C
 def _check_greatest(sized: SizedCountersink, screw: Screw, rules: HouseRules, show: Show) -> Check:
     sits, stand = fit(screw.head, sized.seat), sized.stand
     assert stand is not None
-    highest = _highest(stand, rules)
+    highest = stand.top(rules)
     level = sits.state == "flush" and stand.lowest <= 0 <= highest
     inside = level or stand.lowest - SLIGHT <= sits.amount <= highest + SLIGHT
     stands = _stands(sits.amount, sits.state, show)
@@ -130,7 +130,7 @@ def _check_steepest(
         return
     sits, stand = fit(head, sized.seat), sized.stand
     stated = stand is not None and stand.stated
-    highest = rules.number(PROUD) if stand is None else _highest(stand, rules)
+    highest = rules.number(PROUD) if stand is None else stand.top(rules)
     if sits.amount <= highest + SLIGHT or (sits.state == "flush" and not stated):
         return
     yield Check(
@@ -141,11 +141,6 @@ def _check_steepest(
         f"{', outside what the note allows' if stated else ''}: try the job's own screw before the "
         "part.",
     )
-
-
-def _highest(stand: Stand, rules: HouseRules) -> float:
-    """Return how far a head may stand over the face: by the note, else by the house [mm]."""
-    return stand.highest if stand.stated or stand.never_proud else rules.number(PROUD)
 
 
 def _stands(amount: float, state: str, show: Show) -> str:

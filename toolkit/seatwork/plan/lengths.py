@@ -1,6 +1,7 @@
 """How long a screw has to be, worked out where the thickness is known."""
 
 from seatwork.hardware import Screw
+from seatwork.hardware.taps import pitched
 from seatwork.plan import sentences
 from seatwork.plan.order import Order
 from seatwork.plan.plans import Shape
@@ -29,12 +30,38 @@ def screw_length(screw: Screw, shape: Shape | None, order: Order) -> tuple[str, 
     thread, why = engagement(screw, order)
     least = order.show_length(clamped + thread)
     parts = f"{order.show_length(clamped)} in the part and {order.show_length(thread)} of thread"
+    shortest = f"Screw length: {parts} ({why}) make {least} at least; next length up."
+    return (measured, f"{shortest} {_longest(screw, clamped, order)}")
+
+
+def _longest(screw: Screw, clamped: float, order: Order) -> str:
+    """Say how long the screw may be into a blind thread: one that bottoms clamps nothing."""
+    room = room_below(screw, order)
+    if room is None:
+        return (
+            "Into a blind thread the longest is the part and the thread's depth less one pitch: "
+            "next length down from there, for one that bottoms clamps nothing."
+        )
     return (
-        measured,
-        f"Screw length: {parts} ({why}) make {least} at least; next length up. "
-        "Into a blind thread the longest is the part and the thread's depth less one pitch: next "
-        "length down from there, for one that bottoms clamps nothing.",
+        f"Into the blind thread below, {order.show_length(clamped + room)} at most, one pitch off "
+        "its end: next length down from there, for one that bottoms clamps nothing."
     )
+
+
+def room_below(screw: Screw, order: Order) -> float | None:
+    """Return how far a screw may go into the blind thread below [mm]; None where it is not known.
+
+    Notes
+    -----
+    Full thread less one pitch; of a screw named without its pitch, the coarse one.
+    """
+    if order.thread_below is None:
+        return None
+    thread = screw.thread
+    if thread.pitch is None:
+        series = " UNC" if thread.system == "inch" else ""
+        thread = pitched(f"{thread.size}{series}")
+    return max(order.thread_below - (thread.pitch or 0.0), 0.0)
 
 
 def check_length(screw: Screw, shape: Shape | None, order: Order) -> tuple[Check, ...]:
@@ -52,7 +79,37 @@ def check_length(screw: Screw, shape: Shape | None, order: Order) -> tuple[Check
     )
     verdict = "holds" if left >= wanted else ("look" if left > 0 else "stop")
     question = "Which screw length is meant?" if verdict == "stop" else ""
-    return (Check(name="screw length", verdict=verdict, sentence=sentence, question=question),)
+    reach = Check(name="screw length", verdict=verdict, sentence=sentence, question=question)
+    return (reach, *_check_bottom(screw, left, wanted, order))
+
+
+def _check_bottom(screw: Screw, left: float, wanted: float, order: Order) -> tuple[Check, ...]:
+    """Look at whether the screw bottoms in the blind thread below, and what may engage there."""
+    room = room_below(screw, order)
+    if room is None or left <= 0:
+        return ()
+    show = order.show_length
+    depth = order.thread_below or 0.0
+    if left > room:
+        sentence = (
+            f"The screw goes {show(left)} into a thread {show(depth)} deep; {show(room)} is the "
+            "most, one pitch off its end. It bottoms and clamps nothing."
+        )
+        return (
+            Check(
+                name="end of the screw",
+                verdict="stop",
+                sentence=sentence,
+                question=f"{sentence} A shorter screw, or a deeper thread?",
+            ),
+        )
+    short = wanted > room
+    sentence = f"The screw ends {show(depth - left)} before the end of its thread." + (
+        f" Even the longest engages {show(room)}, under the {show(wanted)} wanted." if short else ""
+    )
+    return (
+        Check(name="end of the screw", verdict="look" if short else "holds", sentence=sentence),
+    )
 
 
 def clamped_length(shape: Shape | None, order: Order) -> float | None:

@@ -22,6 +22,7 @@ from seatwork.plan.sentences import shower
 from seatwork.plan.setups import setups_of
 from seatwork.plan.sides import by_side
 from seatwork.plan.spots import at_spots, numbered
+from seatwork.plan.starting import check_start
 from seatwork.plan.threads import label
 from seatwork.plan.wear import wear_of
 from seatwork.quantities import Angle, Length
@@ -49,6 +50,7 @@ def make_plan(
     edge: float | None = None,
     engagement: float | None = None,
     slope: float | None = None,
+    thread_below: float | None = None,
 ) -> Plan:
     """Plan the cutting of everything a note asks for.
 
@@ -71,6 +73,8 @@ def make_plan(
     slope : float, optional
         Slope of a raw pad, from square to the hole [deg], for a spotface; `thickness` is then
         that of the flange at the low side of the ring.
+    thread_below : float, optional
+        Depth of full thread in the part below, where it is blind [mm]: the screw must not bottom.
 
     Returns
     -------
@@ -92,7 +96,12 @@ def make_plan(
     """
     callout = callout if isinstance(callout, notes.Callout) else notes.read(callout)
     shop = shop or Shop.at()
-    sizes = {"thickness": thickness, "edge": edge, "engagement": engagement}
+    sizes = {
+        "thickness": thickness,
+        "edge": edge,
+        "engagement": engagement,
+        "thread_below": thread_below,
+    }
     groups = tuple(aimed(group, shop.rules) for group in callout.groups())
     screws = [screw_for(group, screw) for group in groups]
     system = _system(callout, screws)
@@ -143,7 +152,8 @@ def _system(callout: notes.Callout, screws: list[Screw | None]) -> str:
 
 def _looked_over(seat: SeatPlan, order: Order) -> SeatPlan:
     """Return a seat with what the machine, its stop and wear have to do with it."""
-    checks = (*seat.checks, *check_machine(seat, order), *check_band(seat, order))
+    looked = (*check_machine(seat, order), *check_band(seat, order), *check_start(seat, order))
+    checks = (*seat.checks, *looked)
     return replace(seat, checks=checks, advice=(*seat.advice, *wear_of(seat)))
 
 

@@ -3,17 +3,23 @@
 from dataclasses import replace
 
 from seatwork import notes
+from seatwork.hardware.taps import mouth_diameter
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.order import Order
 from seatwork.plan.records import Given
 from seatwork.plan.resolving import by_rule, stated
 from seatwork.seats import Chamfer, Countersink
 
-ANGLE, OVER = "tapped_hole.chamfer_angle", "tapped_hole.chamfer_over"
+ANGLE = "tapped_hole.chamfer_angle"
 
 
 def mouth_of(
-    note: notes.Countersink | notes.Chamfer | None, major: float, hole: Given, order: Order
+    note: notes.Countersink | notes.Chamfer | None,
+    major: float,
+    hole: Given,
+    order: Order,
+    *,
+    metric: bool = False,
 ) -> SizedCountersink:
     """Size the mouth of a tapped hole.
 
@@ -27,6 +33,8 @@ def mouth_of(
         The hole before it is tapped [mm].
     order : Order
         With the house rules.
+    metric : bool
+        Whether the thread is metric.
     """
     angle = (
         stated(note.angle, "included angle")
@@ -46,7 +54,7 @@ def mouth_of(
             rules=order.shop.rules,
         )
         return replace(sized, sizes=(angle, *sized.sizes[1:]))
-    return _by_rule(angle, major, hole, order)
+    return _by_rule(angle, major, hole, order, metric=metric)
 
 
 def _by_leg(leg: Given, angle: Given, hole: Given) -> SizedCountersink:
@@ -54,13 +62,16 @@ def _by_leg(leg: Given, angle: Given, hole: Given) -> SizedCountersink:
     return SizedCountersink(seat=cone, sizes=(leg, angle, *across(cone)), box=None)
 
 
-def _by_rule(angle: Given, major: float, hole: Given, order: Order) -> SizedCountersink:
-    rule = order.shop.rules[OVER]
+def _by_rule(
+    angle: Given, major: float, hole: Given, order: Order, *, metric: bool
+) -> SizedCountersink:
+    house = order.shop.rules
+    across_mouth, rule = mouth_diameter(major, metric=metric, house=house)
     wide = Given(
         about="diameter at the face",
-        value=major + order.shop.rules.number(OVER),
-        source=f"major diameter and house rule {OVER}",
-        confirmed=rule.confirmed,
+        value=across_mouth,
+        source=f"major diameter and house rule {rule}",
+        confirmed=house[rule].confirmed,
     )
     seat = Countersink(
         diameter=wider_than_hole(wide, hole).value,

@@ -46,6 +46,8 @@ class Order:
         Writes a ``Length`` or an ``Angle`` for people.
     slope : float or None
         Slope of the raw pad, from square to the hole [deg].
+    thread_below : float or None
+        Full thread in the part below, where its hole is blind [mm].
     """
 
     shop: Shop
@@ -57,6 +59,7 @@ class Order:
     engagement: float | None
     show: Show
     slope: float | None = None
+    thread_below: float | None = None
 
     def show_length(self, length: float) -> str:
         """Write a length [mm] for people."""

@@ -3,8 +3,9 @@
 from seatwork import hardware
 from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
+from seatwork.hardware.other_heads import seat_of
 from seatwork.hardware.rivets import is_rivet
-from seatwork.notes import Feature, Hole, Size, Thread
+from seatwork.notes import Counterbore, Countersink, Feature, Hole, Size, Thread
 from seatwork.plan.drilled import drilled, listed
 from seatwork.plan.records import Given
 from seatwork.shop import HouseRules
@@ -30,7 +31,8 @@ def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
     Returns
     -------
     Screw or None
-        The screw; None where nobody names one, and for a rivet, which has lists of its own.
+        The screw; None where nobody names one, for a rivet, which has lists of its own, and for
+        a head that no table holds where the note gives the seat's own sizes.
 
     Raises
     ------
@@ -38,7 +40,7 @@ def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
         If two different screws are named, or a name cannot be read.
     """
     texts = [*(one.screw for one in group if one.screw), *([named] if named else [])]
-    texts = [text for text in texts if not is_rivet(text)]
+    texts = [text for text in texts if not is_rivet(text) and not _by_sizes(text, group)]
     screws = [hardware.screw(text) for text in dict.fromkeys(texts)]
     found = {screw.name: text for screw, text in zip(screws, dict.fromkeys(texts), strict=True)}
     if len(found) > 1:
@@ -49,6 +51,20 @@ def screw_for(group: tuple[Feature, ...], named: str | None) -> Screw | None:
             "ask which one goes in, and name that one",
         )
     return max(screws, key=lambda screw: screw.length is not None, default=None)
+
+
+def _by_sizes(text: str, group: tuple[Feature, ...]) -> bool:
+    """Tell whether a seat for a head that no table holds is given by its sizes."""
+    seats = [one for one in group if one.screw == text and not isinstance(one, Hole)]
+    return seat_of(text) is not None and bool(seats) and all(map(_is_sized, seats))
+
+
+def _is_sized(seat: Feature) -> bool:
+    if getattr(seat, "diameter", None) is None:
+        return False
+    if isinstance(seat, Countersink):
+        return seat.angle is not None
+    return not isinstance(seat, Counterbore) or seat.depth is not None or seat.left is not None
 
 
 def screw_named(text: str) -> Screw:

@@ -7,6 +7,7 @@ from seatwork.hardware import Rivet
 from seatwork.plan.order import Order
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Check
+from seatwork.plan.standing import stand_of
 from seatwork.quantities import Length
 from seatwork.seats import Countersink, fit
 
@@ -36,7 +37,7 @@ def check_rivet_head(plan: SeatPlan, note: notes.Countersink, rivet: Rivet, orde
         for one in (across.smallest, across.value, across.largest)
     )
     text = f"The rivet's head, from memory, sits {_stands(high, order)} to {_stands(low, order)}."
-    window = note.head.window if note.head else None
+    window = _window(note, order)
     if window is None:
         return Check(name=NAME, verdict="look", sentence=f"{text} Try the job's own rivet.")
     least, most = window[0] - NEAR, window[1] + NEAR
@@ -46,6 +47,15 @@ def check_rivet_head(plan: SeatPlan, note: notes.Countersink, rivet: Rivet, orde
         return Check(name=NAME, verdict="look", sentence=f"{text} The note allows less.")
     asks = f"{text} The note wants it elsewhere: does the seat's diameter hold, or the head?"
     return Check(name=NAME, verdict="stop", sentence=text, question=asks)
+
+
+def _window(note: notes.Countersink, order: Order) -> tuple[float, float] | None:
+    """Return where the head may stand: the note's numbers, or the house's for a bare FLUSH."""
+    if note.head is None:
+        return None
+    rules = order.shop.rules
+    stand = stand_of(note.head, system=order.system, rules=rules)
+    return stand.lowest, stand.top(rules)
 
 
 def _stands(amount: float, order: Order) -> str:

@@ -35,6 +35,10 @@ class Stand:
     stated: bool
     never_proud: bool = False
 
+    def top(self, rules: HouseRules) -> float:
+        """Return how far a head may stand over the face: by the note, else by the house [mm]."""
+        return self.highest if self.stated or self.never_proud else rules.number(PROUD)
+
 
 def stand_of(head: Head | None, *, system: str, rules: HouseRules) -> Stand:
     """Return where a head may stand: as the note says, else by the house rules.

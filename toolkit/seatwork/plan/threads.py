@@ -115,7 +115,8 @@ def mouth_plan(
     """Plan the mouth of a tapped hole alone."""
     assert place.thread is not None
     named = thread_name(place.thread)
-    sized = mouth_of(note, hardware.thread(named).diameter, base.hole, order)
+    metric = place.thread.size.startswith("M")
+    sized = mouth_of(note, hardware.thread(named).diameter, base.hole, order, metric=metric)
     title = f"mouth of the tapped hole {named}"
     plan = cone_plan(
         sized, place, base, order, title=title, name="chamfer", why=sentences.CHAMFER_FIRST
