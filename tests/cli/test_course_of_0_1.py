@@ -45,6 +45,7 @@ def sentences(page: Path) -> list[str]:
 def course(tmp_path: Path) -> Path:
     """Give a copy of the course, where a learner handed in and a paper was typed back."""
     shutil.copytree(KEPT, tmp_path, dirs_exist_ok=True)
+    (tmp_path / "course" / "course.key").chmod(0o600)  # git keeps no more than who may run a file
     return tmp_path / "course"
 
 
