@@ -4,6 +4,7 @@ import random
 from collections.abc import Callable, Iterator
 
 import pytest
+from matplotlib.text import Text
 from seatwork import notes
 from seatwork.cards.lettering import as_on_paper
 from seatwork.cards.pages import MARGIN, Pages
@@ -84,7 +85,7 @@ def faults() -> Callable[[Pages], list[str]]:
 
 def _faults(figure: object) -> list[str]:
     renderer = figure.canvas.get_renderer()
-    texts = [text for text in figure.axes[0].texts if text.get_text().strip()]
+    texts = [one for one in figure.artists if isinstance(one, Text) and one.get_text().strip()]
     boxes = [(text.get_text(), text.get_window_extent(renderer)) for text in texts]
     wide, high = figure.bbox.width, figure.bbox.height
     found = [f"small: {text.get_text()}" for text in texts if text.get_fontsize() < LEAST_TYPE]

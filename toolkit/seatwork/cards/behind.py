@@ -26,10 +26,12 @@ class Behind:
     ----------
     plan : Plan
         The plan.
+    rows : Rows
+        What it says.
     """
 
-    def __init__(self, plan: Plan) -> None:
-        self.plan = plan
+    def __init__(self, plan: Plan, rows: Rows) -> None:
+        self.plan, self.rows = plan, rows
         self._said: set[tuple[str, str, str]] = set()
 
     def leave_out(self, card: Card) -> None:
@@ -43,7 +45,7 @@ class Behind:
         """Set everything else after what stands on the last page."""
         note = " ".join(self.plan.callout.text.split())
         pages.text(f"Behind the card: {note}", size=14.0, bold=True)
-        rows = [row for row in self.plan.rows() if self._is_left(row)]
+        rows = [row for row in self.rows if self._is_left(row)]
         once = list(_each_once(rows))
         if len(once) < len(rows):
             pages.text(ONCE, size=SIZE)

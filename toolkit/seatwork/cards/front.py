@@ -11,7 +11,7 @@ from seatwork.cards.to_scale import Place, draw, height
 from seatwork.plan import Plan
 from seatwork.plan.contents import HEADINGS, NOT_YET
 from seatwork.plan.rows import show_limits
-from seatwork.rows import Row
+from seatwork.rows import Row, Rows
 
 PICTURE_WIDE = 3.7
 COLUMNS = (("tool", 0.24), ("rev/min", 0.12), ("feed", 0.09), ("stop", 0.33))
@@ -24,7 +24,7 @@ LENGTHS = {"inch": "inches, feed in in/rev", "metric": "mm, feed in mm/rev"}
 TRIED = "tried with the job's own screw; contact seen with blue"
 
 
-def front(pages: Pages, plan: Plan, card: Card, day: str, name: str) -> None:
+def front(pages: Pages, plan: Plan, rows: Rows, card: Card, *, day: str, name: str) -> None:
     """Set the card of one setup on pages whose last one is empty.
 
     Parameters
@@ -33,6 +33,8 @@ def front(pages: Pages, plan: Plan, card: Card, day: str, name: str) -> None:
         Where it goes.
     plan : Plan
         The plan.
+    rows : Rows
+        What it says.
     card : Card
         What is done in the setup.
     day : str
@@ -40,14 +42,14 @@ def front(pages: Pages, plan: Plan, card: Card, day: str, name: str) -> None:
     name : str
         Name of the feature or the job; may be empty.
     """
-    system, rows = plan.callout.system, plan.rows()
+    system = plan.callout.system
     note = " ".join(plan.callout.text.split())
     said = "; ".join(seat.place for seat in card.touched)
     title = f"{name}: {said}" if name else said
     where = f"{plan.material}, {plan.machine}, {day}"
     heading(pages, title, where, f"Print note: {note}", size=14.0)
     sign_here(pages)
-    asked = to_settle(plan)
+    asked = to_settle(plan, rows)
     if asked:
         stop_box(pages, HEADINGS["stop"], asked)
     _held(pages, card)
@@ -62,14 +64,14 @@ def front(pages: Pages, plan: Plan, card: Card, day: str, name: str) -> None:
     _lines(pages, HEADINGS["look"], [row for row in rows.of("look") if row.place in places])
 
 
-def to_settle(plan: Plan) -> list[str]:
+def to_settle(plan: Plan, rows: Rows) -> list[str]:
     """Return what must be settled before anything is cut, each with the question to ask."""
     stopped = [c for seat in plan.seats for c in seat.checks if c.verdict == "stop"]
     lines = [
         f"{check.name}: {check.sentence} {check.question.removeprefix(check.sentence)}".strip()
         for check in stopped
     ]
-    lines += [f"{row.label}: {row.text}" for row in plan.rows().of("ask")]
+    lines += [f"{row.label}: {row.text}" for row in rows.of("ask")]
     return list(dict.fromkeys(" ".join(line.split()) for line in lines))
 
 

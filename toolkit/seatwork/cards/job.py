@@ -51,12 +51,13 @@ def job_card(
 
 def add_cards(pages: Pages, plan: Plan, *, date: Day, name: str = "") -> None:
     """Add the cards of a plan to pages whose last one is empty, and what stands behind them."""
-    behind, fronts = Behind(plan), 0
+    rows = plan.rows()
+    behind, fronts = Behind(plan, rows), 0
     for card in cards_of(plan):
         if card.number > 1:
             pages.new_page()
         fronts = len(pages.figures)
-        front(pages, plan, card, written(date), name)
+        front(pages, plan, rows, card, day=written(date), name=name)
         behind.leave_out(card)
     if len(pages.figures) == fronts:
         pages.new_page()

@@ -4,14 +4,16 @@ import re
 from bisect import bisect_right
 from contextlib import AbstractContextManager
 from functools import lru_cache
-from typing import Any
+from typing import cast
 
 import matplotlib
 import numpy as np
 from matplotlib.axes import Axes
+from matplotlib.figure import Figure
 from matplotlib.font_manager import FontProperties
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
+from matplotlib.text import Text
 from matplotlib.textpath import TextToPath
 
 from seatwork.drawings.strokes.style import FONT
@@ -54,6 +56,7 @@ def em(size: float) -> float:
     return size / 72.0 * UNITS
 
 
+@lru_cache(maxsize=2_000)
 def printable(words: str) -> str:
     """Return words with what the font lacks written out, or a box in its place.
 
@@ -174,10 +177,16 @@ def write(
         elif run.strip():
             lead = len(run) - len(run.lstrip())
             at = x + word_width(" ", bold) * em(size) * lead
-            weight = "bold" if bold else "normal"
-            looks: dict[str, Any] = {"fontsize": size, "fontweight": weight, "fontfamily": FONT}
-            axes.text(at, y, run.strip(), parse_math=False, va="baseline", zorder=8.0, **looks)
+            words = Text(at, y, run.strip(), fontproperties=_type(size, bold), parse_math=False)
+            words.set(zorder=8.0, transform=axes.transData)
+            # not axes.text, which clips each line anew and takes four times as long
+            cast(Figure, axes.figure).add_artist(words)
         x += word_width(run, bold) * em(size)
+
+
+@lru_cache(maxsize=50)
+def _type(size: float, bold: bool) -> FontProperties:
+    return FontProperties(family=FONT, size=size, weight="bold" if bold else "normal")
 
 
 def runs(line: str) -> list[str]:

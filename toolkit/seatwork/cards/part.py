@@ -7,10 +7,10 @@ from seatwork.cards.front import to_settle
 from seatwork.cards.job import add_cards
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
-from seatwork.plan import Plan, SeatPlan
+from seatwork.plan import Operation, Plan, SeatPlan
 from seatwork.plan.contents import HEADINGS
-from seatwork.plan.rows import show_limits
-from seatwork.units import show_spindle
+from seatwork.plan.settings import GET
+from seatwork.units import show_both, show_spindle
 
 HEAD = ("feature", "seat", "diameter, depth", "cutter", "spindle")
 SHARES = (0.17, 0.26, 0.22, 0.2, 0.15)
@@ -80,18 +80,23 @@ def _row(feature: str, plan: Plan, seat: SeatPlan) -> tuple[str, ...]:
     system = plan.callout.system
     main = next((step for step in seat.operations[::-1] if step.spindle is not None), None)
     speed = main.spindle.step.spindle_speed if main and main.spindle else None
-    sizes = (
-        show_limits(size, system).partition(",")[0]
+    sizes = [
+        show_both(size.value, system)
         for size in seat.sizes
-        if size.about.startswith(SEAT_SIZES) or "diameter" in size.about
-    )
+        if size.kind == "length" and (size.about.startswith(SEAT_SIZES) or "diameter" in size.about)
+    ]
     return (
         feature,
-        f"{seat.count} x {seat.title}",
+        seat.place,
         "; ".join(sizes),
-        main.tool if main else "by hand",
+        _tool(main) if main else "by hand",
         show_spindle(speed) if speed else "see the card",
     )
+
+
+def _tool(step: Operation) -> str:
+    """Name a tool in few words; what to get is said in full under the tools to fetch."""
+    return (step.short or step.tool) if step.in_shop else GET
 
 
 def _tools(pages: Pages, plans: Mapping[str, Plan]) -> None:
@@ -109,7 +114,9 @@ def _tools(pages: Pages, plans: Mapping[str, Plan]) -> None:
 
 def _asked(pages: Pages, plans: Mapping[str, Plan], left_out: tuple[str, ...]) -> None:
     """Set what must be settled before anything else on the page."""
-    lines = [f"{name}, {line}" for name, plan in plans.items() for line in to_settle(plan)]
+    lines = [
+        f"{name}, {line}" for name, plan in plans.items() for line in to_settle(plan, plan.rows())
+    ]
     lines += [f"Left out: {sentence}" for sentence in left_out]
     if lines:
         stop_box(pages, HEADINGS["stop"], lines)
