@@ -9,6 +9,7 @@ import pytest
 from seatwork import plan
 from seatwork.cli.plan_page import closing_sections, page, sections
 from seatwork.plan.contents import HEADINGS, KINDS, NOT_YET
+from seatwork.shop.house.house_rules import HouseRules, apply
 from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
@@ -40,11 +41,9 @@ FLAT = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
 QUARTER = 6.35
 
 
-def made(note, *, material="1018 steel", machine="knee mill", thickness=19.05, **known):
-    """Plan a note in the package's shop."""
-    return plan.make_plan(
-        note, material=material, machine=machine, thickness=thickness, shop=SHOP, **known
-    )
+def made(note, *, material="1018 steel", machine="knee mill", thickness=19.05, shop=SHOP):
+    """Plan a note, in the package's shop if no other is given."""
+    return plan.make_plan(note, material=material, machine=machine, thickness=thickness, shop=shop)
 
 
 def to_set(lines):
@@ -204,6 +203,17 @@ def test_no_lead_drill_goes_past_the_tip() -> None:
     blind = made("5/8-11 UNC-2B X 1.25 FULL THD, 17/32 DRILL X 1.75 DP TO POINT", thickness=63.5)
     lead = dict(blind.rows().of("set")[0].cells)
     assert lead["stop"] == "not past the tip"
+
+
+def test_handwork_is_told_without_being_asked_for() -> None:
+    """How a part is turned over, a thread tapped, a back cutter put on stands on the page."""
+    turned = page(made(MEETING))
+    assert any(line.startswith("  turn the part over: ") for line in turned)
+    tapped = made("DRILL F X .56 DP, BOTTOM TAP 5/16-18 UNC-2B X .44 DP").rows().of("how")
+    assert any("unplugged or locked out" in row.text for row in tapped)
+    rules = HouseRules(apply('[far_side]\nhow = "back spotfacing"', "a test"), "a test")
+    back = made("⌀.656 THRU, BACK SPOTFACE ⌀1.25", shop=replace(SHOP, rules=rules))
+    assert any("locked out" in row.text for row in back.rows().of("how"))
 
 
 def test_what_the_crib_lacks_is_said_with_what_to_get_or_grind() -> None:

@@ -20,6 +20,7 @@ SHORT = (
     "look",
     "gage",
     "setup",
+    "how",
     "note",
     "assumed",
     "read",

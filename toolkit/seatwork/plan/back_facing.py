@@ -55,6 +55,7 @@ def _step(step: Operation, bar: str) -> Operation:
         why=sentences.BACK,
         tool=sentences.BACK_TOOL.format(bar=bar),
         in_shop=False,
+        by_hand=True,
         passed=(),
         grind="",
         taper_shank=False,

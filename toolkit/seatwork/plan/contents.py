@@ -19,6 +19,7 @@ HEADINGS = {
     "look": "Look at",
     "gage": "More readings",
     "setup": "How the part is held",
+    "how": "By hand, and how",
     "note": "At the machine",
     "assumed": "Assumed, by house rule",
     "read": "Read as",

@@ -106,6 +106,8 @@ class Operation:
         Cutting power, erring high as `load` does [W].
     deep : str
         How far it goes, in few words, where no stop says it.
+    by_hand : bool
+        Whether it takes handwork too at a turning spindle, which `why` tells.
     before_hole : bool
         Whether it comes before the drill: a face for a tool without a pilot.
     """
@@ -127,6 +129,7 @@ class Operation:
     load: Stall | None = None
     power: float | None = None
     deep: str = ""
+    by_hand: bool = False
     before_hole: bool = False
 
     def __repr__(self) -> str:

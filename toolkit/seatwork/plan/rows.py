@@ -163,7 +163,8 @@ def _size_row(given: Given, system: str) -> Row:
 
 
 def _operation(step: Operation, system: str) -> tuple[Row, ...]:
-    rows = [Row(label=step.name, text=step.why, kind="why")]
+    how = step.feed is None or step.by_hand
+    rows = [Row(label=step.name, text=step.why, kind="how" if how else "why")]
     if step.tool:
         have = "" if step.in_shop else "Not in the shop's list. "
         reason = f" ({step.tool_reason})" if step.tool_reason else ""
