@@ -121,6 +121,15 @@ def test_imports_stand_in_the_first_code_cell_alone(path: Path) -> None:
 
 
 @names(ALL)
+def test_lessons_take_everything_from_a_door(path: Path) -> None:
+    """A notebook imports rooms, and from a room what it hands out: no file within one."""
+    for cell in code(path):
+        for node in ast.walk(ast.parse(cell.source)):
+            if isinstance(node, ast.ImportFrom) and str(node.module).startswith("seatwork"):
+                assert node.module.count(".") <= 1, ast.unparse(node)
+
+
+@names(ALL)
 def test_cells_are_short_and_plain(path: Path) -> None:
     """No cell over 12 lines, none with a loop, function, class, magic or trailing semicolon."""
     machinery = (ast.FunctionDef, ast.ClassDef, ast.For, ast.While, ast.AsyncFunctionDef)

@@ -7,12 +7,12 @@ from pathlib import Path
 import pandas as pd
 import pytest
 from seatwork.cards import gage_page
-from seatwork.plan.examples import measured_file, part_files
+from seatwork.plan.examples import example_parts, example_readings
 from seatwork.plan.part_files import parts
 
 pytestmark = pytest.mark.slow
 
-HOPPER = str(part_files()[1])
+HOPPER = str(example_parts()[1])
 
 
 def seatwork(folder: Path, *words: str) -> subprocess.CompletedProcess[str]:
@@ -30,14 +30,14 @@ def seatwork(folder: Path, *words: str) -> subprocess.CompletedProcess[str]:
 
 def test_measured_parts_are_judged_and_bad_rows_told(tmp_path: Path) -> None:
     """Good rows are judged though one holds a formula; the exit says that something is left."""
-    parts = [word for path in part_files() for word in ("--part", str(path))]
-    done = seatwork(tmp_path, "inspect", str(measured_file()), *parts, "--to", "found.csv")
+    parts = [word for path in example_parts() for word in ("--part", str(path))]
+    done = seatwork(tmp_path, "inspect", str(example_readings()), *parts, "--to", "found.csv")
     assert done.returncode == 1
     assert "11 parts: 5 accept, 4 reject, 2 cannot tell" in done.stdout
     assert "measured.csv, row 8, column diameter: =0.397" in done.stderr
     assert "Traceback" not in done.stderr
     first = (tmp_path / "found.csv").read_bytes()
-    again = seatwork(tmp_path, "inspect", str(measured_file()), *parts, "--to", "found.csv")
+    again = seatwork(tmp_path, "inspect", str(example_readings()), *parts, "--to", "found.csv")
     assert "already" in again.stderr
     assert (tmp_path / "found.csv").read_bytes() == first
 
@@ -131,7 +131,7 @@ def test_a_blank_is_not_written_over(tmp_path: Path) -> None:
     assert again.returncode == 1
     assert "already" in again.stderr
     assert (tmp_path / "blank.csv").read_text(encoding="utf-8") == "filled in"
-    none = seatwork(tmp_path, "inspect", "--blank", "b.csv", "--part", str(part_files()[3]))
+    none = seatwork(tmp_path, "inspect", "--blank", "b.csv", "--part", str(example_parts()[3]))
     assert none.returncode == 1
     assert "no part given here has a seat to measure" in none.stderr
 
@@ -139,7 +139,7 @@ def test_a_blank_is_not_written_over(tmp_path: Path) -> None:
 @pytest.mark.parametrize("number", range(3))
 def test_paper_and_blank_ask_for_the_same_readings(tmp_path: Path, number: int) -> None:
     """Every line of the printed readings is a column of the blank, and the other way."""
-    path = part_files()[number]
+    path = example_parts()[number]
     plans, _ = parts([path])
     printed = set()
     for page in gage_page(plans).words:

@@ -11,7 +11,7 @@ import pytest
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, job, jobs
 from seatwork.inspection import read_readings
-from seatwork.plan.examples import measured_file, part_files
+from seatwork.plan.examples import example_parts, example_readings
 from seatwork.plan.part_files import plan_part
 from seatwork.shop import Shop
 from seatwork.shop.folder import package_text
@@ -64,8 +64,8 @@ LISTS: dict[str, tuple[str, Callable[[Path], tuple[Any, str]]]] = {
     "machines": (package_text("machines.csv"), of_shop(machines)),
     "materials": (package_text("materials.csv"), of_shop(materials)),
     "jobs": (package_text("jobs.csv"), of_shop(all_jobs)),
-    "notes": (text_of(part_files()[1]), of_part),
-    "readings": (text_of(measured_file()), of_sheet),
+    "notes": (text_of(example_parts()[1]), of_part),
+    "readings": (text_of(example_readings()), of_sheet),
 }
 
 

@@ -9,7 +9,7 @@ from seatwork.inspection import Measured, inspect, inspect_file
 from seatwork.inspection.results import write_results
 from seatwork.inspection.rubric import rubric
 from seatwork.inspection.series import histogram, run_chart
-from seatwork.plan.examples import measured_file, part_files
+from seatwork.plan.examples import example_parts, example_readings
 from seatwork.plan.part_files import parts
 from seatwork.shop.shop import Shop
 
@@ -169,9 +169,9 @@ def test_a_part_of_no_plan_is_told_and_the_others_judged() -> None:
 
 def test_a_sheet_is_read_and_judged_in_one_go() -> None:
     """The cider mill's own sheet: eleven parts judged, the formula told, a part found by mark."""
-    plans, faults = parts(part_files(), shop=SHOP)
+    plans, faults = parts(example_parts(), shop=SHOP)
     assert faults == ()
-    found = inspect_file(measured_file(), plans, shop=SHOP)
+    found = inspect_file(example_readings(), plans, shop=SHOP)
     assert len(found.parts) == 11
     assert "row 8" in found.faults[0]
     assert found.part("L05-1").verdict == "reject"

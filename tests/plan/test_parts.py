@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
-from seatwork.plan.examples import part_files
+from seatwork.plan.examples import example_parts
 from seatwork.plan.part_files import plan_part
 from seatwork.shop.shop import Shop
 
@@ -22,7 +22,7 @@ def planned(tmp_path, text, name="plate.csv"):
 
 def test_the_cider_mill_is_planned_without_a_fault() -> None:
     """Every note of the demonstration parts is planned."""
-    for path in part_files():
+    for path in example_parts():
         part = plan_part(path, shop=SHOP)
         assert part.faults == ()
         assert part.plans

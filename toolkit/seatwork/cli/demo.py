@@ -17,7 +17,7 @@ from seatwork.cli.cards import Paper
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.results import write_results
-from seatwork.plan.examples import measured_file, part_files
+from seatwork.plan.examples import example_parts, example_readings
 from seatwork.plan.part_files import Part, parts, plan_part
 from seatwork.shop.shop import Shop
 
@@ -32,12 +32,12 @@ def demo(
     """Plan the cider mill, print its cards, inspect its parts; tell where everything lies."""
     shop = Shop.at()
     made = _folder(folder)
-    planned = [plan_part(path, shop=shop) for path in part_files()]
+    planned = [plan_part(path, shop=shop) for path in example_parts()]
     for part in planned:
         _write(made / f"{part.name}_plan.txt", _plan_text(part), replace)
         _card(part, made / f"{part.name}_cards.pdf", replace, paper)
-    plans, _ = parts(part_files(), shop=shop)
-    found = inspect_file(measured_file(), plans, shop=shop)
+    plans, _ = parts(example_parts(), shop=shop)
+    found = inspect_file(example_readings(), plans, shop=shop)
     typer.echo(write_results(found, made / "inspection.csv", replace=replace))
     _write(made / "inspection.txt", _inspection_text(found), replace)
     typer.echo(found.summary)

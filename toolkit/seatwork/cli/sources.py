@@ -14,6 +14,6 @@ def sources(
     ] = False,
 ) -> None:
     """List every table with its sources, and say what is from memory."""
-    from seatwork.tables.listing import listing
+    from seatwork.tables.printed import listing
 
     typer.echo(listing(from_memory=from_memory, full=full))

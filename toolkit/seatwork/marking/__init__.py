@@ -9,6 +9,7 @@ NAMES = {
     "answers": "Answer AnswerFile",
     "why": "reasons",
     "learner_words": "feedback",
+    "languages": "words_in",
     "outline": "coverage",
     "slip_count": "SlipCount counted",
 }

@@ -2,6 +2,7 @@ from seatwork.marking.answers import Answer as Answer
 from seatwork.marking.answers import AnswerFile as AnswerFile
 from seatwork.marking.handing_out import Handout as Handout
 from seatwork.marking.handing_out import hand_out as hand_out
+from seatwork.marking.languages import words_in as words_in
 from seatwork.marking.learner_words import feedback as feedback
 from seatwork.marking.marker import Marked as Marked
 from seatwork.marking.marker import Marker as Marker

@@ -3,6 +3,7 @@
 from seatwork.doors import doors
 
 NAMES = {
+    "examples": "example_parts example_readings",
     "making": "make make_plan",
     "part_files": "Part parts",
     "plans": "Plan SeatPlan",

@@ -1,3 +1,5 @@
+from seatwork.plan.examples import example_parts as example_parts
+from seatwork.plan.examples import example_readings as example_readings
 from seatwork.plan.making import make as make
 from seatwork.plan.making import make_plan as make_plan
 from seatwork.plan.part_files import Part as Part

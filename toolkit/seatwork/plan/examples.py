@@ -6,13 +6,13 @@ from pathlib import Path
 PARTS = ("frame_pad", "hopper_plate", "crank_shaft", "guard")
 
 
-def part_files() -> tuple[Path, ...]:
-    """Return the files of notes of the cider mill, one a part."""
+def example_parts() -> tuple[Path, ...]:
+    """Return the files of notes of the cider mill, one a part, as `parts` reads them."""
     return tuple(_file(f"{name}.csv") for name in PARTS)
 
 
-def measured_file() -> Path:
-    """Return the sheet of measured values of its parts."""
+def example_readings() -> Path:
+    """Return the measured values of its parts, a CSV as `inspection.inspect_file` reads it."""
     return _file("measured.csv")
 
 

@@ -9,7 +9,7 @@ NAMES = {
     "folder": "find",
     "house.house_rules": "HouseRules Rule rules",
     "house.wording": "Wording wording",
-    "house.cautions": "Caution cautions",
+    "house.cautions": "Caution cautions closing",
     "house.glossary": "glossary",
     "lists.cutters": "SeatCutter cutters",
     "lists.machines": "ShopMachine machines",

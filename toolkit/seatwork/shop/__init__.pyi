@@ -1,6 +1,7 @@
 from seatwork.shop.folder import find as find
 from seatwork.shop.house.cautions import Caution as Caution
 from seatwork.shop.house.cautions import cautions as cautions
+from seatwork.shop.house.cautions import closing as closing
 from seatwork.shop.house.glossary import glossary as glossary
 from seatwork.shop.house.house_rules import HouseRules as HouseRules
 from seatwork.shop.house.house_rules import Rule as Rule

@@ -7,6 +7,7 @@ from seatwork.doors import doors
 
 NAMES = {
     "reading": "CONFIRMED Column Table about confirmed names row rows",
+    "printed": "listing",
     "showing": "load sources",
 }
 """The public names of each module."""

@@ -1,3 +1,4 @@
+from seatwork.tables.printed import listing as listing
 from seatwork.tables.reading import CONFIRMED as CONFIRMED
 from seatwork.tables.reading import Column as Column
 from seatwork.tables.reading import Table as Table

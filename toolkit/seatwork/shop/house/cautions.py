@@ -84,7 +84,13 @@ def cautions(*operations: str, folder: str | Path | None = None) -> tuple[Cautio
 
 
 def closing(folder: str | Path | None = None) -> str:
-    """Return the sentence that ends every box: software clears nobody."""
+    """Return the sentence that ends every box: software clears nobody.
+
+    Parameters
+    ----------
+    folder : str or Path, optional
+        Where to begin looking for the workbook; the working folder if not given.
+    """
     lines = [_parsed(*file).get("closing") for file in _files(folder)]
     return str([one for one in lines if one][-1])
 
