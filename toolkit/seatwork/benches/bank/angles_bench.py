@@ -79,7 +79,6 @@ class Angles(Bench[Opened]):
     """
 
     title = "Angles: which seat carries its screw?"
-    cautions: ClassVar[tuple[str, ...]] = ()
     controls: ClassVar[tuple[Control, ...]] = (
         Switch(name="cut_open", label="Cut it open", back="Show it from above", redraws=True),
         Switch(name="measure", label="Measure number 2", back="Show both", needs="cut_open",
