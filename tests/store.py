@@ -13,7 +13,7 @@ from runpy import run_path
 import nbformat
 from nbconvert.preprocessors import ExecutePreprocessor
 from seatwork import opening, seats, units
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Look
 from seatwork.drawings.section import Section
 from seatwork.live.server import drop_views

@@ -4,7 +4,7 @@ import itertools
 
 import pytest
 from seatwork.drawings.parts.apart import head_over_seat
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Look
 from seatwork.errors import SeatworkError
 from seatwork.seats import Countersink, Head

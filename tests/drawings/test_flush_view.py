@@ -4,7 +4,7 @@ import itertools
 
 import numpy as np
 import pytest
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Look
 from seatwork.drawings.views.flush_view import BoxOfScrews, FlushView, heading
 from seatwork.seats import Countersink, Head

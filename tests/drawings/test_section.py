@@ -7,7 +7,7 @@ import pytest
 from matplotlib.lines import Line2D
 from matplotlib.patches import Patch
 from matplotlib.spines import Spine
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import GhostScene, Look, Scene
 from seatwork.drawings.section import Section
 from seatwork.drawings.strokes.style import DESK, POINTS, PROJECTOR
@@ -226,3 +226,22 @@ def test_it_is_a_scene():
     scene.draw()
     assert isinstance(scene, Scene)
     assert isinstance(scene, GhostScene)
+
+
+def test_a_thin_plate_is_drawn_and_carries_less() -> None:
+    """In 2 mm a 90° cone of 13.44 ends at 9.44 across: the head bears no lower, by geometry."""
+    thick, thin = (
+        SeatedHead(
+            head=Head(sharp_diameter=13.44, included_angle=90),
+            seat=Countersink(diameter=13.44, hole_diameter=6.6, included_angle=90),
+            thickness=plate,
+        )
+        for plate in (8.0, 2.0)
+    )
+    assert not thick.broken_through
+    assert thick.lies.inner_diameter == pytest.approx(6.6)
+    assert thin.broken_through
+    assert thin.lies.inner_diameter == pytest.approx(13.44 - 2 * 2.0)
+    scene = Section(thin)
+    assert "breaks through, to a knife edge" in scene.draw().text
+    assert "knife edge" not in scene.move(thick)

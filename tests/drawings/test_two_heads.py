@@ -1,7 +1,7 @@
 """Two heads from above and cut open."""
 
 import pytest
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Look
 from seatwork.drawings.views.two_heads import CutOpen, FromAbove, Pair
 from seatwork.errors import SeatworkError

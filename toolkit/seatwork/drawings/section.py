@@ -9,14 +9,15 @@ from matplotlib.patches import Circle
 from matplotlib.text import Text
 
 from seatwork.drawings.parts import words
-from seatwork.drawings.parts.seat_view import SeatedHead, SeatView, contact_points
+from seatwork.drawings.parts.seat_view import SeatView, contact_points
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.strokes.linework import Linework, Point, linework_patches, unit
 from seatwork.drawings.strokes.metal import Window, draw_metal
 from seatwork.drawings.strokes.style import FONT, POINTS, page
 from seatwork.drawings.strokes.symbols import SignedLine
 from seatwork.drawings.view import View
-from seatwork.seats import Countersink, Fit, fit
+from seatwork.seats import Countersink, Fit
 from seatwork.units import show_angle, show_both, show_length
 
 AXIS, FACE, HALF_PLATE, BOTTOM = 465.0, 425.0, 245.0, 88.0
@@ -75,7 +76,7 @@ class Section(View[SeatedHead]):
         SeatworkError
             If the head cannot lie in the seat; the picture then stays as it was.
         """
-        found = fit(part.head, part.seat)
+        found = part.lies
         plate = _plate(_scale(part, found))
         enlarged, offset = _enlargement(part, found, plate.scale)
         detail = _detail_window(offset, plate.scale * enlarged)
@@ -160,7 +161,7 @@ class Section(View[SeatedHead]):
         between = ends[1][0] - ends[0][0]
         included = show_angle(seat.included_angle) + (" included" if between > NARROW else "")
         self._words["angle"].set(text=included, y=apex[1] + radius + 8.0)
-        spot = plate.to_page(contact_points(seat, found)).mean(axis=0)
+        spot = plate.to_page(contact_points(part.in_plate, found)).mean(axis=0)
         left = (2 * AXIS - float(spot[0]), float(spot[1]))
         shoulder = (LABEL[0] + 24.0, LABEL[1])
         reach = 1.9 * self.style.sizes.contact * unit(shoulder, left)

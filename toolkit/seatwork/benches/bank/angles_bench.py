@@ -16,12 +16,12 @@ from seatwork.benches.build.part_sizes import (
     seat_size,
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.parts.words import CONTACT_LABEL
 from seatwork.drawings.section import Section
 from seatwork.drawings.views.two_heads import CutOpen, FromAbove, Pair
 from seatwork.hardware.job_list import Job, flat_job, flat_jobs
-from seatwork.seats import Countersink, Fit, fit
+from seatwork.seats import Countersink, Fit
 from seatwork.shop.house.house_rules import rules
 
 FIRST = "M6 socket flat 90° (hopper plate)"
@@ -126,11 +126,12 @@ class Angles(Bench[Opened]):
         sizes = {"diameter": diameter, "hole_diameter": hole}
         own = Countersink(included_angle=head.included_angle, **sizes)
         seat = Countersink(included_angle=cutter_angle, **sizes)
+        opened = SeatedHead(head=head, seat=seat, thickness=thickness)
         return Opened(
             job=job,
-            matched=SeatedHead(head=head, seat=own),
-            part=SeatedHead(head=head, seat=seat),
-            found=fit(head, seat),
+            matched=SeatedHead(head=head, seat=own, thickness=thickness),
+            part=opened,
+            found=opened.lies,
             cut_open=cut_open,
             measure=measure,
             thickness=thickness,
@@ -175,7 +176,7 @@ def _part(result: Opened, _system: str) -> SeatedHead:
 
 def _question(result: Opened) -> str:
     """Ask which one to sign for, if both keep the shop's rule for flush heads."""
-    found = fit(result.matched.head, result.matched.seat), result.found
+    found = result.matched.lies, result.found
     least, most = -rules().number("flush.greatest_below"), rules().number("flush.greatest_proud")
     if all(one.state == "flush" or least <= one.amount <= most for one in found):
         return "Both flush by the shop's rule. Which would you sign for?"

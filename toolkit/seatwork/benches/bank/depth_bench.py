@@ -14,11 +14,12 @@ from seatwork.benches.build.part_sizes import (
     seat_size,
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.views.depth_view import DepthView, Plunge, SameStop
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, flat_job, flat_jobs
 from seatwork.quantities import Length
-from seatwork.seats import Countersink, Fit, fit
+from seatwork.seats import Countersink, Fit
 from seatwork.seats.touching_off import diameter_error, resharpened_nose
 from seatwork.shop.house.house_rules import rules
 from seatwork.units import show_both
@@ -121,7 +122,8 @@ class Depth(Bench[Stopped]):
             cut=cut,
         )
         held = flat_job(screw)
-        return Stopped(pair=pair, job=held, lies=fit(held.screw.head, second), thickness=thickness)
+        lying = SeatedHead(head=held.screw.head, seat=second, thickness=thickness)
+        return Stopped(pair=pair, job=held, lies=lying.lies, thickness=thickness)
 
     def part(self, result: Stopped, system: str) -> SameStop:
         """Draw both plates in section, the cutter in each."""

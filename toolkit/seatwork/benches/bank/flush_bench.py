@@ -11,13 +11,14 @@ from seatwork.benches.build.controls import Choice, Control, Number, Pick
 from seatwork.benches.build.measures import Measure
 from seatwork.benches.build.part_sizes import (
     flat_sizes,
+    hole_in,
     left_under,
     plate_line,
     plate_size,
     seat_size,
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.views.flush_view import BoxOfScrews, FlushView, percent, worst
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, flat_job, jobs
@@ -54,6 +55,8 @@ class Drawn:
         Whether one exact seat does it for all.
     thickness : float
         Of the plate [mm].
+    under : tuple of Measure
+        What the widest cone leaves of the plate, where that is little.
     above : float
         How far a head may stand proud [mm].
     """
@@ -63,6 +66,7 @@ class Drawn:
     heights: NDArray[np.float64]
     range: SeatRange
     thickness: float
+    under: tuple[Measure, ...]
     above: float
 
 
@@ -115,11 +119,15 @@ class Flush(Bench[Drawn]):
         job = flat_job(screw)
         sharp = _sharp(job)
         head_angle = _angles(job.screw, every=heads == ALL_ANGLES)
+        widest = Countersink(
+            diameter=diameter + tolerance, hole_diameter=hole, included_angle=angle
+        )
+        through = hole_in(widest, thickness)
         box = Box(
             sharp_diameter=sharp,
             head_angle=head_angle,
             seat_diameter=Limits(least=diameter - tolerance, greatest=diameter + tolerance),
-            hole_diameter=Limits(least=hole, greatest=hole),
+            hole_diameter=Limits(least=through, greatest=through),
             seat_angle=(angle, angle),
         )
         held = rules()
@@ -129,9 +137,10 @@ class Flush(Bench[Drawn]):
             box=box,
             heights=simulate_heads(box, np.random.default_rng(SEED), count=COUNT),
             range=seats_for(
-                corners, hole_diameter=hole, included_angle=angle, below=held.number(BELOW)
+                corners, hole_diameter=through, included_angle=angle, below=held.number(BELOW)
             ),
             thickness=thickness,
+            under=left_under(widest, thickness),
             above=held.number(PROUD) + FLUSH,
         )
 
@@ -145,7 +154,7 @@ class Flush(Bench[Drawn]):
             Measure("Within the rule", percent(flush), kind="word"),
             Measure("The others", bad, kind="word"),
             Measure("Least seat for all" if found.exists else "Seat for all", seats, kind="word"),
-            *left_under(_widest(result.box), result.thickness),
+            *result.under,
         )
 
     def sources(self, result: Drawn) -> tuple[str, ...]:
@@ -194,15 +203,6 @@ def _spread_line(part: Screw, system: str) -> str:
     return fact_line(about, fact.source, fact.confirmed)
 
 
-def _widest(box: Box) -> Countersink:
-    """Give the deepest seat of the box's seats."""
-    return Countersink(
-        diameter=box.seat_diameter.greatest,
-        hole_diameter=box.hole_diameter.least,
-        included_angle=box.seat_angle[0],
-    )
-
-
 def _angles(part: Screw, *, every: bool) -> tuple[float, float]:
     """Give the least and greatest angle of the heads [deg]: the standard's, or the seat's own."""
     least, most = part.angle_range if every and part.angle_range else (part.seat_angle,) * 2
@@ -237,8 +237,8 @@ def _box(result: Drawn, system: str) -> BoxOfScrews:
         proud=proud,
         below=found.below,
         above=result.above,
-        highest=SeatedHead(head=found.highest_head, seat=seats[0]),
-        lowest=SeatedHead(head=found.lowest_head, seat=seats[1]),
+        highest=SeatedHead(head=found.highest_head, seat=seats[0], thickness=result.thickness),
+        lowest=SeatedHead(head=found.lowest_head, seat=seats[1], thickness=result.thickness),
         second=_second(found, system),
         text="",
     )

@@ -75,6 +75,12 @@ def left_under(seat: Countersink, thickness: float) -> tuple[Measure, ...]:
     return (Measure(PLATE, plate.land, note="of straight hole: ask"),)
 
 
+def hole_in(seat: Countersink, thickness: float) -> float:
+    """Return the hole below a cone in a plate: the far side where the cone breaks through [mm]."""
+    plate = InSheetMetal(seat=seat, thickness=thickness)
+    return plate.far_diameter if plate.knife_edge else seat.hole_diameter
+
+
 def plate_line(job: Job) -> str:
     """Tell where the thickness of the plate comes from.
 

@@ -3,7 +3,7 @@
 from typing import Any
 
 from seatwork.drawings.parts.apart import head_over_seat
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.seats import Countersink, Head
 

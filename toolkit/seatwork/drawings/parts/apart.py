@@ -4,7 +4,8 @@ from typing import Any
 
 from matplotlib.axes import Axes
 
-from seatwork.drawings.parts.seat_view import SeatedHead, SeatView
+from seatwork.drawings.parts.seat_view import SeatView
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.parts.words import an
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.strokes import profiles

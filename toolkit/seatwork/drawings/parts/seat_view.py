@@ -1,7 +1,5 @@
 """A countersink in section with its screw, as artists that move: used large, small, enlarged."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from matplotlib.artist import Artist
 from matplotlib.axes import Axes
@@ -9,30 +7,16 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Patch, PathPatch, Polygon
 from matplotlib.path import Path
 
+from seatwork.drawings.parts.seated import SeatedHead
+from seatwork.drawings.parts.underside import Underside
 from seatwork.drawings.strokes import profiles
 from seatwork.drawings.strokes.linework import BREAK, Points, joined
 from seatwork.drawings.strokes.metal import BELOW_BREAK, Window
 from seatwork.drawings.strokes.style import CENTER_DASHES, POINTS, Style
-from seatwork.seats import Countersink, Fit, Head
+from seatwork.seats import Countersink, Fit
 
 ABOVE = 22.0
 """How far a centerline runs past the part [page units]."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SeatedHead:
-    """A screw head lying in a countersink.
-
-    Parameters
-    ----------
-    head : Head
-        The screw's head.
-    seat : Countersink
-        The seat it lies in.
-    """
-
-    head: Head
-    seat: Countersink
 
 
 class SeatView:
@@ -64,6 +48,7 @@ class SeatView:
         self.center.set_linestyle(CENTER_DASHES)
         self.land = Line2D([], [], color=colors.contact, linewidth=1.8 * sizes.contact * POINTS)
         self.rings = _rings(style)
+        self._underside = Underside(axes, style, clip)
         for step, artist in enumerate(self.artists):
             artist.set_zorder(order + step / 2)
             artist.set_animated(True)
@@ -79,13 +64,14 @@ class SeatView:
     def move(self, part: SeatedHead, found: Fit, window: Window) -> None:
         """Show `part`, lying as `found` says, in `window`, and mark where it touches."""
         self.place(part, found.amount, window)
-        self._mark(contact_points(part.seat, found), window)
+        self._mark(contact_points(part.in_plate, found), window)
 
     def place(self, part: SeatedHead, amount: float, window: Window) -> None:
         """Show `part` in `window`, its head `amount` [mm] above the face."""
         seat = part.seat
         lowest = min(window.deepest, -seat.depth) - BELOW_BREAK / window.scale
         opening = profiles.countersink_wall(seat, lowest)
+        self._underside.show(window, part, amount)
         self.cavity.set_xy(window.to_page(profiles.whole(opening)))
         _set(self.walls, self._visible_edges(seat, window))
         shank = profiles.shank_diameter(part.head, seat)

@@ -1,6 +1,6 @@
 """What drawings say: the sentences and labels that carry every number in both systems."""
 
-from seatwork.drawings.parts.seat_view import SeatedHead
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.seats import Countersink, Fit
 from seatwork.units import show_angle, show_both, show_note
 
@@ -49,7 +49,16 @@ def seated(part: SeatedHead, found: Fit, system: str) -> str:
         f"{show_both(seat.diameter, system)} at the face on a hole of "
         f"{show_both(seat.hole_diameter, system)}. "
         f"The head {STANDING[found.state].format(amount=amount)}; it {touching}."
+        f"{through(part, system)}"
     )
+
+
+def through(part: SeatedHead, system: str) -> str:
+    """Tell of a cone that comes out at the far side of a thin plate; blank where it does not."""
+    if part.thickness is None or not part.broken_through:
+        return ""
+    thick = show_both(part.thickness, system)
+    return f" In a plate {thick} thick the cone breaks through, to a knife edge."
 
 
 def standing(found: Fit, system: str) -> str:

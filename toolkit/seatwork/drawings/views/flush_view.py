@@ -10,13 +10,13 @@ from matplotlib.path import Path
 from numpy.typing import NDArray
 
 from seatwork.drawings.parts import words
-from seatwork.drawings.parts.seat_view import SeatedHead, SeatView
+from seatwork.drawings.parts.seat_view import SeatView
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.strokes.metal import Window, draw_metal
 from seatwork.drawings.strokes.style import HIDDEN_DASHES, POINTS, page
 from seatwork.drawings.view import View
 from seatwork.quantities import INCH
-from seatwork.seats import fit
 from seatwork.units import show_both, show_number
 
 LEFT, RIGHT, LOW, HIGH = 60.0, 730.0, 150.0, 480.0
@@ -107,7 +107,7 @@ class FlushView(View[BoxOfScrews]):
         self._limits.set_data(
             [x[0], x[0], np.nan, x[1], x[1]], [LOW, HIGH + 16.0, np.nan, LOW, HIGH + 16.0]
         )
-        both = [(one, fit(one.head, one.seat)) for one in (part.highest, part.lowest)]
+        both = [(one, one.lies) for one in (part.highest, part.lowest)]
         scale = min(_scale(one, found.amount) for one, found in both)
         for face, (one, found), view in zip(FACES, both, self._views, strict=True):
             view.move(one, found, _window(face, scale))
@@ -150,7 +150,7 @@ class FlushView(View[BoxOfScrews]):
             pair[1].set_text(percent(share))
         names = ("highest", "lowest")
         for name, word, one in zip(names, self._worst, (part.highest, part.lowest), strict=True):
-            word.set_text(f"{name}: {words.standing(fit(one.head, one.seat), system)}")
+            word.set_text(f"{name}: {words.standing(one.lies, system)}")
 
 
 def heading(part: BoxOfScrews) -> str:
@@ -177,7 +177,7 @@ def worst(part: BoxOfScrews, system: str) -> str:
     """Tell the two worst pairings of head and seat."""
     lines = []
     for name, one in (("highest", part.highest), ("lowest", part.lowest)):
-        lies = words.standing(fit(one.head, one.seat), system)
+        lies = words.standing(one.lies, system)
         sharp, seat = (
             show_both(size, system) for size in (one.head.sharp_diameter, one.seat.diameter)
         )

@@ -8,13 +8,14 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Polygon
 
 from seatwork.drawings.parts import words
-from seatwork.drawings.parts.seat_view import SeatedHead, SeatView
+from seatwork.drawings.parts.seat_view import SeatView
+from seatwork.drawings.parts.seated import SeatedHead
 from seatwork.drawings.scene import Drawing
 from seatwork.drawings.strokes.linework import Points, arc, joined
 from seatwork.drawings.strokes.metal import Window, draw_metal
 from seatwork.drawings.strokes.style import CENTER_DASHES, POINTS, page
 from seatwork.drawings.view import View
-from seatwork.seats import Fit, fit
+from seatwork.seats import Fit
 
 AXES = (350.0, 930.0)
 HALF = 230.0
@@ -51,7 +52,7 @@ class Pair:
 
     def fits(self) -> tuple[Fit, Fit]:
         """How both lie in their seats."""
-        return fit(self.first.head, self.first.seat), fit(self.second.head, self.second.seat)
+        return self.first.lies, self.second.lies
 
 
 class _SideBySide(View[Pair]):
