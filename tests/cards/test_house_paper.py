@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from seatwork.cards import Pages, formula_page, job_card
-from seatwork.cards.pages import page_size
+from seatwork.cards.papers import page_size
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan
 

@@ -17,27 +17,23 @@ from matplotlib.axes import Axes
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.backends.backend_pdf import PdfPages
 from matplotlib.figure import Figure
-from matplotlib.image import imread
 from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
+from numpy.typing import NDArray
 
 from seatwork import files
 from seatwork.cards.lettering import LEADING, SIZE, UNITS, as_on_paper, broken, em, width, write
+from seatwork.cards.papers import page_size
+from seatwork.cards.pictures import in_gray
 from seatwork.drawings.scene import Drawing
 from seatwork.errors import SeatworkError
 from seatwork.rows import short
-from seatwork.shop import rules
 
-PAPER = "display.paper"
-PAPERS = {"letter": (8.5, 11.0), "a4": (8.27, 11.69)}
 MARGIN = 0.6
 FOOT = 0.34
 THIN, THICK = 0.8, 1.2
 GRAYS = 8
 """Colors that a black and white page needs on the screen."""
-
-LUMA = np.array([0.299, 0.587, 0.114])
-"""How light red, green and blue come out on a black and white printer (ITU-R BT.601) [-]."""
 
 LONGEST_FOOT = 300
 """Letters of the line at the foot; a page has room for some 80."""
@@ -62,25 +58,6 @@ class Page(Drawing):
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
         return {"text/plain": self.text, "text/markdown": self.markdown(colors=GRAYS)}
-
-
-def page_size(paper: str) -> tuple[float, float]:
-    """Return width and height of a paper [in].
-
-    Parameters
-    ----------
-    paper : {"letter", "a4", ""}
-        Which; an empty one is that of house rule ``display.paper``.
-
-    Raises
-    ------
-    SeatworkError
-        If the paper is not known.
-    """
-    name = rules().word(PAPER) if paper == "" else paper
-    if not isinstance(name, str) or name.casefold() not in PAPERS:
-        raise SeatworkError(paper, "that paper is not known", f"write {' or '.join(PAPERS)}")
-    return PAPERS[name.casefold()]
 
 
 class Pages:
@@ -253,9 +230,12 @@ class Pages:
         self.down += 0.05
 
     def picture(self, png: bytes, *, height: float = 2.8) -> None:
-        """Set a picture in gray, as high as said and as wide as it comes."""
-        pixels = imread(io.BytesIO(png), format="png")[..., :3] @ LUMA
-        wide = min(height * pixels.shape[1] / pixels.shape[0], self.room)
+        """Set a picture in gray, as high as given and as wide as it comes."""
+        pixels = in_gray(png)
+        self.image(pixels, min(height * pixels.shape[1] / pixels.shape[0], self.room))
+
+    def image(self, pixels: NDArray[np.float64], wide: float) -> None:
+        """Set gray pixels, 0 black to 1 white, as wide as given [in] and as high as they come."""
         high = wide * pixels.shape[0] / pixels.shape[1]
         self.keep_together(high + 0.1)
         lower = self.height - self.down - high

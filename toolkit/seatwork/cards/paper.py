@@ -4,14 +4,15 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from seatwork.cards.pages import Pages
+from seatwork.cards.pictures import in_gray, trimmed
 from seatwork.marking import Handout, Sheet
 from seatwork.marking.text import band, right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 
 LETTERS = "abcdefgh"
 PICTURE = 0.8
-WIDE, HIGH, BOX = 5.6, 2.4, 0.52
-"""Most that a picture is wide and high, and what a box to write in takes of a page [in]."""
+WIDE, BOX = 5.3, 0.52
+"""Width of a picture, whose labels then are 7.5 pt, and what a box to write in takes [in]."""
 
 
 def learner_pages(path: str | Path, sheet: Sheet, handout: Handout, paper: str = "") -> None:
@@ -44,24 +45,18 @@ def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
 def _question(pages: Pages, name: str, points: float, handout: Handout) -> None:
     question = handout.questions[name]
     drawing = question.drawing()
-    picture = drawing.png(PICTURE) if drawing else b""
-    high = min(WIDE * _steepness(picture), HIGH) if picture else 0.0
+    pixels = trimmed(in_gray(drawing.png(PICTURE))) if drawing else None
+    high = WIDE * pixels.shape[0] / pixels.shape[1] if pixels is not None else 0.0
     pages.space(0.25)
-    pages.keep_together(0.6 + pages.high(question.ask()) + high + BOX * len(question.parts))
+    pages.keep_together(0.4 + pages.high(question.ask()) + high + BOX * len(question.parts))
     pages.text(f"{name}    ({points:g} point{'s' if points != 1 else ''})", bold=True)
     pages.text(question.ask())
-    if picture:
-        pages.picture(picture, height=high)
+    if pixels is not None:
+        pages.image(pixels, WIDE)
     pages.space(0.08)
     for number, part in enumerate(question.parts):
         label = name if len(question.parts) == 1 else f"{name}{LETTERS[number]}"
         pages.box(label, part.unit if isinstance(part, NumberPart) else "")
-
-
-def _steepness(png: bytes) -> float:
-    """Return height over width of a picture, from the head of its PNG file."""
-    wide, high = (int.from_bytes(png[place : place + 4], "big") for place in (16, 20))
-    return high / wide
 
 
 def answer_key(

@@ -54,7 +54,7 @@ def hand_out(
     plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
     learners = [learner.code for learner in roster.read(course_folder)]
     if paper:
-        from seatwork.cards.pages import page_size
+        from seatwork.cards.papers import page_size
 
         page_size(size)  # refused before anything is handed out
     place = target or course_folder / "given"
