@@ -1,10 +1,12 @@
-"""Speed of reading notes: a usual note in under 2 ms, and its ratio to plain Python.
+"""Speed of reading notes: 5 ms at most, told as a share of a plain sum on the same machine.
 
 Run by hand: ``python -m pytest tests/bench/test_notes.py -m bench -s``.
 """
 
+import json
 import sys
 from collections.abc import Callable
+from pathlib import Path
 from time import perf_counter
 
 import pytest
@@ -19,7 +21,9 @@ USUAL = (
     "#7 X .75 DP, 1/4-20 UNC-2B X .50 DP, CSK ⌀.28 X 90°",
     "2X M8X1.25-6H ↧16 / ⌀6.8 ↧20 ⌵ ⌀8.4 X 90°",
 )
-LIMIT = 2.0  # ms for a usual note
+READ = 5.0  # ms at most, on a machine that does the plain sum in PLAIN
+PLAIN = 45.0  # ms for a million squares, where these limits were set
+PRINTS = Path(__file__).parents[1] / "notes" / "data" / "prints.jsonl"
 
 
 def best(work: Callable[[], object], tries: int = 40) -> float:
@@ -32,13 +36,35 @@ def best(work: Callable[[], object], tries: int = 40) -> float:
     return 1000 * min(times)
 
 
+def plain_sum() -> int:
+    """Add a million squares: a measure of the machine itself."""
+    return sum(n * n for n in range(1_000_000))
+
+
+@pytest.fixture(scope="module")
+def share() -> float:
+    """Return how long 5 ms of the limits' machine are here [ms]."""
+    return READ * best(plain_sum, 5) / PLAIN
+
+
 @pytest.mark.parametrize("note", USUAL)
-def test_usual_note_reads_in_two_milliseconds(note: str) -> None:
-    """A note as prints have them is read, with assumptions and warnings, in under 2 ms."""
+def test_usual_note_is_read_quickly(note: str, share: float) -> None:
+    """A note as prints have them is read, with assumptions and warnings, in under 5 ms."""
     read(note)
     took = best(lambda: read(note))
-    sys.stdout.write(f"{took:.2f} ms  {note}\n")
-    assert took < LIMIT
+    sys.stdout.write(f"{took:.2f} ms, {took / share:.2f} of the limit  {note}\n")
+    assert took < share
+
+
+def test_every_print_note_is_read_quickly(share: float) -> None:
+    """Of 163 ordinary notes none takes over 5 ms once warm, read or asked about."""
+    notes = [json.loads(line)["note"] for line in PRINTS.read_text("utf-8").splitlines()]
+    times = sorted((best(lambda one=note: tried(one), 5), note) for note in notes)
+    middle, (worst, slowest) = times[len(times) // 2][0], times[-1]
+    sys.stdout.write(
+        f"middle {middle:.2f} ms, worst {worst:.2f} ms, limit {share:.2f}  {slowest}\n"
+    )
+    assert worst < share
 
 
 def test_writing_costs_little_more_than_reading() -> None:

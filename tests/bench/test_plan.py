@@ -22,7 +22,8 @@ NOTES = (
     "2X CENTER DRILL #3, ⌀.200 X 60°",
 )
 RUNS = 30
-MOST_MS = 20.0
+MOST_MS = 25.0  # on a machine that does the plain sum in PLAIN_MS
+PLAIN_MS = 45.0
 
 
 def seconds(job: Callable[[], object]) -> float:
@@ -41,8 +42,8 @@ def plain_sum() -> int:
     return sum(n * n for n in range(1_000_000))
 
 
-def test_a_plan_takes_under_20_ms(capsys: pytest.CaptureFixture[str]) -> None:
-    """Each kind of plan takes under 20 ms, and a part of a plain sum of a million squares."""
+def test_a_plan_takes_under_25_ms(capsys: pytest.CaptureFixture[str]) -> None:
+    """Each kind of plan takes under 25 ms, told as a part of a plain sum of a million squares."""
     shop = Shop.at()
     measure = seconds(plain_sum)
     for note in NOTES:
@@ -59,7 +60,7 @@ def test_a_plan_takes_under_20_ms(capsys: pytest.CaptureFixture[str]) -> None:
         )
         with capsys.disabled():
             sys.stdout.write(f"\n{1e3 * taken:6.2f} ms, x {taken / measure:.3f}  {note}")
-        assert 1e3 * taken < MOST_MS
+        assert taken / measure < MOST_MS / PLAIN_MS
 
 
 def test_a_hundred_parts_are_judged_in_the_time_of_some_plans(
@@ -81,3 +82,28 @@ def test_a_hundred_parts_are_judged_in_the_time_of_some_plans(
     with capsys.disabled():
         sys.stdout.write(f"\n100 parts: x {ratio:.1f} of a plan")
     assert ratio < 20
+
+
+def test_a_list_of_a_hundred_notes_grows_about_linearly(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """A hundred notes are read and planned in about ten times the time of ten."""
+    shop = Shop.at()
+
+    def some(count: int) -> list[plan.Plan]:
+        return [
+            plan.make(NOTES[n % len(NOTES)], material="1018 steel", machine="knee mill", shop=shop)
+            for n in range(count)
+        ]
+
+    ten, hundred = seconds(lambda: some(10)), min(seconds_of(lambda: some(100)) for _ in range(3))
+    with capsys.disabled():
+        sys.stdout.write(f"\n100 notes: x {hundred / ten:.1f} of ten")
+    assert hundred < 14 * ten
+
+
+def seconds_of(job: Callable[[], object]) -> float:
+    """Time one run [s]."""
+    began = time.perf_counter()
+    job()
+    return time.perf_counter() - began

@@ -1,5 +1,6 @@
 """Verdicts: what an instrument can tell, flush with a wrong angle, causes and what to change."""
 
+from dataclasses import replace
 from math import radians, tan
 
 import pytest
@@ -8,9 +9,10 @@ from seatwork.errors import SeatworkError
 from seatwork.inspection import Measured, inspect, inspect_file
 from seatwork.inspection.results import write_results
 from seatwork.inspection.rubric import rubric
-from seatwork.inspection.series import histogram, run_chart
+from seatwork.inspection.series import RunChart, histogram, run_chart
 from seatwork.plan.examples import example_parts, example_readings
 from seatwork.plan.part_files import parts
+from seatwork.shop.house.house_rules import HouseRules, apply
 from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
@@ -238,17 +240,61 @@ def test_results_are_not_written_through_a_link(tmp_path) -> None:
 
 
 def test_seven_in_a_row_on_one_side_say_that_the_stop_moved() -> None:
-    """Seven parts over the middle are a signal; six are none."""
-    stands = [-0.005 * IN] * 7
+    """Seven heads in the low half are a signal; six are none, nor seven near flush, the aim."""
+    stands = [-0.010 * IN] * 7
     found = inspect(
         [Measured(part=f"L{n:02}-1", stand=s, angle=82.0) for n, s in enumerate(stands)],
         {"plate": planned()},
         shop=SHOP,
     )
-    assert "Seven in a row over" in run_chart(found.parts, "stand").signal
+    assert "Seven in a row under" in run_chart(found.parts, "stand").signal
     assert run_chart(found.parts[:6], "stand").signal == ""
     with pytest.raises(SeatworkError):
         run_chart(found.parts, "depth")
+
+
+@pytest.mark.parametrize(
+    ("aim", "value", "said"),
+    [
+        (0.5, 0.6, "over the middle of the limits"),
+        (0.5, 0.4, "under the middle of the limits"),
+        (0.75, 0.6, "under what was aimed at"),
+        (0.75, 0.8, "over what was aimed at"),
+        (0.0, 0.4, ""),
+        (0.0, 0.6, "over the middle of the limits"),
+        (1.0, 0.6, ""),
+        (1.0, 0.4, "under the middle of the limits"),
+        (None, 0.4, "under the middle of the limits"),
+    ],
+)
+def test_a_chart_goes_by_what_the_plan_aims_at(aim, value, said) -> None:
+    """Between 0 and 1: parts cut to the plan's own aim never say that the stop has moved."""
+    chart = RunChart(
+        about="it",
+        parts=tuple("abcdefg"),
+        values=(value,) * 7,
+        least=0.0,
+        greatest=1.0,
+        uncertainty=0.0,
+        aim=aim,
+    )
+    assert (said in chart.signal) if said else chart.signal == ""
+
+
+def test_flush_or_below_is_judged_without_the_houses_leave_to_stand_proud() -> None:
+    """A house that lets heads stand .003 proud accepts .002, but not where the note says never."""
+    said = apply('[flush]\ngreatest_proud = "0.003 in"', "a test")
+    loose = replace(SHOP, rules=HouseRules(said, "a test"))
+    verdicts = {}
+    for words in ("", ", FLUSH OR BELOW"):
+        note = f"⌀.201 THRU ⌵ FOR #10 FLAT HEAD{words}"
+        made = plan.make(note, material="1018 steel", machine="knee mill", shop=loose)
+        part = Measured(part="L01-1", stand=0.002 * IN, angle=82.0)
+        (found,) = inspect([part], {"plate": made}, shop=loose).parts
+        verdicts[words] = (found.value_of("stand").greatest, found.value_of("stand").verdict)
+    assert verdicts[""][0] == pytest.approx(0.003 * IN)
+    assert verdicts[", FLUSH OR BELOW"][0] == 0.0
+    assert verdicts[", FLUSH OR BELOW"][1] != "accept"
 
 
 def test_a_histogram_counts_every_value_once() -> None:

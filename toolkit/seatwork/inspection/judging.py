@@ -110,11 +110,19 @@ def _stand(seat: SeatPlan, rules: HouseRules) -> Bounds | None:
     if reading is None:
         return None
     if reading.noted:
-        return Bounds(least=reading.least, greatest=reading.greatest, source="print note")
+        return Bounds(
+            least=reading.least,
+            greatest=reading.greatest,
+            source="print note",
+            aim=reading.value,
+        )
     return Bounds(
         least=-rules.number(below),
-        greatest=rules.number(proud),
-        source=f"house rules {below} and {proud}",
+        greatest=0.0 if reading.capped else rules.number(proud),
+        source=f"the print note and house rule {below}"
+        if reading.capped
+        else f"house rules {below} and {proud}",
+        aim=reading.value,
     )
 
 
@@ -148,6 +156,7 @@ def _judged(key: str, value: float, bounds: Bounds, measured: Measured) -> Judge
         uncertainty=sure,
         instrument=measured.instrument(key),
         source=bounds.source,
+        aim=bounds.aim,
         verdict=WORDS[found.verdict],
     )
 

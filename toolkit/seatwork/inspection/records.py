@@ -26,6 +26,8 @@ class Judged:
         What it was measured with.
     source : str
         Who sets the limits.
+    aim : float or None
+        What the plan aims at [mm or deg]; None where it does not say.
     verdict : {"accept", "reject", "cannot tell with this instrument"}
         What may be said.
     """
@@ -38,6 +40,7 @@ class Judged:
     uncertainty: float = 0.0
     instrument: str = ""
     source: str = ""
+    aim: float | None = None
     verdict: str
 
     def __repr__(self) -> str:

@@ -12,6 +12,7 @@ from seatwork.seats.capability import Capability, capability
 
 SAME_SIDE = 7  # parts in a row beside the middle that say something changed
 MOST_BINS = 12
+SAME = 1e-6  # mm or deg
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,6 +31,8 @@ class RunChart:
         Limits [mm or deg].
     uncertainty : float
         Expanded uncertainty of the measurement [mm or deg].
+    aim : float or None
+        What the plan aims at [mm or deg]; the middle of the limits where it does not say.
     """
 
     about: str
@@ -38,6 +41,7 @@ class RunChart:
     least: float
     greatest: float
     uncertainty: float
+    aim: float | None = None
 
     @property
     def middle(self) -> float:
@@ -50,16 +54,22 @@ class RunChart:
 
         Notes
         -----
-        Seven in a row on one side of the middle of the limits: common practice, no source.
+        Seven in a row on one side of what is aimed at: common practice, no source. Where the
+        plan aims at a limit itself, as house rule `flush.aim` does, parts lie on the good side
+        of it anyway; there the far half of the limits is what says that something moved.
         """
-        aim = (self.least + self.greatest) / 2
         tail = self.values[-SAME_SIDE:]
         if len(tail) < SAME_SIDE:
             return ""
-        if all(value > aim for value in tail):
-            return "Seven in a row over the middle of the limits: the stop has moved. Set it anew."
-        if all(value < aim for value in tail):
-            return "Seven in a row under the middle of the limits: the stop has moved. Set it anew."
+        middle = (self.least + self.greatest) / 2
+        aim = middle if self.aim is None else self.aim
+        at_least, at_most = aim <= self.least + SAME, aim >= self.greatest - SAME
+        line = middle if at_least or at_most else aim
+        about = "the middle of the limits" if abs(line - middle) <= SAME else "what was aimed at"
+        if all(value > line for value in tail) and not at_most:
+            return f"Seven in a row over {about}: the stop has moved. Set it anew."
+        if all(value < line for value in tail) and not at_least:
+            return f"Seven in a row under {about}: the stop has moved. Set it anew."
         return ""
 
     def capability(self) -> Capability:
@@ -115,6 +125,7 @@ def run_chart(parts: Sequence[PartVerdict], key: str) -> RunChart:
         least=_number(first.least),
         greatest=_number(first.greatest),
         uncertainty=first.uncertainty,
+        aim=first.aim,
     )
 
 

@@ -19,11 +19,14 @@ class Bounds:
         Limits [mm or deg].
     source : str
         Where they come from.
+    aim : float or None
+        What was aimed at when it was cut [mm or deg]; None where the plan does not say.
     """
 
     least: float
     greatest: float
     source: str
+    aim: float | None = None
 
 
 def bounds_of(given: Given, *, system: str, rules: HouseRules) -> Bounds:
@@ -39,11 +42,14 @@ def bounds_of(given: Given, *, system: str, rules: HouseRules) -> Bounds:
         The rules in force.
     """
     if given.least is not None and given.greatest is not None:
-        return Bounds(least=given.least, greatest=given.greatest, source=given.source)
+        return Bounds(
+            least=given.least, greatest=given.greatest, source=given.source, aim=given.value
+        )
     rule = ANGLE if given.kind == "angle" else TITLE_BLOCK[system]
     over = rules.number(rule)
     return Bounds(
         least=given.value - over if given.least is None else given.least,
         greatest=given.value + over if given.greatest is None else given.greatest,
         source=f"house rule {rule}",
+        aim=given.value,
     )

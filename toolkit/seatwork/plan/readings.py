@@ -62,6 +62,7 @@ def _head(sized: SizedCountersink, screw: Screw, across: Given) -> Reading:
         greatest=stands[0],
         quantity="stand",
         noted=_window_said(sized),
+        capped=sized.stand is not None and sized.stand.never_proud,
         short="head",
     )
 

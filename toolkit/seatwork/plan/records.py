@@ -217,6 +217,8 @@ class Reading:
         What is read in few words, for a table.
     noted : bool
         Whether its limits are the note's own words.
+    capped : bool
+        Whether the note never lets the head stand above the face, whatever the house does.
     """
 
     instrument: str
@@ -230,6 +232,7 @@ class Reading:
     operation: str = ""
     short: str = ""
     noted: bool = False
+    capped: bool = False
 
     def __repr__(self) -> str:
         if self.kind == "turns":
