@@ -7,7 +7,7 @@ import pytest
 from seatwork import benches, opening, plan, shop, tables
 from seatwork.cards import job_card
 from seatwork.cards.charts import clearance_holes
-from seatwork.tables.listing import listing
+from seatwork.tables import listing
 from seatwork.tables.reading import read_in
 
 HOME = opening.source()
