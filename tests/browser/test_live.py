@@ -2,6 +2,7 @@
 
 import importlib.util
 import io
+import os
 import re
 import shutil
 import sys
@@ -252,6 +253,20 @@ def test_the_accessibility_tree_has_names_and_values_with_units(bench):
         assert line in tree, tree
     # Chromium's inspectors show a slider's plain number; what is read aloud is this attribute
     assert value(bench) == "0.150 in (3.81 mm)"
+
+
+def test_a_rule_saved_since_is_said_under_the_bench(place, lab, page):
+    """Once the hand rests, a line says that a rule is newer than the bench, and not before."""
+    newer = page.locator(".seatwork-notes [role=status]")
+    press(page, "ArrowRight")
+    says(page, "0.151 in (3.84 mm)")
+    settled(page, "0.151 in")
+    assert newer.is_hidden()
+    rules = lab.folder / "shop" / "house_rules.toml"
+    rules.parent.mkdir(exist_ok=True)
+    rules.write_text("format = 1\n", encoding="utf-8") if not rules.exists() else os.utime(rules)
+    press(page, "ArrowRight")
+    newer.filter(has_text="run the cell again").wait_for()
 
 
 def test_two_benches_on_a_page_share_no_name(lab, page):
