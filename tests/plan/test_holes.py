@@ -115,6 +115,24 @@ def test_spotfaces_on_both_faces_ask_for_the_flange() -> None:
     assert looked(planned)["flange between"] == "look"
 
 
+@pytest.mark.parametrize(
+    ("depth", "left", "verdict"),
+    [(0.06, 0.88, "holds"), (0.06, 0.90, "stop"), (0.06, None, "look"), (None, 0.95, "stop")],
+)
+def test_both_faces_together_must_leave_the_flange(depth, left, verdict) -> None:
+    """1.000 less 2 x .060 is .880, less 2 x 1/32 of scale .9375: .900 and .950 are not left."""
+    face = Spotface(
+        diameter=inches(1.12),
+        depth=None if depth is None else inches(depth),
+        left=None if left is None else inches(left, bound="min"),
+        side="both",
+    )
+    planned = made(Hole(diameter=inches(9 / 16), through=True), face)
+    assert looked(planned)["flange between"] == verdict
+    assert "least flange" not in looked(planned)
+    assert any("May it be less" in one for one in planned.questions) is (verdict == "stop")
+
+
 # -- far side -----------------------------------------------------------------------------
 
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 from seatwork import notes
 from seatwork.plan.back_facing import back_faced
 from seatwork.plan.cones import chamfer_plan, countersink_plan
+from seatwork.plan.faces import SCALE
 from seatwork.plan.flats import counterbore_plan, spotface_plan
 from seatwork.plan.floors import DEEP, Base, base_for
 from seatwork.plan.order import Order
@@ -39,7 +40,7 @@ def hole_and_seats(group: tuple[notes.Feature, ...], place: Place, order: Order)
     if place.size is None and len(edges) == len(group):
         return [on_side(one, chamfer_plan(one, place, None, order)) for one in edges]
     features = list(by_side(group))
-    flats = [Cut(seat=_flat(one, place, order), side=one.side) for one in features if _is_flat(one)]
+    flats = [_flat_cut(one, place, order) for one in features if _is_flat(one)]
     cones = _cones(features, flats, place, order)
     cuts = [*flats, *cones] or ([_plain_hole(place)] if place.note else [])
     cuts = [back_faced(cut, place, order) for cut in cuts]
@@ -65,6 +66,14 @@ def _flat(note: notes.Feature, place: Place, order: Order) -> SeatPlan:
 def _counted(note: notes.Feature, seat: SeatPlan, place: Place) -> SeatPlan:
     """Count the seats of one side where the note has fewer of them than holes."""
     return replace(seat, count=note.count) if 1 < note.count < place.count else seat
+
+
+def _flat_cut(note: notes.Feature, place: Place, order: Order) -> Cut:
+    """Return a flat seat with what it takes off its face, and what must be left under it."""
+    depth, left = getattr(note, "depth", None), getattr(note, "left", None)
+    takes = order.shop.rules.number(SCALE) if depth is None else depth.largest or 0.0
+    leaves = (left.smallest or 0.0) if left is not None else 0.0
+    return Cut(seat=_flat(note, place, order), side=note.side, takes=takes, leaves=leaves)
 
 
 def _cones(

@@ -20,6 +20,7 @@ FAR_WORDS = (BOTTOM, "far side", "fs", "f.s.", "back", "back face", "far face")
 ONE_SIDED = ("knife edge", "floor")
 SHARE, FLOOR_RULE = "both_sides.share", "both_sides.least_floor"
 LAND, BETWEEN = "straight land", "floor between"
+EVEN = 1e-6  # mm; what a sum may be off by in its last digits
 ANEW = "on the far face, touched off anew"
 
 
@@ -41,10 +42,16 @@ class Cut:
     side : {"", "near", "far", "back"}
         Its side; empty where the note does not say, which is the near one; back where the
         far one is cut from the near one.
+    takes : float
+        What a spotface takes off its face at most [mm].
+    leaves : float
+        What the note wants left between both faces [mm]; 0 where it says nothing.
     """
 
     seat: SeatPlan
     side: str
+    takes: float = 0.0
+    leaves: float = 0.0
 
     @property
     def far(self) -> bool:
@@ -130,7 +137,8 @@ def opposed(cuts: Sequence[Cut], place: Place, order: Order) -> list[Cut]:
     near, far = _deepest(cuts, far=False), _deepest(cuts, far=True)
     planned = [_asked_if_blind(cut, place) for cut in cuts]
     if _faced(cuts, far=False) and _faced(cuts, far=True):
-        return [_with_check(planned[0], FLANGE), *planned[1:]]
+        planned = [_without_flange(cut) for cut in planned]
+        return [_with_check(planned[0], _between_faces(cuts, order)), *planned[1:]]
     if near is None or far is None or not _share_holes(cuts, place):
         return planned
     planned = [_without_one_sided(cut) for cut in planned]
@@ -141,6 +149,29 @@ def opposed(cuts: Sequence[Cut], place: Place, order: Order) -> list[Cut]:
         seat=replace(first, checks=(check, *first.checks), sizes=(*first.sizes, *sizes)),
     )
     return planned
+
+
+def _between_faces(cuts: Sequence[Cut], order: Order) -> Check:
+    """Hold what both faces take against the thickness, and what the note wants left."""
+    wanted = max(cut.leaves for cut in cuts)
+    if order.thickness is None:
+        return FLANGE
+    taken = sum(max(c.takes for c in cuts if c.opposite is side) for side in (False, True))
+    left, show = order.thickness - taken, order.show_length
+    text = f"Both faces are cut: they take {show(taken)} together and leave {show(max(left, 0.0))}"
+    if left > 0 and left >= wanted - EVEN:
+        over = f"; the note wants {show(wanted)}" if wanted else ""
+        sentence = f"{text}{over}. Measure after each."
+        return replace(FLANGE, verdict="holds" if wanted else "look", sentence=sentence)
+    sentence = f"{text}; the note wants {show(wanted)}." if left > 0 else f"{text}: nothing."
+    asks = f"{sentence} May it be less, or does one face stay as it is?"
+    return replace(FLANGE, verdict="stop", sentence=sentence, question=asks)
+
+
+def _without_flange(cut: Cut) -> Cut:
+    """Drop what was looked at as if the other face were not cut."""
+    kept = tuple(check for check in cut.seat.checks if check.name != "least flange")
+    return replace(cut, seat=replace(cut.seat, checks=kept))
 
 
 def _share_holes(cuts: Sequence[Cut], place: Place) -> bool:
