@@ -29,7 +29,7 @@ SHORT = (
     "caution",
     "last",
 )
-BARE = ("note", "assumed", "read", "memory", "unused", "rule", "last")
+BARE = ("oil", "note", "assumed", "read", "memory", "unused", "rule", "last")
 """Kinds whose lines are whole sentences without their label."""
 
 CLOSING = ("caution", "last")

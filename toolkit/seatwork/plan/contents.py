@@ -14,7 +14,7 @@ HEADINGS = {
     "stop": "STOP: settle this before anything is cut",
     "ask": "Ask before cutting",
     "set": "What to set",
-    "oil": "",
+    "oil": "Cut with",
     "tool": "Tools",
     "look": "Look at",
     "gage": "More readings",

@@ -253,7 +253,7 @@ class Plan(Shown):
         oils = dict.fromkeys((one.oil, one.oil_note) for one in self._operations() if one.oil)
         for oil, note in oils:
             text = f"{oil}: {note}" if note else oil
-            yield Row(label="Cut with", text=text, kind="oil")
+            yield Row(label="oil", text=text, kind="oil")
 
     def _asked(self) -> Iterator[Row]:
         """Yield what the note itself makes one ask; the rest stands with its check."""

@@ -22,7 +22,7 @@ Block = dict[str, Any]
 
 FIRST = ("stop", "ask")
 REASONS = ("why",)
-BESIDE = ("look", "setup", "note")
+BESIDE = ("oil", "tool", "look", "setup", "how", "note", "memory")
 SUMS = ("size", "check", "travel", "holds", "rule")
 
 
