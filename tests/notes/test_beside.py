@@ -138,3 +138,17 @@ def test_another_note_of_the_print_is_kept_with_its_number(note: str, kept: str)
     assert isinstance(hole, Hole)
     assert hole.count == (4 if "4 HOLES" in note or "4X" in note else 1)
     assert hole.diameter.value == pytest.approx(0.281 * IN)
+
+
+@pytest.mark.parametrize(
+    ("note", "asked"),
+    [
+        ("⌀.531 THRU, ⌀1.25 S.F. TO CLEAN UP X .06 DP", True),
+        ("⌀.531 THRU, ⌀1.25 S.F. TO CLEAN UP .06 MAX DEEP", False),
+        ("⌀.531 THRU, ⌀1.25 S.F. TO CLEAN UP", False),
+    ],
+)
+def test_a_spotface_with_two_depths_is_asked_about(note: str, asked: bool) -> None:
+    """As deep as it cleans up and a depth are two; a greatest depth only bounds the first."""
+    said = [warning.code for warning in read(note).warnings]
+    assert ("two-depths" in said) is asked

@@ -118,8 +118,20 @@ def _of_features(callout: Callout, rules: HouseRules) -> Iterator[NoteWarning]:
                 yield from _of_counterdrill(place, feature)
             elif isinstance(feature, Chamfer):
                 yield from _of_chamfer(place, feature, group)
+            elif isinstance(feature, Spotface):
+                yield from _of_spotface(place, feature)
             yield from _smaller_than_hole(place, feature, group)
             yield from _more_than_holes(place, feature, group)
+
+
+def _of_spotface(place: int, seat: Spotface) -> Iterator[NoteWarning]:
+    """Ask where a spotface has two depths: as deep as it cleans up, and a size."""
+    if seat.clean_up and seat.depth is not None and seat.depth.bound != "max":
+        yield NoteWarning(
+            code="two-depths",
+            feature=place,
+            sentence="TO CLEAN UP and a depth: is it cut until it cleans up, or to that depth?",
+        )
 
 
 def _of_any(place: int, feature: Feature) -> Iterator[NoteWarning]:
