@@ -85,3 +85,21 @@ def test_both_ends_of_a_shaft_are_two_cards(plan_of: Callable[..., Plan]) -> Non
     found = fronts(plan_of(CENTERS, material="1018 steel", machine="lathe"))
     heads = [page.partition("\n")[0] for page in found]
     assert heads == ["Setup 1 of 2: near end", "Setup 2 of 2: far end"]
+
+
+def test_only_a_cone_is_tried_with_blue(plan_of: Callable[..., Plan]) -> None:
+    """Blue shows contact on a cone; the head in a counterbore is only tried (common practice)."""
+    cone, bore = fronts(plan_of(ONE))[0], fronts(plan_of("13/32 THRU ⌴ FOR 3/8 SHCS"))[0]
+    assert "contact seen with blue" in cone
+    assert "tried with the job's own screw" in bore
+    assert "blue" not in bore.partition("Look at")[0]
+
+
+def test_a_center_hole_has_its_mouth_measured_and_no_size_of_the_tool(
+    plan_of: Callable[..., Plan],
+) -> None:
+    """The mouth is what a caliper reaches; pilot and body are sizes of the center drill."""
+    for page in fronts(plan_of(CENTERS, machine="lathe")):
+        asked = page.partition("Measured")[2].partition("Take care")[0]
+        assert "mouth of the center hole" in asked
+        assert "body of the center drill" not in asked

@@ -47,6 +47,20 @@ def test_svg_gives_a_file_for_each_page(tmp_path: Path) -> None:
     assert [path.name for path in tmp_path.glob("b*")] == ["b-2.svg"]
 
 
+def test_a_card_knows_of_the_slope_of_a_raw_pad(tmp_path: Path) -> None:
+    """On 3° a 1-1/4 spotface meets the high side 1.25 tan 3° = .0655 in early, plus the skin."""
+    card(
+        "⌀.531 THRU, SPOTFACE ⌀1.25 TO CLEAN UP",
+        tmp_path / "pad.svg",
+        material="gray iron",
+        machine="knee mill",
+        thickness="1 in",
+        slope=3.0,
+    )
+    words = "".join(path.read_text(encoding="utf-8") for path in tmp_path.glob("pad*.svg"))
+    assert "high side" in words
+
+
 def test_a_disk_that_refuses_leaves_what_stood_there(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

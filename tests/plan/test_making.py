@@ -38,6 +38,49 @@ def test_a_face_is_cut_after_the_hole_with_a_piloted_tool() -> None:
     assert "pilot" in seat.operations[2].why
 
 
+@pytest.mark.parametrize(("face", "verdict"), [(".75", "stop"), (".875", "holds")])
+def test_a_spotface_takes_the_whole_head(face, verdict) -> None:
+    """A 1/2 in hex head is .866 in over its corners (3/4 in flats over cos 30 degrees)."""
+    (seat,) = made(f"⌀.531 THRU, SF ⌀{face}", screw="1/2-13 hex cap screw").seats
+    found = {check.name: check for check in seat.checks}["head on the spotface"]
+    assert found.verdict == verdict
+    assert "0.866 in" in found.sentence
+
+
+def test_a_hex_head_larger_than_its_counterbore_is_said_before_the_wrench() -> None:
+    """A 3/8 in hex head, .650 in over its corners (9/16 in flats), is no wrench's trouble first."""
+    (seat,) = made("⌀.406 THRU, CBORE ⌀.62 ↧.25", screw="3/8-16 hex cap screw").seats
+    found = {check.name: check for check in seat.checks}["wrench room"]
+    assert found.verdict == "stop"
+    assert found.sentence.startswith("The head itself does not go in: 0.650 in")
+    (wide,) = made("⌀.406 THRU, CBORE ⌀.75 ↧.25", screw="3/8-16 hex cap screw").seats
+    assert "head itself" not in {check.name: check for check in wide.checks}["wrench room"].sentence
+
+
+def test_a_lead_drill_that_is_planned_is_not_advised_again() -> None:
+    """Where a lead drill goes first, a machine that may stall wants another way out."""
+    (seat,) = made("1-1/32 DRILL THRU", machine="bench drill press").seats
+    assert steps(seat)[0] == "lead drill"
+    found = {check.name: check.sentence for check in seat.checks}["torque of the drill"]
+    assert "lead hole" not in found
+
+
+def test_the_mouth_of_a_center_hole_is_measured_and_kept_under_the_body() -> None:
+    """The body of a #4 center drill is 5/16 in (ASME B94.11M, from memory): .310 + .005 is over."""
+    for mouth, verdict in ((".25", "holds"), (".31", "look")):
+        seat = made(f"#4 CENTER DRILL, ⌀{mouth}", machine="lathe").seats[0]
+        assert {check.name: check.verdict for check in seat.checks}["mouth"] == verdict
+        (reading,) = seat.readings
+        assert reading.value == pytest.approx(float(mouth) * 25.4)
+
+
+def test_a_tap_is_stopped_from_the_face_not_from_the_counterbore_floor() -> None:
+    """The depth of a thread counts from the part's face (ASME Y14.5, from memory)."""
+    planned = made("1/4-20 UNC-2B ↧.62, DRILL ↧.80, CBORE ⌀.438 ↧.25")
+    (tap,) = [step for seat in planned.seats for step in seat.operations if step.name == "tap"]
+    assert tap.deep == ".620 from the face"
+
+
 def test_a_blind_hole_has_no_far_side() -> None:
     """Nothing is deburred on a side the drill does not reach."""
     (seat,) = made("M8X1.25 ↧16").seats

@@ -151,7 +151,7 @@ def test_a_tap_and_a_reamer_are_checked_where_they_cut() -> None:
     tapped = made("DRILL F X .56 DP, BOTTOM TAP 5/16-18 UNC-2B X .44 DP").rows().of("set")
     by_name = {row.label.split(" ", 1)[1]: dict(row.cells) for row in tapped}
     assert "GO 7.9 turns" in by_name["tap"]["check"]
-    assert by_name["tap"]["stop"] == ".440 deep"
+    assert by_name["tap"]["stop"] == ".440 from the face"
     assert by_name["drill"]["stop"].startswith(".637 ")
     reamed = made("REAM .3760/.3755 THRU, CSK 100° X .500 DIA").rows().of("set")
     ream = next(dict(row.cells) for row in reamed if row.label.endswith("ream"))

@@ -21,7 +21,8 @@ SIZE = 10.5
 """Type of what is read once, before the first cut; what is set and measured is larger [pt]."""
 
 LENGTHS = {"inch": "inches, feed in in/rev", "metric": "mm, feed in mm/rev"}
-TRIED = "tried with the job's own screw; contact seen with blue"
+TRIED = "tried with the job's own screw"
+BLUED = f"{TRIED}; contact seen with blue"
 
 
 def front(pages: Pages, plan: Plan, rows: Rows, card: Card, *, day: str, name: str) -> None:
@@ -162,7 +163,9 @@ def _measured(pages: Pages, card: Card, system: str) -> None:
         for size in seat.sizes
         if size.kind == "length" and size.about != "pilot"
     ]
-    found += [(seat, TRIED) for seat in card.cut if seat.screw]
+    found += [
+        (seat, BLUED if seat.kind == "countersink" else TRIED) for seat in card.cut if seat.screw
+    ]
     if found:
         caption(pages, "Measured", needs=0.4)
     for seat, words in found:

@@ -28,6 +28,9 @@ def card(
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
     edge: Annotated[str | None, typer.Option(help="Hole center to the nearest edge.")] = None,
+    slope: Annotated[
+        float | None, typer.Option(help="Slope of a raw pad in degrees; thickness at its low side.")
+    ] = None,
     name: Annotated[str, typer.Option(help="Name of the feature or the job.")] = "",
     paper: Paper = "",
     day: Day = "",
@@ -51,6 +54,7 @@ def card(
         machine=stated(machine, "--machine", note),
         thickness=None if thickness is None else units.length(thickness),
         edge=None if edge is None else units.length(edge),
+        slope=slope,
     )
     keep(job_card(plan, paper=paper, date=when, name=name), out, replace=replace)
 

@@ -210,11 +210,14 @@ def _settled(stated: _Stated, worded: str | None) -> str:
     name, system = stated.thread.name, stated.thread.system
     if worded:
         return WORDED[worded][system]
-    if stated.document == "b 18.6.3" or ("flat" in stated.words and _is_numbered(stated.thread)):
+    cap = stated.words >= {"flat", "cap"}  # it has a slot or a hex socket, and two heads
+    numbered = "flat" in stated.words and not cap and _is_numbered(stated.thread)
+    if stated.document == "b 18.6.3" or numbered:
         if stated.document is None:
             stated.assumptions.append("flat head without the word socket read as a machine screw")
         return "flat machine 82"
-    if "flat" in stated.words and system == "inch" and not stated.words >= {"socket", "machine"}:
+    two = cap or stated.words >= {"socket", "machine"}
+    if "flat" in stated.words and system == "inch" and not two:
         stated.assumptions.append(
             "flat head without the word socket read as a machine screw; the head of a socket"
             " flat of this size is wider"

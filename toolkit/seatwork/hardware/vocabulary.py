@@ -61,7 +61,8 @@ WORDS = {
 SHORT = {
     **dict.fromkeys(("fhms", "fms"), "flat machine"),
     **dict.fromkeys(("fhscs", "fshcs", "sfhcs", "shfcs", "fhsc", "sfhscs"), "flat socket"),
-    **dict.fromkeys(("fhcs", "fhs"), "flat"),
+    "fhcs": "flat cap",
+    "fhs": "flat",
     **dict.fromkeys(("shcs", "sockethead", "hshcs", "sochd", "shc"), "socket cap"),
     **dict.fromkeys(("hhcs", "hexcap", "hhb", "hxhd", "hhcb", "hexhd", "hhms", "setscrew"), "hex"),
 }

@@ -10,7 +10,8 @@ from seatwork.plan import sentences
 from seatwork.plan.bounds import bounds_of
 from seatwork.plan.order import Cutting, Order, operation
 from seatwork.plan.plans import SeatPlan
-from seatwork.plan.records import Check, Given, Stop
+from seatwork.plan.readings import face_readings
+from seatwork.plan.records import Check, Given, Reading, Stop
 from seatwork.plan.resolving import by_rule, stated
 from seatwork.plan.stops import STOP_ERROR, stop_device
 from seatwork.quantities import Angle, Length
@@ -74,6 +75,7 @@ def center_plan(
         shape=cone,
         operations=(step,),
         stops=_stops(sized, cone, order),
+        readings=_readings(sized, order),
         checks=(
             *_check_mouth(sized, order),
             *_check_contact(sized, cone, order),
@@ -145,6 +147,13 @@ def _stops(sized: _Sized, cone: Countersink | None, order: Order) -> tuple[Stop,
             short="from the pilot's touch",
         ),
     )
+
+
+def _readings(sized: _Sized, order: Order) -> tuple[Reading, ...]:
+    """Return what a caliper should say of the mouth; the rest of the hole is the drill's."""
+    if sized.mouth is None:
+        return ()
+    return face_readings(sized.mouth, system=order.system, rules=order.shop.rules)
 
 
 def _travel(drill: CenterDrill, mouth: float, cone: Countersink, order: Order) -> float:
@@ -251,6 +260,13 @@ def _check_mouth(sized: _Sized, order: Order) -> tuple[Check, ...]:
                 f"{wanted}: ask.",
             ),
         )
+    most = bounds_of(sized.mouth, system=order.system, rules=order.shop.rules).greatest
+    if most >= sized.drill.body_diameter:
+        sentence = (
+            f"The largest mouth allowed, {order.show_length(most)}, reaches the body of the "
+            f"{sized.drill.name}, {body}: stop while it is a cone, or take the next larger."
+        )
+        return (Check(name="mouth", verdict="look", sentence=sentence),)
     sentence = f"The mouth stays under the body of the {sized.drill.name}, {body}."
     return (Check(name="mouth", verdict="holds", sentence=sentence),)
 

@@ -11,7 +11,7 @@ def check_machine(seat: SeatPlan, order: Order) -> tuple[Check, ...]:
     """Look at every operation of a seat on the machine it is planned for."""
     found: list[Check] = []
     for step in seat.operations:
-        found += [*_speed(step, order), *_torque(step), *_shank(step, seat, order)]
+        found += [*_speed(step, order), *_torque(step, seat), *_shank(step, seat, order)]
     return tuple(found)
 
 
@@ -29,12 +29,13 @@ def _speed(step: Operation, order: Order) -> Iterator[Check]:
     )
 
 
-def _torque(step: Operation) -> Iterator[Check]:
+def _torque(step: Operation, seat: SeatPlan) -> Iterator[Check]:
     if step.load is None or not step.load.may_stall:
         return
+    lead = any(one.name == "lead drill" for one in seat.operations)
     remedy = (
         "drill a smaller lead hole first, or take a stronger machine"
-        if step.name == "drill"
+        if step.name == "drill" and not lead
         else "take a lighter feed, a slower step or a stronger machine; clamp the part"
     )
     yield Check(

@@ -8,10 +8,11 @@ from seatwork.plan.order import Order
 from seatwork.plan.records import Check
 from seatwork.plan.sentences import Show
 from seatwork.quantities import Length
-from seatwork.seats import Counterbore
+from seatwork.seats import Counterbore, Spotface
 from seatwork.seats.pilots import Pilot, SolidTool, pilot_for
 from seatwork.shop.choosing.fitting import LOOSEST_PILOT
 
+ROUNDING = 1e-6  # mm; a list in millimeters and a note in inches may differ by the note's rounding
 SOLID = ("counterbore", "spotface cutter")
 
 
@@ -28,6 +29,28 @@ def check_room(seat: Counterbore, screw: Screw, order: Order) -> tuple[Check, ..
         With the shop, and how sizes are written.
     """
     return (_check_head(seat, screw, order.show), *_check_below(seat, screw, order.show))
+
+
+def check_seated(seat: Spotface, screw: Screw | None, order: Order) -> tuple[Check, ...]:
+    """Look at whether the whole head comes to lie on the spotface, corners and all."""
+    across = (screw.across_corners or screw.head_diameter) if screw else None
+    if screw is None or across is None:
+        return ()
+    corners = " across corners" if screw.across_corners else ""
+    face = f"The spotface, {order.show_length(seat.diameter)},"
+    head = f"the head, {order.show_length(across)}{corners}"
+    name, fits = "head on the spotface", across <= seat.diameter + ROUNDING
+    if fits:
+        sentence = f"{face} takes {head}."
+        return (Check(name=name, verdict="holds", sentence=sentence),)
+    return (
+        Check(
+            name=name,
+            verdict="stop",
+            sentence=f"{face} is smaller than {head}: it would hang over on the rough face.",
+            question="A larger spotface, or another screw?",
+        ),
+    )
 
 
 def check_pilot(seat: Counterbore, screw: Screw | None, order: Order) -> Check:
@@ -69,8 +92,7 @@ def _check_head(seat: Counterbore, screw: Screw, show: Show) -> Check:
     else:
         across = hardware.wrench_socket(screw).counterbore_diameter
         name, what = "wrench room", "room a wrench socket needs (measure yours)"
-    # a list in millimeters and a note in inches may differ by the rounding of the note
-    fits = across <= seat.diameter + 1e-6
+    fits = across <= seat.diameter + ROUNDING
     verdict = "goes in" if fits else "does not go in"
     text = f"The {what}, {show(Length(across))}, {verdict}."
     if fits:
@@ -79,10 +101,19 @@ def _check_head(seat: Counterbore, screw: Screw, show: Show) -> Check:
     return Check(
         name=name,
         verdict="stop",
-        sentence=f"{text} A larger counterbore on this hole wants an interchangeable pilot.{boss}",
+        sentence=f"{_itself(seat, screw, show)}{text} A larger counterbore on this hole wants an "
+        f"interchangeable pilot.{boss}",
         question=f"The counterbore, {show(Length(seat.diameter))}, is too small for the {what}, "
         f"{show(Length(across))}: a larger one, another screw, or a raised boss?",
     )
+
+
+def _itself(seat: Counterbore, screw: Screw, show: Show) -> str:
+    """Say first that not even the hexagon goes in, where it does not."""
+    corners = screw.across_corners or 0.0
+    if corners <= seat.diameter + ROUNDING:
+        return ""
+    return f"The head itself does not go in: {show(Length(corners))} across corners. "
 
 
 def _boss(screw: Screw, show: Show) -> str:

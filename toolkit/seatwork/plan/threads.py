@@ -159,7 +159,9 @@ def tap_step(place: Place, floor: Given | None, order: Order) -> Operation:
     turn = sentences.TAP_DRY if order.material.dry else sentences.TAP_OIL
     blind = f" {sentences.TAP_BLIND}" if place.bottom is not None else ""
     made = by_hand("tap", f"{sentences.TAP} {how} {turn}{blind}", tool)
-    low = f"{show_note(found.depth.value, order.system)} deep" if found.depth else "through"
+    low = (
+        f"{show_note(found.depth.value, order.system)} from the face" if found.depth else "through"
+    )
     return replace(made, short=f"{found.label} {kind} tap", deep=low)
 
 
