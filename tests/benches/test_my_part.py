@@ -203,6 +203,36 @@ def test_a_name_given_to_a_note_takes_its_readings_along() -> None:
     assert part.inspection.parts[0].measured.feature == "hopper lid"
 
 
+def test_a_name_with_a_comma_keeps_its_readings_too() -> None:
+    """Another name goes to the readings of its own note alone, commas in it or not."""
+    seats = [{"name": "plate", "note": "⌀.250 THRU"}, {"name": "plate, low", "note": "⌀.250 THRU"}]
+    readings = [{"feature": "plate, low", "part": "L07-1", "cells": {"burr": "no"}}]
+    part = benches.my_part(seats=seats, readings=readings)
+    part.set(name="hopper")
+    assert part.state.readings[0].feature == "plate, low"
+    part.go_to("plate, low").set(name="rim, low")
+    assert part.state.readings[0].feature == "rim, low"
+
+
+def test_a_note_taken_out_takes_its_readings_along() -> None:
+    """Readings of a note that is gone are no fault that nobody can mend."""
+    note = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
+    part = benches.my_part(seats=[{"name": "A", "note": note}, {"name": "B", "note": note}])
+    part.measure("L07-1", "A", diameter=".390 in").measure("L07-1", "B", diameter=".390 in")
+    part.take_out()
+    assert [one.feature for one in part.state.readings] == ["B"]
+    assert not part.inspection.faults
+
+
+@pytest.mark.parametrize("cells", [{"diamter": ".390 in"}, {"diameter": "9", "diameter_[in]": "1"}])
+def test_a_reading_of_no_such_name_is_told(cells: dict[str, str]) -> None:
+    """A misspelled reading, or one given twice, is told by its part and spoils no other part."""
+    part = benches.my_part("4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD")
+    part.measure("L07-1", diameter=".390 in").measure("L07-2", **cells)
+    assert len(part.inspection.parts) == 1
+    assert [fault.partition(",")[0] for fault in part.inspection.faults] == ["L07-2"]
+
+
 def test_a_class_job_has_one_card_and_one_list_of_what_is_measured() -> None:
     """Three notes of one part: a card for each seat, a summary, and every seat to measure."""
     part = benches.my_part(

@@ -7,7 +7,7 @@ from pathlib import Path
 from seatwork.errors import SeatworkError
 from seatwork.files import Row, read_table
 from seatwork.inspection.cells import holds_nothing, read_row
-from seatwork.inspection.columns import COLUMNS, MEASURED, UNITS
+from seatwork.inspection.columns import COLUMNS, MEASURED, PART, UNITS
 from seatwork.inspection.measured import QUANTITIES, Measured
 
 MOST_ROWS = 20_000
@@ -75,7 +75,8 @@ def read_typed(parts: Sequence[Mapping[str, str]], *, features: Sequence[str]) -
     Parameters
     ----------
     parts : sequence of dict of str to str
-        A mapping for each part, from headings as in `read_readings` to what was typed.
+        A mapping for each part, from headings as in `read_readings` to what was typed. A heading
+        that is not known, or gives one reading twice, spoils its own part alone.
     features : sequence of str
         Names of the features there are.
 
@@ -85,14 +86,36 @@ def read_typed(parts: Sequence[Mapping[str, str]], *, features: Sequence[str]) -
         The good ones, and one sentence for each fault.
     """
     rows = [
-        Row(file="readings", number=number, cells=dict(cells))
+        _TypedRow(file="readings", number=number, cells=dict(cells))
         for number, cells in enumerate(parts, 1)
     ]
-    return _read("readings", rows, features, [])
+    faults = [(row, _heading_fault(row)) for row in rows]
+    good = [row for row, fault in faults if fault is None]
+    return _read("readings", good, features, [fault for _, fault in faults if fault])
+
+
+class _TypedRow(Row):
+    """Readings typed on a page, where a part is found by its mark."""
+
+    def refuse(self, column: str, fault: str, remedy: str) -> SeatworkError:
+        """Build the error that names part and column."""
+        return SeatworkError(f"{self.text(PART) or 'no mark'}, {column}", fault, remedy)
+
+
+def _heading_fault(row: Row) -> SeatworkError | None:
+    """Return what is wrong with the headings of typed readings; None where they stand."""
+    names = [heading.partition(" [")[0] for heading in row.cells]
+    for heading, name in zip(row.cells, names, strict=True):
+        if heading not in (*COLUMNS, *HEADINGS):
+            fault = "no reading is called so"
+            return row.refuse(heading, fault, f"the readings are {', '.join(COLUMNS)}")
+        if names.count(name) > 1:
+            return row.refuse(heading, "it is given twice", "keep one of them")
+    return None
 
 
 def _read(
-    name: str, rows: list[Row], features: Sequence[str] | None, spoiled: list[SeatworkError]
+    name: str, rows: Sequence[Row], features: Sequence[str] | None, spoiled: list[SeatworkError]
 ) -> Readings:
     filled = [row for row in rows if not holds_nothing(row)]
     read = [(row, *read_row(row, features)) for row in filled]

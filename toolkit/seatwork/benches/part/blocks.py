@@ -45,6 +45,11 @@ def block(
     }
 
 
+def refusal_blocks(trouble: str) -> list[Block]:
+    """Return why something typed was not taken; nothing where it was."""
+    return [block("", [("not taken", trouble)], kind="stop")] if trouble else []
+
+
 def read_blocks(found: SeatFound, system: str) -> list[Block]:
     """Return what was read in a note, or where and why reading stopped."""
     callout = found.callout

@@ -1,6 +1,6 @@
 """The boxes of the page: a line or a menu with its label, which tells what was typed."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from typing import Any
 
 import ipywidgets
@@ -33,6 +33,13 @@ def button(words: str, pressed: Callable[[], object]) -> Any:
     made = ipywidgets.Button(description=words)
     made.on_click(lambda _: pressed())
     return made
+
+
+def tree(widget: Any) -> Iterator[Any]:
+    """Yield all widgets below one, and itself at last."""
+    for child in getattr(widget, "children", ()):
+        yield from tree(child)
+    yield widget
 
 
 def lay(box: Any, text: str) -> None:

@@ -71,25 +71,14 @@ class PartDesk:
         palette: str | None = None,
         projector: bool = False,
     ) -> None:
-        given = {
-            "note": note,
-            "material": material,
-            "machine": machine,
-            "screw": screw,
-            "thickness": thickness,
-            "edge": edge,
-            "engagement": engagement,
-            "slope": slope,
-        }
-        said = {word: text for word, text in given.items() if text is not None and str(text)}
+        elsewhere = (screw, thickness, edge, engagement, slope)
+        given = zip(GIVEN, (note, material, machine, *elsewhere), strict=True)
+        said = {word: text for word, text in given if text is not None and str(text)}
         if said and seats:
             raise SeatworkError(", ".join(said), "notes are given in two ways", "put it into seats")
-        bare = not said and not seats and not readings and not rules
-        self._look = Look(
-            system=system or rules_in_force().word("display.system"),
-            palette=palette or "light",
-            projector=projector,
-        )
+        bare = not (said or seats or readings or rules)
+        system = system or rules_in_force().word("display.system")
+        self._look = Look(system=system, palette=palette or "light", projector=projector)
         self.palette = palette
         self._finder = Finder(shop())
         self._followers: list[Callable[[], None]] = []

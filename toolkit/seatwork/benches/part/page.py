@@ -10,7 +10,7 @@ from seatwork.benches.build.controls import Pick
 from seatwork.benches.build.listed import machine, machines, material, materials
 from seatwork.benches.page.pick_box import PickBox
 from seatwork.benches.part import blocks
-from seatwork.benches.part.boxes import area, button, lay, line, menu
+from seatwork.benches.part.boxes import area, button, lay, line, menu, tree
 from seatwork.benches.part.desk import PartDesk
 from seatwork.benches.part.picture_view import PartPicture
 from seatwork.benches.part.readings_form import ReadingsForm
@@ -53,6 +53,7 @@ class PartPage:
     def __init__(self, part: PartDesk) -> None:
         self.part = part
         self._laying = self._unfolded = False
+        self._carded: tuple[Any, ...] | None = None
         self.picture = PartPicture(part)
         self.rules = RulesForm(part, self.attempt)
         self.readings = ReadingsForm(part, self.attempt)
@@ -75,6 +76,7 @@ class PartPage:
         self.why.show(blocks.why_blocks(plan))
         self.cautions.show(blocks.caution_blocks(plan))
         self.rules.follow()
+        self._forget_card()
         self.readings.follow()
         self.verdicts.show(blocks.verdict_blocks(part.found, part.system))
 
@@ -86,12 +88,13 @@ class PartPage:
             trouble = explain(error, self.part.system)
             self.picture.live.follow({"trouble": trouble, "quiet": True})
             return trouble
+        self.picture.live.follow({"trouble": self.part.trouble, "quiet": True})
         return ""
 
     def close(self) -> None:
         """Let go of the part and of every widget."""
         self.part.detach(self.follow)
-        for widget in _tree(self.box):
+        for widget in tree(self.box):
             widget.close()
 
     def _panel(self) -> ipywidgets.VBox:
@@ -128,8 +131,8 @@ class PartPage:
         self.card_picture = ipywidgets.Image(format="png", layout={"display": "none"})
         card = ipywidgets.HBox(
             [
-                button("Save the card as a PDF", lambda: self.attempt(self._save_card)),
-                button("See the card", lambda: self.attempt(self._see_card)),
+                button("Save the card as a PDF", lambda: self._card(self._save_card)),
+                button("See the card", lambda: self._card(self._see_card)),
             ]
         )
         card_heading = Tables()
@@ -181,8 +184,9 @@ class PartPage:
 
     def _set(self, word: str) -> Callable[[str], None]:
         def heard(text: str) -> None:
-            if not self._laying and getattr(self.part.state.seat, word) != text.strip():
-                self.attempt(lambda: self.part.set(**{word: text}))
+            if not self._laying:
+                same = getattr(self.part.state.seat, word) == text.strip()
+                self.attempt(lambda: None if same else self.part.set(**{word: text}))
 
         return heard
 
@@ -205,6 +209,28 @@ class PartPage:
     def _other_system(self) -> None:
         self.part.use("metric" if self.part.system == "inch" else "inch")
 
+    def _card(self, deed: Callable[[], None]) -> None:
+        """Save or show the card; why it cannot be is told beside the button."""
+        trouble = self.attempt(deed)
+        if trouble:
+            self._hide_card(blocks.refusal_blocks(trouble))
+        self._carded = self._on_card()
+
+    def _on_card(self) -> tuple[Any, ...]:
+        state = self.part.state
+        return state.seats, state.rules
+
+    def _hide_card(self, said: list[blocks.Block]) -> None:
+        self.card_picture.layout.display = "none"
+        self.card_said.show(said)
+
+    def _forget_card(self) -> None:
+        """Take away a card, or a word of it, that is not of the part as it is now."""
+        if self._carded is not None and self._carded != self._on_card():
+            self._carded = None
+            words = "the part has changed since; see it or save it again"
+            self._hide_card([blocks.block("", [("the card", words)])])
+
     def _save_card(self) -> None:
         path = self.part.save_card()
         self.card_said.show([blocks.block("", [("card written", str(path))])])
@@ -221,10 +247,3 @@ class PartPage:
 
 def _pick(name: str, listed: Any, known: Any) -> Pick:
     return Pick(name=name, label=name.capitalize(), listed=listed, known=known)
-
-
-def _tree(widget: Any) -> Any:
-    """Yield a widget and all below it."""
-    for child in getattr(widget, "children", ()):
-        yield from _tree(child)
-    yield widget

@@ -1,5 +1,6 @@
 """What a person has said of their part: notes, changed rules, readings; as typed, nothing more."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, fields, replace
 from typing import Any, Self
@@ -10,6 +11,9 @@ FORMAT = 1
 MOST_SEATS, MOST_READINGS = 30, 500
 LONGEST, LONGEST_NAME = 2_000, 60
 """Most characters of a note, and of anything else that is typed."""
+
+SPACES = re.compile(r"[\t\u00a0\u2000-\u200a\u202f\u205f\u3000]")
+"""Spaces as a print's file holds them, which come along when a note is copied from it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -104,9 +108,12 @@ class PartState:
         SeatworkError
             If a text is too long or holds signs that cannot be seen.
         """
-        before = self.seat.name
+        before, names = self.seat.name, [one.name for one in self.seats]
         seat = replace(self.seat, **{name: _text(name, text) for name, text in given.items()})
-        readings = tuple(_renamed(one, before, seat.name) for one in self.readings)
+        readings = tuple(
+            _renamed(one, before, seat.name) if _owner(one.feature, names) == before else one
+            for one in self.readings
+        )
         return replace(
             self,
             readings=readings,
@@ -130,15 +137,17 @@ class PartState:
         return replace(self, seats=(*self.seats, seat), at=len(self.seats))
 
     def without(self) -> Self:
-        """Return the state without the seat being looked at; the last one stays."""
+        """Return the state without the present seat and its readings; the last one stays."""
         if len(self.seats) == 1:
             raise SeatworkError(self.seat.name, "it is the only note", "change it instead")
         left = (*self.seats[: self.at], *self.seats[self.at + 1 :])
-        return replace(self, seats=left, at=min(self.at, len(left) - 1))
+        names = [seat.name for seat in self.seats]
+        kept = (one for one in self.readings if _owner(one.feature, names) != self.seat.name)
+        return replace(self, seats=left, at=min(self.at, len(left) - 1), readings=tuple(kept))
 
     def with_reading(self, feature: str, part: str, cells: Mapping[str, str]) -> Self:
         """Return the state with the readings of one part at one seat; none takes them out."""
-        mark = _text("part", part)
+        mark = mark_of(part)
         clean = {name: _text(name, text) for name, text in cells.items()}
         typed = Typed(feature=feature, part=mark, cells={n: t for n, t in clean.items() if t})
         others = [one for one in self.readings if (one.feature, one.part) != (feature, mark)]
@@ -220,16 +229,29 @@ def typed_of(data: object) -> Typed:
     return Typed(feature=feature, part=part, cells=cells)
 
 
+def mark_of(text: object) -> str:
+    """Return a part's mark, its ends trimmed; refuse none."""
+    mark = _text("part", text)
+    if not mark:
+        raise SeatworkError("nothing", "each part wants a mark of its own", "write one, as L07-1")
+    return mark
+
+
 def texts(data: object, what: str) -> dict[str, str]:
     """Return a mapping of texts, each checked."""
     held = _mapping(data, what)
     return {_text(what, name): _text(what, text) for name, text in held.items()}
 
 
+def _owner(feature: str, names: Sequence[str]) -> str:
+    """Return the note whose seat is called so: its name alone, or with the kind of the seat."""
+    owners = (name for name in names if feature == name or feature.startswith(f"{name}, "))
+    return max(owners, key=len, default="")
+
+
 def _renamed(typed: Typed, before: str, after: str) -> Typed:
     """Return readings under the name their note has now; a note may have several seats."""
-    name, comma, kind = typed.feature.partition(",")
-    return replace(typed, feature=f"{after}{comma}{kind}") if name == before else typed
+    return replace(typed, feature=after + typed.feature.removeprefix(before))
 
 
 def _mapping(data: object, what: str) -> Mapping[str, Any]:
@@ -249,7 +271,7 @@ def _text(name: str, given: object) -> str:
     longest, breaks = (LONGEST, "\n") if name == "note" else (LONGEST_NAME, "")
     if not isinstance(given, str):
         raise _wrong(name, "a text is wanted")
-    text = given.strip()
+    text = SPACES.sub(" ", given.replace("\r\n", "\n")).strip()
     if len(text) > longest:
         fault = f"{name} takes {longest} characters at most, and here are {len(text)}"
         raise SeatworkError(f"{text[:20]}...", fault, "leave some out")
