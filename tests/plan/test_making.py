@@ -81,6 +81,13 @@ def test_a_tap_is_stopped_from_the_face_not_from_the_counterbore_floor() -> None
     assert tap.deep == ".620 from the face"
 
 
+@pytest.mark.parametrize(("hole", "stops"), [(".350", True), (".397", False)])
+def test_a_hole_smaller_than_its_screw_is_stopped(hole, stops) -> None:
+    """A 3/8 in screw, .375 in over its thread, does not go through .350."""
+    (seat,) = made(f"⌀{hole} THRU, CBORE ⌀.625 ↧.38", screw="3/8-16 SHCS").seats
+    assert ("screw in the hole" in {check.name for check in seat.checks}) is stops
+
+
 def test_a_blind_hole_has_no_far_side() -> None:
     """Nothing is deburred on a side the drill does not reach."""
     (seat,) = made("M8X1.25 ↧16").seats

@@ -16,7 +16,7 @@ from seatwork.plan.plans import SeatPlan
 from seatwork.plan.readings import bore_readings, face_readings
 from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import stated
-from seatwork.plan.room import check_pilot, check_room, check_seated
+from seatwork.plan.room import check_passes, check_pilot, check_room, check_seated
 from seatwork.plan.stops import depth_stop, flat_stops
 from seatwork.plan.under_head import check_corner, check_fillet, fillet_sizes
 from seatwork.seats import Counterbore, Spotface
@@ -48,6 +48,7 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
         stops=flat_stops(sized.seat, sized.sizes[1], order=order, best=best),
         readings=bore_readings(sized, system=order.system, rules=order.shop.rules),
         checks=(
+            *(() if place.thread else check_passes(hole.value, screw, order)),
             *_for_screw(sized.seat, screw, order),
             *(check_fillet(screw, hole, order, broken=place.floor_break) if screw else ()),
             *check_corner(note, sized.sizes[0], hole, screw, order),
@@ -104,6 +105,7 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
         stops=depth_stop(note, order=order, best=best) or clean_up_stops(note, seat, order, best),
         readings=face_readings(across, system=order.system, rules=order.shop.rules),
         checks=(
+            *(() if place.thread else check_passes(hole.value, place.screw, order)),
             *check_seated(seat, place.screw, order),
             *check_flat(seat.diameter, None, hole.value, order),
             *check_flange(note, order),

@@ -31,6 +31,21 @@ def check_room(seat: Counterbore, screw: Screw, order: Order) -> tuple[Check, ..
     return (_check_head(seat, screw, order.show), *_check_below(seat, screw, order.show))
 
 
+def check_passes(hole: float, screw: Screw | None, order: Order) -> tuple[Check, ...]:
+    """Look at whether the screw goes through a plain hole [mm] at all."""
+    if screw is None or hole >= screw.thread.diameter - ROUNDING:
+        return ()
+    sizes = f"{order.show_length(hole)}, {order.show_length(screw.thread.diameter)}"
+    return (
+        Check(
+            name="screw in the hole",
+            verdict="stop",
+            sentence=f"The hole is smaller than the screw: {sizes}.",
+            question="A larger hole, another screw, or is the hole to be tapped?",
+        ),
+    )
+
+
 def check_seated(seat: Spotface, screw: Screw | None, order: Order) -> tuple[Check, ...]:
     """Look at whether the whole head comes to lie on the spotface, corners and all."""
     across = (screw.across_corners or screw.head_diameter) if screw else None
