@@ -233,6 +233,29 @@ def test_a_reading_of_no_such_name_is_told(cells: dict[str, str]) -> None:
     assert [fault.partition(",")[0] for fault in part.inspection.faults] == ["L07-2"]
 
 
+@pytest.mark.parametrize(
+    ("word", "text", "box"),
+    [
+        ("thickness", "three", "thickness at the hole"),
+        ("edge", "5", "hole to the nearest edge"),
+        ("engagement", "-3 mm", "thread to engage"),
+        ("slope", "steep", "slope of a raw pad"),
+    ],
+)
+def test_a_size_that_cannot_be_read_names_its_box(word: str, text: str, box: str) -> None:
+    """There is no plan, and the sentence says in which box what stands."""
+    part = benches.my_part("⌀.250 THRU", **{word: text})
+    assert part.seat.plan is None
+    assert str(part.seat.trouble).startswith(f"{box}, {text}")
+
+
+def test_a_reading_that_cannot_be_read_is_told_by_the_part() -> None:
+    """The page has no rows to count: the part's mark and the reading say where it is."""
+    part = benches.my_part("4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD")
+    part.measure("L07-2", diameter="quite")
+    assert [fault[:16] for fault in part.inspection.faults] == ["L07-2, diameter:"]
+
+
 def test_a_class_job_has_one_card_and_one_list_of_what_is_measured() -> None:
     """Three notes of one part: a card for each seat, a summary, and every seat to measure."""
     part = benches.my_part(

@@ -28,10 +28,13 @@ class Row:
     number: int
     cells: dict[str, str]
 
+    def place(self, column: str) -> str:
+        """Name file, row and column."""
+        return f"{self.file}, row {self.number}, column {column}"
+
     def refuse(self, column: str, fault: str, remedy: str) -> SeatworkError:
-        """Build the error that names file, row and column."""
-        place = f"{self.file}, row {self.number}, column {column}"
-        return SeatworkError(place, fault, remedy)
+        """Build the error that names the place."""
+        return SeatworkError(self.place(column), fault, remedy)
 
     def text(self, column: str) -> str:
         """Text of a cell; blank where nothing is written."""
@@ -64,9 +67,10 @@ class Row:
         except SeatworkError as error:
             shown = text.replace("{", "{{").replace("}", "}}") if error.sizes else text
             fault = f"{shown} cannot be read: {error.fault}"
-            place = f"{self.file}, row {self.number}, column {column}"
             remedy, options = error.remedy, error.options
-            raise SeatworkError(place, fault, remedy, options=options, **error.sizes) from error
+            raise SeatworkError(
+                self.place(column), fault, remedy, options=options, **error.sizes
+            ) from error
 
 
 def build_each(

@@ -97,9 +97,9 @@ def read_typed(parts: Sequence[Mapping[str, str]], *, features: Sequence[str]) -
 class _TypedRow(Row):
     """Readings typed on a page, where a part is found by its mark."""
 
-    def refuse(self, column: str, fault: str, remedy: str) -> SeatworkError:
-        """Build the error that names part and column."""
-        return SeatworkError(f"{self.text(PART) or 'no mark'}, {column}", fault, remedy)
+    def place(self, column: str) -> str:
+        """Name part and column."""
+        return f"{self.text(PART) or 'no mark'}, {column}"
 
 
 def _heading_fault(row: Row) -> SeatworkError | None:

@@ -1,6 +1,6 @@
 """What comes of a part: each note read and planned, each reading judged."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from seatwork import inspection, notes, units
@@ -12,7 +12,13 @@ from seatwork.notes import Callout
 from seatwork.plan import Plan, make_plan
 from seatwork.shop.shop import Shop
 
-LENGTHS = ("thickness", "edge", "engagement")
+LENGTHS = {
+    "thickness": "thickness at the hole",
+    "edge": "hole to the nearest edge",
+    "engagement": "thread to engage",
+}
+SLOPE = "slope of a raw pad"
+"""What is typed beside the note, in the words of its box."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,12 +120,28 @@ def _planned(seat: Seat, shop: Shop) -> SeatFound:
             material=seat.material,
             machine=seat.machine,
             shop=shop,
-            slope=units.angle(seat.slope) if seat.slope else None,
-            **{name: units.length(text) for name in LENGTHS if (text := getattr(seat, name))},
+            slope=_read(units.angle, SLOPE, seat.slope) if seat.slope else None,
+            **{
+                name: _read(units.length, about, text)
+                for name, about in LENGTHS.items()
+                if (text := getattr(seat, name))
+            },
         )
     except SeatworkError as error:
         return SeatFound(seat=seat, callout=callout, trouble=error)
     return SeatFound(seat=seat, callout=callout, plan=plan)
+
+
+def _read(reader: Callable[[str], float], about: str, text: str) -> float:
+    """Read what is typed in a box; what cannot be is refused by the box's name."""
+    try:
+        return reader(text)
+    except SeatworkError as error:
+        value = f"{about}, {error.value}"
+        options = error.options
+        raise SeatworkError(
+            value, error.fault, error.remedy, options=options, **error.sizes
+        ) from error
 
 
 def _judged(readings: Sequence[Typed], plans: Mapping[str, Plan], shop: Shop) -> Inspection:
