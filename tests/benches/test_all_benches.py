@@ -142,6 +142,10 @@ OWN = {
 """By bench screws as people write them, none of them in the shop's list."""
 
 
+THROUGH = {("angles", "m8 SOCKET flat"), ("depth", "3/4-10 flat head")}
+"""Heads that fall through what 1.5 mm sheet leaves of the seat the bench opens with."""
+
+
 def pick_of(bench: Bench[Any]) -> str:
     """Name the control that takes a screw."""
     return next(c.name for c in bench.controls if isinstance(c, Pick) and "screw" in c.others)
@@ -160,6 +164,9 @@ def test_a_bench_takes_any_screw_and_its_plate(name: str, screw: str) -> None:
         if name == "counterbore":
             with pytest.raises(SeatworkError, match="thickness of the part"):
                 bench.set(thickness="0.5 mm")
+        elif (name, screw) in THROUGH:
+            with pytest.raises(SeatworkError, match="drops through"):
+                bench.set(thickness="1.5 mm")
         else:
             assert bench.set(thickness="1.5 mm").values["thickness"] == 1.5
 
