@@ -256,6 +256,17 @@ def test_a_reading_that_cannot_be_read_is_told_by_the_part() -> None:
     assert [fault[:16] for fault in part.inspection.faults] == ["L07-2, diameter:"]
 
 
+def test_readings_wait_while_their_note_has_no_plan() -> None:
+    """A note that cannot be read says that its readings wait; mended, they are judged again."""
+    note = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
+    part = benches.my_part(note).measure("L07-2", diameter=".390 in")
+    part.set(note="WHATNOT")
+    assert "the readings wait" in part.inspection.faults[0]
+    part.set(note=note)
+    assert len(part.inspection.parts) == 1
+    assert not part.inspection.faults
+
+
 def test_a_class_job_has_one_card_and_one_list_of_what_is_measured() -> None:
     """Three notes of one part: a card for each seat, a summary, and every seat to measure."""
     part = benches.my_part(

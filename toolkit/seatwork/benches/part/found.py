@@ -1,10 +1,10 @@
 """What comes of a part: each note read and planned, each reading judged."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 from seatwork import inspection, notes, units
-from seatwork.benches.part.state import PartState, Seat, Typed
+from seatwork.benches.part.state import PartState, Seat, owner_of
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection
 from seatwork.inspection.cuts import Cut, cuts_of
@@ -105,7 +105,7 @@ class Finder:
         seats = tuple(self._found[seat, ruled] for seat in state.seats)
         plans = {one.seat.name: one.plan for one in seats if one.plan is not None}
         cuts = cuts_of(plans)
-        return PartFound(seats=seats, cuts=cuts, inspection=_judged(state.readings, plans, shop))
+        return PartFound(seats=seats, cuts=cuts, inspection=_judged(state, plans, shop))
 
 
 def _planned(seat: Seat, shop: Shop) -> SeatFound:
@@ -144,8 +144,17 @@ def _read(reader: Callable[[str], float], about: str, text: str) -> float:
         ) from error
 
 
-def _judged(readings: Sequence[Typed], plans: Mapping[str, Plan], shop: Shop) -> Inspection:
+def _judged(state: PartState, plans: Mapping[str, Plan], shop: Shop) -> Inspection:
+    """Judge what was measured; readings of a note without a plan wait for it, and it is said."""
+    names = [seat.name for seat in state.seats]
+    owned = [(one, owner_of(one.feature, names)) for one in state.readings]
+    waiting = [one for one, name in owned if name in names and name not in plans]
+    readings = [one for one in state.readings if one not in waiting]
+    held = [
+        f"{one.part}, {one.feature}: its note has no plan now; the readings wait for one."
+        for one in waiting
+    ]
     rows = [{"part": one.part, "feature": one.feature, **one.cells} for one in readings]
     measured = inspection.read_typed(rows, features=tuple(cuts_of(plans)))
     found = inspection.inspect(measured.measured, plans, shop=shop)
-    return replace(found, faults=(*measured.faults, *found.faults))
+    return replace(found, faults=(*held, *measured.faults, *found.faults))

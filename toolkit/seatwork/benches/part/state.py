@@ -111,7 +111,7 @@ class PartState:
         before, names = self.seat.name, [one.name for one in self.seats]
         seat = replace(self.seat, **{name: _text(name, text) for name, text in given.items()})
         readings = tuple(
-            _renamed(one, before, seat.name) if _owner(one.feature, names) == before else one
+            _renamed(one, before, seat.name) if owner_of(one.feature, names) == before else one
             for one in self.readings
         )
         return replace(
@@ -142,7 +142,7 @@ class PartState:
             raise SeatworkError(self.seat.name, "it is the only note", "change it instead")
         left = (*self.seats[: self.at], *self.seats[self.at + 1 :])
         names = [seat.name for seat in self.seats]
-        kept = (one for one in self.readings if _owner(one.feature, names) != self.seat.name)
+        kept = (one for one in self.readings if owner_of(one.feature, names) != self.seat.name)
         return replace(self, seats=left, at=min(self.at, len(left) - 1), readings=tuple(kept))
 
     def with_reading(self, feature: str, part: str, cells: Mapping[str, str]) -> Self:
@@ -243,7 +243,7 @@ def texts(data: object, what: str) -> dict[str, str]:
     return {_text(what, name): _text(what, text) for name, text in held.items()}
 
 
-def _owner(feature: str, names: Sequence[str]) -> str:
+def owner_of(feature: str, names: Sequence[str]) -> str:
     """Return the note whose seat is called so: its name alone, or with the kind of the seat."""
     owners = (name for name in names if feature == name or feature.startswith(f"{name}, "))
     return max(owners, key=len, default="")
