@@ -24,6 +24,35 @@ def steps(seat):
     return [step.name for step in seat.operations]
 
 
+def verdicts(planned):
+    """Map what was looked at to its verdict, over all seats."""
+    return {check.name: check.verdict for seat in planned.seats for check in seat.checks}
+
+
+def test_a_socket_head_above_its_counterbore_is_asked_about() -> None:
+    """A 3/8 head is .375 high (ASME B18.3): .35 deep leaves it .025 proud, never without asking."""
+    shallow = made("⌀.406 THRU, CBORE ⌀5/8 X .35 DP", screw="3/8-16 SHCS")
+    assert verdicts(shallow)["head below the face"] == "stop"
+    deep = made("⌀.406 THRU, CBORE ⌀5/8 X .38 DP", screw="3/8-16 SHCS")
+    assert verdicts(deep)["head below the face"] == "holds"
+
+
+def test_a_hole_as_large_as_its_screw_has_no_clearance() -> None:
+    """A 3/8 hole for a 3/8 screw is looked at (common practice, no source); 13/32 is not."""
+    tight = made("⌀3/8 THRU, CBORE ⌀5/8 X .38 DP", screw="3/8-16 SHCS")
+    assert verdicts(tight)["screw in the hole"] == "look"
+    free = made("⌀13/32 THRU, CBORE ⌀5/8 X .38 DP", screw="3/8-16 SHCS")
+    assert "screw in the hole" not in verdicts(free)
+
+
+def test_plating_that_may_use_up_the_limits_is_settled_first() -> None:
+    """Reamed to .0005 in, a hole is scrap by .0003 of plating a side; a loose seat is looked at."""
+    reamed = made("REAM ⌀.3750 +.0005/-.0000 THRU AFTER PLATING, CSK 82° X ⌀.42")
+    assert verdicts(reamed)["sizes after plating"] == "stop"
+    plain = made("⌀.406 THRU, CSK 82° X ⌀.75 AFTER PLATING")
+    assert verdicts(plain)["sizes after plating"] == "look"
+
+
 def test_a_face_is_cut_before_the_hole_with_an_unpiloted_tool() -> None:
     """A spotface that only an end mill of the list cuts comes before its hole."""
     (seat,) = made("⌀1/4 THRU, ⌀1/2 S.F.").seats

@@ -13,6 +13,7 @@ from seatwork.units import show_number
 
 REFERRED = re.compile(r"\(?\s*(?:SEE|PER|REFER\s+TO)\s+(.+?)\s*\)?$", re.IGNORECASE)
 UNMEASURED = ("heat treatment", "finish")
+NARROW = 0.0508  # mm; .002 in, twice what a thin plating takes off (common practice, no source)
 
 
 def with_beside(callout: notes.Callout, seats: Sequence[SeatPlan]) -> tuple[SeatPlan, ...]:
@@ -49,7 +50,20 @@ def _finish(hold: str, seat: SeatPlan) -> Iterator[Check]:
             sentence = f"{lost} The sizes here are those to cut: gage before it, try the screw "
             sentence += "after it."
             question = ""
-    yield Check(name=f"sizes {hold}", verdict="look", sentence=sentence, question=question)
+    asked = when == "after" and _narrow(seat)
+    verdict = "stop" if asked else "look"
+    yield Check(name=f"sizes {hold}", verdict=verdict, sentence=sentence, question=question)
+
+
+def _narrow(seat: SeatPlan) -> bool:
+    """Tell whether limits of the hole or the seat are so near that a finish may use them up."""
+    return any(
+        size.least is not None
+        and size.greatest is not None
+        and size.kind == "length"
+        and size.greatest - size.least <= NARROW
+        for size in seat.sizes
+    )
 
 
 def _last_cut(seat: SeatPlan) -> str:

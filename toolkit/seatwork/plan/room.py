@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from seatwork import hardware
+from seatwork.errors import SeatworkError
 from seatwork.hardware import Screw
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check
@@ -12,6 +13,7 @@ from seatwork.seats import Counterbore, Spotface
 from seatwork.seats.pilots import Pilot, SolidTool, pilot_for
 from seatwork.shop.choosing.fitting import LOOSEST_PILOT
 
+BELOW = "head below the face"
 ROUNDING = 1e-6  # mm; a list in millimeters and a note in inches may differ by the note's rounding
 SOLID = ("counterbore", "spotface cutter")
 
@@ -32,18 +34,33 @@ def check_room(seat: Counterbore, screw: Screw, order: Order) -> tuple[Check, ..
 
 
 def check_passes(hole: float, screw: Screw | None, order: Order) -> tuple[Check, ...]:
-    """Look at whether the screw goes through a plain hole [mm] at all."""
-    if screw is None or hole >= screw.thread.diameter - ROUNDING:
+    """Look at whether the screw goes through a plain hole [mm], and with what room."""
+    if screw is None:
         return ()
-    sizes = f"{order.show_length(hole)}, {order.show_length(screw.thread.diameter)}"
-    return (
-        Check(
-            name="screw in the hole",
-            verdict="stop",
-            sentence=f"The hole is smaller than the screw: {sizes}.",
-            question="A larger hole, another screw, or is the hole to be tapped?",
-        ),
-    )
+    major = screw.thread.diameter
+    if hole < major - ROUNDING:
+        sizes = f"{order.show_length(hole)}, {order.show_length(major)}"
+        return (
+            Check(
+                name="screw in the hole",
+                verdict="stop",
+                sentence=f"The hole is smaller than the screw: {sizes}.",
+                question="A larger hole, another screw, or is the hole to be tapped?",
+            ),
+        )
+    return () if hole > major + ROUNDING else (_no_room(screw, order),)
+
+
+def _no_room(screw: Screw, order: Order) -> Check:
+    """Say that a hole as large as its screw leaves no clearance, and what a list would give."""
+    sentence = f"The hole is as large as the screw, {order.show_length(screw.thread.diameter)}: "
+    sentence += "no clearance. Is a fitted screw meant?"
+    try:
+        usual = hardware.clearance_hole(screw.thread)
+        sentence += f" {usual.standard} gives {order.show_length(usual.diameter)}."
+    except SeatworkError:
+        pass  # the list has no such size: the question stands
+    return Check(name="screw in the hole", verdict="look", sentence=sentence)
 
 
 def check_seated(seat: Spotface, screw: Screw | None, order: Order) -> tuple[Check, ...]:
@@ -145,10 +162,13 @@ def _check_below(seat: Counterbore, screw: Screw, show: Show) -> Iterator[Check]
     if height is None:
         return
     below = seat.depth - height
-    sentence = (
-        f"The greatest head lies {show(Length(below))} below the face."
-        if below >= 0
-        else f"The greatest head stands {show(Length(-below))} proud: is that wanted?"
-    )
-    verdict = "holds" if below >= 0 else "look"
-    yield Check(name="head below the face", verdict=verdict, sentence=sentence)
+    if below >= 0:
+        sentence = f"The greatest head lies {show(Length(below))} below the face."
+        yield Check(name=BELOW, verdict="holds", sentence=sentence)
+        return
+    sentence = f"The greatest head stands {show(Length(-below))} proud"
+    if screw.across_corners is not None:  # a shallow counterbore may only seat a hexagon head
+        yield Check(name=BELOW, verdict="look", sentence=f"{sentence}: is that wanted?")
+        return
+    asks = "Is that wanted, or which depth?"
+    yield Check(name=BELOW, verdict="stop", sentence=f"{sentence}.", question=asks)
