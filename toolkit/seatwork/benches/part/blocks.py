@@ -80,7 +80,7 @@ def set_blocks(plan: Plan | None) -> list[Block]:
         rows = list(found)
         heads = [name for name, _ in rows[0].cells]
         lines = [(row.label, *(words for _, words in row.cells)) for row in rows]
-        unit = UNITS[plan.callout.system]
+        unit = {"inch": "inches", "metric": "millimeters"}[plan.callout.system]
         heading = f"{NOT_YET if asked else HEADINGS['set']}, in {unit}: {place}"
         blocks.append(block(heading, lines, heads=["step", *heads]))
     return [*blocks, *_of_kinds(plan, BESIDE)]
@@ -130,7 +130,7 @@ def boxed_columns(cut: Cut) -> Iterator[tuple[str, str, tuple[str, ...]]]:
     for column in columns_of(cut.seat):
         key = column.name.removesuffix(WITH).replace(" ", "_")
         if column.name.endswith(WITH):
-            yield column.name, "with", QUANTITIES[key].instruments
+            yield column.name, column.name, QUANTITIES[key].instruments
         elif column.kind == "answer":
             yield column.name, column.name, ("yes", "no")
         elif column.kind == "place":
