@@ -42,7 +42,9 @@ class Hanging(Gathering):
         draft = self.current or (self.drafts[-1] if self.drafts else None)
         if draft is None:
             raise self.fault(
-                phrase, "nothing stands before FOR", "write CSK, C'BORE or DRILL first"
+                phrase,
+                "no seat stands before the screw",
+                "write C'BORE FOR, CSK FOR or DRILL FOR before it",
             )
         question = head_question(phrase.text, draft.kind)
         if question:
