@@ -37,6 +37,13 @@ def test_a_socket_head_above_its_counterbore_is_asked_about() -> None:
     assert verdicts(deep)["head below the face"] == "holds"
 
 
+def test_a_center_hole_speaks_of_no_head_and_has_its_end_faced_first() -> None:
+    """No head lies in a center hole; the second end is faced before it (common practice)."""
+    planned = made("CENTER DRILL #4 BOTH ENDS", machine="lathe")
+    assert "head high" not in str(planned)
+    assert "Face the second end to length" in str(planned)
+
+
 def test_a_hole_as_large_as_its_screw_has_no_clearance() -> None:
     """A 3/8 hole for a 3/8 screw is looked at (common practice, no source); 13/32 is not."""
     tight = made("⌀3/8 THRU, CBORE ⌀5/8 X .38 DP", screw="3/8-16 SHCS")

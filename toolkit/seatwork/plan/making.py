@@ -202,7 +202,7 @@ def _counterdrills(
     made = [_counterdrill(note, group, order) for _ in ends]
     if len(ends) == 1:
         return made
-    turn = by_hand("turn the part over", sentences.TURN["lathe"])
+    turn = by_hand("turn the part over", f"{sentences.TURN['lathe']} {sentences.FACE_END}")
     second = replace(
         made[1],
         title=f"{made[1].title}, far end",

@@ -46,6 +46,7 @@ TURN = {
     "lathe": "End for end in the chuck, spindle stopped, edges broken.",
     "hand drill": "Edges broken; the finished seat lies free of the bench.",
 }
+FACE_END = "Face the second end to length before its center hole: it is deep from that face."
 FIND = {
     "mill": "Indicate the hole with a dial in the spindle, turned by hand, or pick up the edges "
     "again. Touch off anew: the first side's stop does not hold here.",

@@ -25,6 +25,8 @@ def wear_of(seat: SeatPlan) -> tuple[str, ...]:
     """
     by_shape = {Countersink: CONE, Counterbore: FLAT, Spotface: FACE}
     moved = by_shape.get(type(seat.shape), DRILL if seat.kind == "hole" else "")
+    if seat.kind == "center":
+        moved = ""  # no head lies in it; its mouth is gaged after each
     angle = seat.size("included angle")
     checked = angle is not None and angle.least is not None
     return tuple(one for one in (moved, ANGLE if checked else "") if one)
