@@ -53,7 +53,7 @@ BENCHES = {
     "speeds": Walk(opens_with="step by step", typed="9 in"),
     "flush": Walk(opens_with="No seat does it for all", typed="9 in"),
     "edges": Walk(opens_with="read in two ways"),
-    "counterbore": Walk(opens_with="How will you tighten it?", typed="2 in"),
+    "counterbore": Walk(opens_with="How will you tighten it?", typed="9 in"),
     "spotface": Walk(opens_with="What happens to it", press=("Tighten it",)),
     "gaging": Walk(
         opens_with="Will you pass this seat?",
