@@ -9,8 +9,9 @@ from matplotlib.lines import Line2D
 from matplotlib.patches import Circle, Rectangle
 from seatwork.cards import Pages, coupons, job_card, profile
 from seatwork.cards.section import Face, Shown
-from seatwork.cards.to_scale import SCALES, Place, pick_scale
+from seatwork.cards.to_scale import Place, pick_scale
 from seatwork.drawings.strokes.profiles import countersink_wall
+from seatwork.drawings.strokes.scales import SCALES
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan
 from seatwork.seats import Countersink

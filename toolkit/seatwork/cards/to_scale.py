@@ -14,23 +14,17 @@ from seatwork.cards.section import Face, Shown
 from seatwork.drawings.strokes import profiles
 from seatwork.drawings.strokes.linework import Linework, joined, linework_patches
 from seatwork.drawings.strokes.metal import BELOW_BREAK, Window, draw_metal
+from seatwork.drawings.strokes.scales import BARS, SCALES
 from seatwork.drawings.strokes.style import CENTER_DASHES, PALETTES, POINTS, Sizes, Style
 from seatwork.errors import SeatworkError
 from seatwork.quantities import INCH
 from seatwork.units import show_angle, show_length, show_number
-
-SCALES = (20.0, 10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1)
-"""Scales of ISO 5455, and 20:1; largest first."""
 
 MM = UNITS / INCH
 PRINT = Style(
     colors=PALETTES["print"],
     sizes=Sizes(text=SIZE, large=16.0, edge=2.6, thin=1.1, contact=3.0, arrow=11.0, hatch=11.0),
 )
-BARS = {
-    "metric": (0.5, 1, 2, 5, 10, 20, 50),
-    "inch": tuple(INCH * part for part in (0.025, 0.05, 0.1, 0.25, 0.5, 1.0, 2.0)),
-}
 SIDE = 132.0
 ABOVE, BELOW = 68.0, 66.0
 PLATE = 34.0

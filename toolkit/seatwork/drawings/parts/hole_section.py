@@ -20,23 +20,16 @@ from seatwork.drawings.strokes.hole_walls import (
 )
 from seatwork.drawings.strokes.linework import Linework, Points, joined, linework_patches
 from seatwork.drawings.strokes.metal import Window, hatching
+from seatwork.drawings.strokes.scales import BARS, SCALES
 from seatwork.drawings.strokes.style import CENTER_DASHES, FONT, POINTS, Style, page, style
 from seatwork.drawings.strokes.symbols import SignedLine
-from seatwork.quantities import INCH
 from seatwork.units import show_length
-
-SCALES = (20.0, 10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1)
-"""Scales of ISO 5455, and 20:1; largest first."""
 
 MM = 3.5
 """Page units per mm at 1:1."""
 
-BARS = {
-    "metric": (0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0),
-    "inch": tuple(INCH * part for part in (0.025, 0.05, 0.1, 0.25, 0.5, 1.0, 2.0)),
-}
 LONGEST = 180.0
-"""Lengths of the scale bar [mm], and the most it may take of the page."""
+"""The most the scale bar may take of the page."""
 
 AXIS, WIDE, HIGH, MIDDLE = 520.0, 640.0, 370.0, 345.0
 """Axis of the hole, room for the widest seat, for the plate, and the middle of the plate."""
