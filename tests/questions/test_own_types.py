@@ -12,6 +12,15 @@ from seatwork.questions.checking.template import DRAWING, own_type
 from seatwork.questions.registry import load
 
 TEMPLATE = own_type("my-question", "E1")
+EARLIER = (
+    TEMPLATE[: TEMPLATE.index("    def working(self)")]
+    + """\
+    def worked(self) -> str:
+        sizes = f"{self.stated('hole_diameter')} + 2 × {self.stated('leg')}"
+        return f"{sizes} = {self.show(self.value())}."
+"""
+)
+"""As types were written before steps were asked for."""
 
 
 def written(folder: Path, text: str, name: str = "mine.py") -> Path:
@@ -29,7 +38,10 @@ def test_the_template_keeps_the_contract(tmp_path: Path) -> None:
 
 def test_a_file_written_before_still_loads(tmp_path: Path) -> None:
     """What earlier files import is where it was, for one version, and says where it is now."""
-    new = "from seatwork.questions import LENGTH, Mistake, NumberQuestion, Tolerance, pick, slip\n"
+    new = (
+        "from seatwork.questions import LENGTH, Mistake, NumberQuestion, Tolerance, "
+        "WorkedStep, pick, slip\n"
+    )
     old = (
         "from seatwork.questions.draws import pick\n"
         "from seatwork.questions.measures import LENGTH\n"
@@ -40,7 +52,7 @@ def test_a_file_written_before_still_loads(tmp_path: Path) -> None:
     for name in ("draws", "measures", "question", "slips"):
         sys.modules.pop(f"seatwork.questions.{name}", None)
     with pytest.warns(DeprecationWarning, match="import from seatwork.questions"):
-        kind = load(written(tmp_path, TEMPLATE.replace(new, old)))
+        kind = load(written(tmp_path, EARLIER.replace(new, old)))
     assert lacks(kind) == ()
 
 
@@ -58,8 +70,9 @@ FAULTS = [
     ("self.hole_diameter + self.leg)", "self.hole_diameter + 2.05 * self.leg)", "numbers"),
     ("Say why just this much is accepted.", "", "the tolerance has no reason"),
     ('Tolerance("0.002"', 'Tolerance("0"', "not above zero"),
-    ('return f"{sizes', 'return "" and f"{sizes', "worked answer is empty"),
-    ("= {self.show(self.value())}", "", "does not come to the answer"),
+    ("yield WorkedStep(", "yield from () and (", "worked answer is empty"),
+    ("self.value(), LENGTH)", "2 * self.value(), LENGTH)", "do not come to the answer"),
+    ("working(self)", "working_it_out(self)", "worked answer is empty"),
     ('Tolerance("0.002", "0.05"', 'Tolerance("0.0001", "0.001"', "half of the last place"),
     ("(6.6, 9.0, 11.0)", "(6.6,)", "fewer than 5 of 40 questions differ"),
     ('("E1",)', '("E1", "E9")', "the course outline has no code E9"),
@@ -80,8 +93,8 @@ FAULTS = [
 
 def test_sizes_written_by_their_former_name_still_stand(tmp_path: Path) -> None:
     """A type that calls said, or writes its sizes in said itself, asks as it asked."""
-    now = load(written(tmp_path, TEMPLATE)).draw(Random(1))
-    calls = load(written(tmp_path, TEMPLATE.replace("self.stated(", "self.said("))).draw(Random(1))
+    now = load(written(tmp_path, EARLIER)).draw(Random(1))
+    calls = load(written(tmp_path, EARLIER.replace("self.stated(", "self.said("))).draw(Random(1))
     with pytest.warns(DeprecationWarning, match="stated now"):
         assert calls.worked() == now.worked()
     writes = (
@@ -89,7 +102,7 @@ def test_sizes_written_by_their_former_name_still_stand(tmp_path: Path) -> None:
         '        return f"about {NumberQuestion.said(self, name)}"\n\n'
         "    def value("
     )
-    path = written(tmp_path, TEMPLATE.replace("    def value(", writes))
+    path = written(tmp_path, EARLIER.replace("    def value(", writes))
     with pytest.warns(DeprecationWarning, match="said is called stated now"):
         kind = load(path)
     with pytest.warns(DeprecationWarning, match="said is called stated now"):

@@ -9,8 +9,9 @@ NAMES = {
     "type.chain": "ChainQuestion Step",
     "type.slips": "Mistake Slip slip",
     "type.draws": "pick shuffled step_between",
-    "type.measures": "ANGLE COUNT FEED FINE_LENGTH FREQUENCY LENGTH SECONDS SPINDLE_SPEED "
-    "SURFACE_SPEED Measure",
+    "type.measures": "ANGLE COUNT FEED FINE_LENGTH FREQUENCY LENGTH RATIO SECONDS "
+    "SPINDLE_SPEED SURFACE_SPEED Measure",
+    "type.working": "WorkedStep",
     "checking.contract": "lacks",
 }
 """The public names of each module."""

@@ -13,6 +13,7 @@ from seatwork.questions.type.measures import FEED as FEED
 from seatwork.questions.type.measures import FINE_LENGTH as FINE_LENGTH
 from seatwork.questions.type.measures import FREQUENCY as FREQUENCY
 from seatwork.questions.type.measures import LENGTH as LENGTH
+from seatwork.questions.type.measures import RATIO as RATIO
 from seatwork.questions.type.measures import SECONDS as SECONDS
 from seatwork.questions.type.measures import SPINDLE_SPEED as SPINDLE_SPEED
 from seatwork.questions.type.measures import SURFACE_SPEED as SURFACE_SPEED
@@ -26,6 +27,7 @@ from seatwork.questions.type.slips import slip as slip
 from seatwork.questions.type.verdicts import Verdict as Verdict
 from seatwork.questions.type.verdicts import judge as judge
 from seatwork.questions.type.verdicts import judge_all as judge_all
+from seatwork.questions.type.working import WorkedStep as WorkedStep
 
 NAMES: dict[str, str]
 __all__: list[str]

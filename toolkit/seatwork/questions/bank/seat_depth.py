@@ -13,6 +13,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, cone_steps
 from seatwork.seats.cones import half_tangent
 
 
@@ -62,14 +63,6 @@ class SeatDepth(SeatQuestion):
         yield slip("M06", over(half_width, radian_tangent(angle)))
         yield slip("M07", half_width / half_tangent(WRONG_STANDARD[angle]))
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half_width = (self.diameter - self.hole_diameter) / 2
-        tangent = f"{half_tangent(self.included_angle):.4f}"
-        return (
-            "One side of the cone is a triangle. Along the face it measures half of "
-            f"{self.stated('diameter')} less {self.stated('hole_diameter')}: "
-            f"{self.fine(half_width)}. The angle at its bottom is half of "
-            f"{self.stated('included_angle')}, its tangent {tangent}. Depth = "
-            f"{self.fine(half_width)} / {tangent} = {self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the five steps of the triangle."""
+        return cone_steps(self, "diameter", "hole_diameter")

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.cones import half_tangent
 
 
@@ -61,11 +62,13 @@ class SinkBelow(NumberQuestion):
         yield slip("M15", self.depth - self.below)
         yield slip("M23", self.depth, "the flush seat itself; the head must go further down")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def because(self) -> str:
+        """Return why the two are added."""
         return (
             "Deeper by any amount, the cone is the same cone further down, and the head follows "
-            f"by just that amount: {self.stated('depth')} + {self.stated('below')} = "
-            f"{self.show(self.value())}. The seat at the face grows meanwhile, by twice the "
-            "tangent of half the angle."
+            "by just that amount."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the one step."""
+        yield WorkedStep("the depth", "{depth} + {below}", self.value(), LENGTH)

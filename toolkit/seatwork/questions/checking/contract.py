@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 from decimal import Decimal
+from math import isclose
 from pathlib import Path
 from random import Random
 
@@ -23,6 +24,7 @@ FORMULA = re.compile(r"[=×÷√*]| [/+−-] \S|\d\s*/\s*\S")
 MOST_DRAWS = 10_000
 SHORTEST_REASON = 20
 OTHER_UNIT = {"inch": re.compile(r"\d mm\b"), "metric": re.compile(r"\d in\b")}
+CLOSE = 1e-9  # part of a number that two ways to it may differ by
 APART, OF = 5, 40  # questions that differ, at least, of so many drawn
 
 
@@ -117,16 +119,31 @@ def _faults(question: Question) -> Iterator[str]:
         yield f"a question in {question.system} units states a size in the other unit"
     if "None" in text or "nan" in text:
         yield "a size is missing in the question"
-    worked = question.worked()
-    if not worked.strip():
-        yield "the worked answer is empty"
+    yield from _working_faults(question)
     for part in question.parts:
         if isinstance(part, NumberPart):
             yield from _number_faults(part)
-            if worked.strip() and not any(number in worked for number in _written(part)):
-                yield "the worked answer does not come to the answer"
         else:
             yield from _choice_faults(part)
+
+
+def _working_faults(question: Question) -> Iterator[str]:
+    """Look whether the steps, or else the sentences of the working, come to the answer.
+
+    A type in words only, or one written before steps were asked for, has no steps.
+    """
+    steps, parts, worked = question.worked_steps(), question.parts, question.worked()
+    if not worked.strip():
+        yield "the worked answer is empty"
+        return
+    for place, part in enumerate(parts):
+        if not isinstance(part, NumberPart):
+            continue
+        last = [one.value for one in steps if one.part % len(parts) == place][-1:]
+        if steps and not (last and isclose(last[0], part.value, rel_tol=CLOSE, abs_tol=CLOSE)):
+            yield "the steps in working() do not come to the answer"
+        elif not any(number in worked for number in _written(part)):
+            yield "the worked answer does not come to the answer"
 
 
 def _choice_faults(part: Part) -> Iterator[str]:

@@ -3,13 +3,14 @@
 from seatwork.questions.checking.places import stem
 
 OWN_IMPORTS = """\
-from seatwork.questions import LENGTH, Mistake, NumberQuestion, Tolerance, pick, slip
+from seatwork.questions import LENGTH, Mistake, NumberQuestion, Tolerance, WorkedStep, pick, slip
 """
 BANK_IMPORTS = """\
 from seatwork.questions.type.draws import pick
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 """
 UNDRAWN = (
     '    undrawn = "the two sizes say it all"  # or write drawings/{stem}.py and take this out\n'
@@ -54,10 +55,11 @@ class {title}(NumberQuestion):
         """Yield the slips, each with what it gives."""
         yield slip("M41", self.hole_diameter + self.leg)
 
-    def worked(self) -> str:
-        """Return the answer worked out, with its triangle in words."""
-        sizes = f"{{self.stated('hole_diameter')}} + 2 × {{self.stated('leg')}}"
-        return f"{{sizes}} = {{self.show(self.value())}}."
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps to the answer: what each finds, its sum, what comes of it."""
+        yield WorkedStep("both legs together", "2 × {{leg}}", 2 * self.leg, LENGTH)
+        # {{0}} is what came of the first step
+        yield WorkedStep("the mouth", "{{hole_diameter}} + {{0}}", self.value(), LENGTH)
 '''
 DRAWING = '''"""The broken edge of a hole, its mouth as a question mark."""
 

@@ -155,6 +155,8 @@ FEED = Measure(
 SECONDS = _plain("time", "s", 1, "s", "sec", "sec.", "second", "seconds")
 COUNT = _plain("count", "", 0, "holes", "marks", "x", "X")
 FREQUENCY = _plain("frequency", "Hz", 0, "hz", "hertz", "1/s")
+RATIO = _plain("ratio", "", 4)
+"""A plain number, such as a tangent: a step of a working, not asked for."""
 
 
 @lru_cache(maxsize=64)

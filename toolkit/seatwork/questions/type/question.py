@@ -14,6 +14,7 @@ from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.pictures import Drawing, drawing_of
 from seatwork.questions.type.slips import Mistake, Slip
+from seatwork.questions.type.working import WorkedStep, filled
 
 CLEAR = 3  # tolerances between the right answer, every slip, and one another
 TRIES = 500
@@ -86,9 +87,23 @@ class Question(ABC):
         del values  # only chains carry values forward
         return self.parts
 
-    @abstractmethod
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps to the answer; a type in words only gives sentences in `worked`."""
+        return ()
+
+    def because(self) -> str:
+        """Return what is said before the steps: why they are the right ones."""
+        return ""
+
+    def worked_steps(self) -> tuple[WorkedStep, ...]:
+        """Return the steps to the answer, the numbers in their sums."""
+        stated = {name: self.stated(name) for name in self.sizes}
+        return filled(self.working(), self.system, stated)
+
     def worked(self) -> str:
         """Return the answer worked out step by step, shown after a try."""
+        lines = [step.line(self.system) for step in self.worked_steps()]
+        return " ".join(filter(None, [self.because(), *lines]))
 
     def drawing(self) -> Drawing | None:
         """Return the drawing found by the type's name; None if it has none, see `undrawn`."""
