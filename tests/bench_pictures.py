@@ -28,6 +28,12 @@ STATES: dict[str, dict[str, dict]] = {
         "head": {"shown": True, "way": "head gage, on the screw itself"},
         "crank": {"shown": True, "job": "M6 socket flat 90° (hopper plate)"},
     },
+    "on_the_hole": {
+        "beside": {"shown": True},
+        "pilot": {"shown": True, "guide": "kept by a pilot"},
+        "leaning": {"shown": True, "off_center": 0.5, "out_of_square": 3.0},
+        "sheet": {"shown": True, "thickness": 1.5},
+    },
     "slips": {
         "opened": {"opened": True},
         "travel": {"opened": True, "pick": "quill travel from the nose"},

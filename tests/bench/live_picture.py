@@ -154,6 +154,7 @@ BENCHES = {
     "counterbore": ours("benches.counterbore()"),
     "spotface": ours("benches.spotface(shown=True, depth=1.0)"),
     "gaging": ours("benches.gaging(shown=True)"),
+    "on_the_hole": ours("benches.on_the_hole(shown=True)"),
     "chatter": ours("benches.chatter(shown=True, on_map=True)"),
     "cones": ours("benches.chatter(shown=True)"),
 }

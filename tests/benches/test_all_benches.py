@@ -129,7 +129,7 @@ def test_completion_offers_the_controls() -> None:
     assert "new_nose=" in offered
 
 
-FLAT_HEADS = ("angles", "chatter", "depth", "flush", "gaging")
+FLAT_HEADS = ("angles", "chatter", "depth", "flush", "gaging", "on_the_hole")
 FLAT_BELOW = ("counterbore", "spotface")
 EVERY_HEAD = ("cutters", "speeds")
 OWN = {

@@ -61,6 +61,7 @@ BENCHES = {
         typed="9 in",
     ),
     "depth": Walk(opens_with="the stop has not moved", press=("Cut number 2",)),
+    "on_the_hole": Walk(opens_with="How will the head stand", press=("Put the screw in",)),
 }
 
 

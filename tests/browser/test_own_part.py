@@ -50,6 +50,7 @@ BENCHES = {
     "flush": Own(screw="M8 csk socket", thick="3 mm"),
     "gaging": Own(press=("Ask a second gage",), pick=FLAT),
     "note": Own(**NONE, box="Or type one", text="⌀6.6 THRU ⌵ FOR M6 CSK SOCKET"),
+    "on_the_hole": Own(press=("Put the screw in",), screw="M8 csk socket"),
     "slips": Own(**NONE, box="The learner wrote", text="12.5 mm"),
     "speeds": Own(pick="a screw ...", plate="Hole", thick="5 mm"),
     "spotface": Own(press=("Tighten it",), screw="M10 hex", plate="Flange at the low side"),

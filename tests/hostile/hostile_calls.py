@@ -436,6 +436,7 @@ CALLS: dict[str, Call] = {
     "benches.gaging": always(shown=False, way="one ball", rise=None),
     "benches.my_part": always(note=NOTE, material="1018 steel", machine="knee mill"),
     "benches.note": always(note=NOTE, opened=False, system="inch"),
+    "benches.on_the_hole": always(shown=True, off_center=0.1, out_of_square=1.0),
     "benches.slips": always(pick="depth of a countersink", answer=None, learner=7),
     "benches.speeds": always(operation=None, diameter=None, machine=None),
     "benches.spotface": always(depth=0.0, tilt=3, roughness=0.15),

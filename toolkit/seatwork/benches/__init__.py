@@ -18,6 +18,7 @@ NAMES = {
     "bank.flush_bench": "flush",
     "bank.gaging_bench": "gaging",
     "bank.note_bench": "note",
+    "bank.on_the_hole_bench": "on_the_hole",
     "bank.slips_bench": "slips",
     "bank.speeds_bench": "speeds",
     "bank.spotface_bench": "spotface",

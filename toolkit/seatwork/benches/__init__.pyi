@@ -7,6 +7,7 @@ from seatwork.benches.bank.edges_bench import Edges as Edges
 from seatwork.benches.bank.flush_bench import Flush as Flush
 from seatwork.benches.bank.gaging_bench import Gaging as Gaging
 from seatwork.benches.bank.note_bench import Note as Note
+from seatwork.benches.bank.on_the_hole_bench import OnTheHole as OnTheHole
 from seatwork.benches.bank.slips_bench import Slips as Slips
 from seatwork.benches.bank.speeds_bench import Speeds as Speeds
 from seatwork.benches.bank.spotface_bench import Spotface as Spotface
@@ -149,6 +150,20 @@ def note(
     palette: str | None = ...,
     projector: bool = ...,
 ) -> Note: ...
+def on_the_hole(
+    *,
+    shown: bool = ...,
+    guide: str = ...,
+    off_center: float | str = ...,
+    pilot_under: float | str = ...,
+    out_of_square: float | str = ...,
+    free: bool = ...,
+    job: str = ...,
+    thickness: float | str | None = ...,
+    system: str | None = ...,
+    palette: str | None = ...,
+    projector: bool = ...,
+) -> OnTheHole: ...
 def slips(
     *,
     opened: bool = ...,
