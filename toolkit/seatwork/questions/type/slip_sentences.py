@@ -55,4 +55,5 @@ SLIPS = {
     "M49": "the middle, or another end, of the limits; the worst case is asked for",
     "M50": "another row or column of the table",
     "M51": "a step of the work done before the one it rests on",
+    "M60": "You took a reading as it stands. A gage is sure only to its doubt.",
 }

@@ -1,0 +1,12 @@
+"""The band of good sizes, the lowest reading that passes as a question mark."""
+
+from typing import Any
+
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.limits import limits_band
+
+
+def draw(question: Any) -> Drawing:
+    """Draw the band; the reading stands apart from it."""
+    told = question.labels("least", "greatest", "reading", "doubt")
+    return limits_band(told | {"pass": "?"})
