@@ -21,7 +21,7 @@ pytestmark = pytest.mark.slow
 
 MOST = 120
 GIVEN = {
-    "seats.Allowed", "seats.CapScrew", "seats.Fault", "drawings.CutSeat",
+    "seats.Allowed", "seats.CapScrew", "seats.Fault", "drawings.CutSeat", "seats.Triangle",
     "seats.Head", "seats.Countersink", "seats.Counterbore", "seats.Spotface", "seats.Chamfer",
     "cutting.Machine", "cutting.Cutter", "cutting.Cut", "cutting.SpeedRange", "drawings.Look",
     "cutting.Coefficients", "inspection.Measured", "marking.Answer", "marking.AnswerFile",

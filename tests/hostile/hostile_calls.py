@@ -224,6 +224,11 @@ CALLS: dict[str, Call] = {
     "drawings.CutSeat": always(screw=HEAD, seat=SEAT, thickness=10),
     "drawings.SeatWithScrew": always(parts=(WITH_SCREW,), look=None, title="as cut"),
     "drawings.seat_with_screw": always(part=WITH_SCREW, beside=None, look=None, title="as cut"),
+    "seats.Triangle": always(wide=12, narrow=6, included_angle=90),
+    "drawings.triangle": always(
+        diameter=12, hole_diameter=6, included_angle=90, step=3, slips=(), holds="nothing",
+        held=None, find="down", look=None,
+    ),
     "seats.rim": always(seat=SEAT, surface=Flat(), points=8),
     "seats.rss": always(terms=TERMS),
     "seats.simulate": always(terms=TERMS, rng=np.random.default_rng(1), count=10),

@@ -7,6 +7,7 @@ NAMES = {
     "section": "Section",
     "views.cut_seat": "SeatWithScrew seat_with_screw",
     "views.cut_shapes": "CutSeat",
+    "views.triangle_view": "triangle",
 }
 """The public names of each module."""
 

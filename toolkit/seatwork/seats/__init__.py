@@ -22,6 +22,7 @@ NAMES = {
     "faults": "Allowed CapScrew Fault Standing",
     "standing": "stands",
     "stack": "rss simulate worst_case",
+    "triangles": "Triangle",
 }
 """The public names of each module."""
 

@@ -21,6 +21,7 @@ from seatwork.seats.stack import rss as rss
 from seatwork.seats.stack import simulate as simulate
 from seatwork.seats.stack import worst_case as worst_case
 from seatwork.seats.standing import stands as stands
+from seatwork.seats.triangles import Triangle as Triangle
 
 NAMES: dict[str, str]
 __all__: list[str]
