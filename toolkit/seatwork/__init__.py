@@ -16,7 +16,7 @@ __version__ = "0.2.0"
 
 ROOMS = (
     "benches cards cutting drawings hardware inspection marking notes plan questions seats shop"
-    " tables units worksheet"
+    " show tables units worksheet"
 )
 NAMES = {
     "errors": "SeatworkError",

@@ -10,6 +10,7 @@ from seatwork import plan as plan
 from seatwork import questions as questions
 from seatwork import seats as seats
 from seatwork import shop as shop
+from seatwork import show as show
 from seatwork import tables as tables
 from seatwork import units as units
 from seatwork import worksheet as worksheet
