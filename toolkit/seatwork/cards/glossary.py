@@ -10,7 +10,7 @@ from seatwork.rows import plain
 from seatwork.shop.house import glossary as words
 from seatwork.shop.house.glossary import Glossary, Term
 
-SCALE = 0.7
+SCALE = 0.66
 """Size of a drawing on screen, as a share of its own: several stand on one page [-]."""
 
 COLORS = 16

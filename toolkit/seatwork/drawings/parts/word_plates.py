@@ -2,7 +2,13 @@
 
 from collections.abc import Callable, Mapping
 
-from seatwork.drawings.parts import edge_plate, machine_plates, seat_plates, tool_plates
+from seatwork.drawings.parts import (
+    edge_plate,
+    machine_plates,
+    seat_plates,
+    shop_plates,
+    tool_plates,
+)
 from seatwork.drawings.scene import Drawing, Look
 from seatwork.drawings.strokes.sketch import Sketch
 from seatwork.errors import SeatworkError
@@ -21,6 +27,8 @@ PLATES: dict[str, Callable[[Sketch], str]] = {
     "speed": machine_plates.speed,
     "marks": machine_plates.marks,
     "gaging": machine_plates.gaging,
+    "heads": shop_plates.heads,
+    "holding": shop_plates.holding,
     "centers": machine_plates.centers,
     "note": machine_plates.note,
 }

@@ -155,8 +155,8 @@ def _on_arc(center: Point, radius: float, angle: float) -> Point:
 
 
 def _path(points: list[Point], codes: list[int]) -> Path:
-    """Return one path of all points; its codes say where a line begins."""
-    return Path(np.array(points, dtype=float).reshape(-1, 2), codes)
+    """Return one path of all points; its codes say where a line begins, and none has none."""
+    return Path(np.array(points, dtype=float).reshape(-1, 2), codes or None)
 
 
 def linework_patches(axes: Axes, style: Style, *, animated: bool = False) -> list[PathPatch]:
