@@ -31,7 +31,8 @@ from seatwork.shop import rules
 
 ROOMS = (
     "benches", "cards", "cutting", "drawings", "hardware", "inspection", "marking", "notes",
-    "opening", "plan", "questions", "seats", "shop", "show", "tables", "units", "worksheet",
+    "opening", "picks", "plan", "questions", "seats", "shop", "show", "tables", "units",
+    "worksheet",
 )  # fmt: skip
 
 SEAT = seats.Countersink(diameter=12, hole_diameter=6, included_angle=90)
@@ -377,6 +378,7 @@ CALLS: dict[str, Call] = {
     },
     "notes.read": always(text=NOTE, system="inch", rules=rules()),
     "notes.write": lambda ground: {"callout": notes.read(NOTE), "style": "symbols"},
+    "picks.pick": always(name="angle-eight", room=False),
     "plan.show_power": always(watts=500.0, system="inch"),
     "plan.show_torque": always(newton_meters=2.0, system="inch"),
     "plan.example_readings": always(),

@@ -15,8 +15,8 @@ from seatwork.doors import doors
 __version__ = "0.2.0"
 
 ROOMS = (
-    "benches cards cutting drawings hardware inspection marking notes plan questions seats shop"
-    " show tables units worksheet"
+    "benches cards cutting drawings hardware inspection marking notes picks plan questions seats"
+    " shop show tables units worksheet"
 )
 NAMES = {
     "errors": "SeatworkError",
@@ -26,6 +26,7 @@ NAMES = {
     "plan": "make_plan",
     "inspection": "inspect",
     "cards": "job_card",
+    "picks": "pick",
     "worksheet": "sheet",
     "shop": "rules",
 }

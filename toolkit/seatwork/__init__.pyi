@@ -6,6 +6,7 @@ from seatwork import hardware as hardware
 from seatwork import inspection as inspection
 from seatwork import marking as marking
 from seatwork import notes as notes
+from seatwork import picks as picks
 from seatwork import plan as plan
 from seatwork import questions as questions
 from seatwork import seats as seats
@@ -23,6 +24,7 @@ from seatwork.hardware import washer as washer
 from seatwork.inspection import inspect as inspect
 from seatwork.notes import read as read
 from seatwork.notes import write as write
+from seatwork.picks import pick as pick
 from seatwork.plan import make_plan as make_plan
 from seatwork.seats import Chamfer as Chamfer
 from seatwork.seats import Counterbore as Counterbore

@@ -44,16 +44,23 @@ def why(
 
 
 def slips(
-    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
+    sheet: Annotated[str, typer.Argument(help="Name of the sheet.")] = "",
     named: Course = None,
     learners: Annotated[bool, typer.Option("--learners", help="Name their codes too.")] = False,
+    picks: Annotated[
+        Path | None,
+        typer.Option(help="A folder of answers: count the bets in it instead, without names."),
+    ] = None,
 ) -> None:
     """Count the slips of a sheet that was marked, the most frequent first.
 
-    Example: seatwork slips cones --course course
+    Example: seatwork slips cones --course course; for bets: seatwork slips --picks handed_in
     """
     from seatwork.marking.slip_count import counted
 
+    if picks is not None:
+        _count_picks(picks, sheet)
+        return
     name, course_folder = sheet_name(sheet), folder_of(named)
     found = results.marked_before(course_folder, name, course.read_key(course_folder))
     rows = counted(found)
@@ -63,6 +70,22 @@ def slips(
     typer.echo(f"Known slips: {len(rows)}. Wrong for no known reason: {len(unknown)}.")
     if learners and unknown:
         typer.echo(f"To ask: {', '.join(unknown)}.")
+
+
+def _count_picks(folder: Path, sheet: str) -> None:
+    """Count what a class bet on each pick."""
+    from seatwork.marking.pick_file import handed_in
+    from seatwork.picks.counts import counted
+
+    if sheet:
+        fault = "bets belong to no sheet"
+        raise SeatworkError(sheet, fault, "give --picks with a folder, and no sheet")
+    if not folder.is_dir():
+        raise SeatworkError(str(folder), "there is no such folder", "name the folder of answers")
+    found = list(handed_in(folder))
+    for row in counted(found):
+        typer.echo(str(row))
+    typer.echo(f"First bets of {len(found)} learners. They are no marks.")
 
 
 def override(

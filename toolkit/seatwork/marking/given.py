@@ -1,6 +1,7 @@
 """What a learner is given: whose sheet it is, which form, and the seed of its numbers."""
 
 import json
+from collections.abc import Iterator
 from dataclasses import dataclass
 from os.path import realpath
 from pathlib import Path
@@ -52,16 +53,33 @@ def look_for(sheet: str, start: Path, workbook: Path | None) -> Given:
 
     ``given.json`` or ``SHEET.given.json`` is read; without one, practice numbers hold.
     """
-    here = Path(realpath(start))  # a link that leads back to itself ends nothing
-    for place in (here, *here.parents):
+    for place in _upward(start, workbook):
         for name in (f"{sheet}.given.json", "given.json"):
             if (place / name).is_file():
                 found = read(place / name)
                 if found.sheet == sheet:
                     return found
-        if workbook is None or place == workbook:
-            break
     return practice(sheet)
+
+
+def whose(start: Path, workbook: Path | None) -> str:
+    """Return the learner whom anything given from `start` up to the workbook names; else L00."""
+    for place in _upward(start, workbook):
+        for path in sorted(place.glob("*given.json")):
+            try:
+                return read(path).learner
+            except SeatworkError:
+                continue  # the sheet that needs it says what is wrong with it
+    return PRACTICE_LEARNER
+
+
+def _upward(start: Path, workbook: Path | None) -> Iterator[Path]:
+    """Yield the folder itself and those above it, up to the workbook; alone without one."""
+    here = Path(realpath(start))  # a link that leads back to itself ends nothing
+    for place in (here, *here.parents):
+        yield place
+        if workbook is None or place == workbook:
+            return
 
 
 def read(path: Path) -> Given:

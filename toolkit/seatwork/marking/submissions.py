@@ -10,6 +10,7 @@ from typing import NamedTuple
 from seatwork.errors import SeatworkError
 from seatwork.files import LOCK, refusal
 from seatwork.marking.answers import MOST_BYTES, AnswerFile, parse
+from seatwork.marking.pick_file import END, is_pick_file
 
 DEEPEST = 4
 GUARDS = ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY")  # each where the system has it
@@ -47,8 +48,9 @@ class Submission(NamedTuple):
 def collect(folder: Path) -> Iterator[Submission]:
     """Yield every file below a folder once, in the order of their names.
 
-    A backup copy is passed over where its paper stands beside it. Links, pipes, folders that
-    cannot be opened and the like are named and left closed; nothing is unpacked or run.
+    A backup copy is passed over where its paper stands beside it, and a file of bets always.
+    Links, pipes, folders that cannot be opened and the like are named and left closed; nothing
+    is unpacked or run.
     """
     yield from _below(str(folder), "", DEEPEST)
 
@@ -67,8 +69,24 @@ def _below(folder: str, place: str, depth: int) -> Iterator[Submission]:
             yield from _below(entry.path, name + "/", depth - 1)
         elif entry.is_dir(follow_symlinks=False):
             yield Submission(_shown(name + "/"), None, "its folders lie too deep; not opened")
-        elif not OURS.fullmatch(entry.name) and not _has_its_paper(entry.name, entries):
+        elif not _is_no_paper(entry, entries):
             yield _look(entry.path, entry.name, name)
+
+
+def _is_no_paper(entry: os.DirEntry[str], entries: list[os.DirEntry[str]]) -> bool:
+    """Tell whether a file is none that was handed in to be marked."""
+    ours = OURS.fullmatch(entry.name) is not None or _has_its_paper(entry.name, entries)
+    return ours or _holds_bets(entry.path, entry.name)
+
+
+def _holds_bets(path: str, base: str) -> bool:
+    """Tell whether a file holds a learner's bets, which are no answers and no marks."""
+    if not base.endswith(END):
+        return False
+    try:
+        return is_pick_file(base, _read(path))
+    except (OSError, SeatworkError):
+        return False
 
 
 def _has_its_paper(name: str, entries: list[os.DirEntry[str]]) -> bool:
