@@ -101,6 +101,14 @@ STATES: dict[str, dict[str, dict]] = {
         "boss": {"way": "raised boss"},
         "shallow": {"depth": "0.100 in", "washer": True},
     },
+    "triangle": {
+        "across": {"step": 3},
+        "down": {"step": 5},
+        "slips": {"step": 5, "whole_difference": True, "whole_angle": True, "to_the_point": True},
+        "pin": {"step": 5, "holds": "a pin"},
+        "ball": {"step": 5, "holds": "a ball"},
+        "head": {"step": 5, "holds": "a head"},
+    },
     "flush": {
         "small_seat": {"diameter": 12.5, "heads": "as the standard allows"},
         "sheet": {"screw": "#10 flat head 100° (guard)"},

@@ -134,7 +134,8 @@ FLAT_BELOW = ("counterbore", "spotface")
 EVERY_HEAD = ("cutters", "speeds")
 OWN = {
     **dict.fromkeys(
-        FLAT_HEADS, ("M6 csk socket", "3/4-10 flat head", "#10-32 FHMS", "m8 SOCKET flat")
+        (*FLAT_HEADS, "triangle"),
+        ("M6 csk socket", "3/4-10 flat head", "#10-32 FHMS", "m8 SOCKET flat"),
     ),
     **dict.fromkeys(FLAT_BELOW, ("M6 SHCS", "7/8 hex cap", "M18 hex", "M3 hex", "1/4-20 hex cap")),
     **dict.fromkeys(EVERY_HEAD, ("M6 csk socket", "M6 SHCS", "3/8-16 hex cap", "#12 flat head")),
@@ -187,7 +188,7 @@ def test_a_thin_plate_is_told_where_the_cone_breaks_through(name: str) -> None:
     assert "knife edge" not in str(bench.set(thickness="8 mm").readouts())
 
 
-@pytest.mark.parametrize("name", [*FLAT_HEADS, *FLAT_BELOW, *EVERY_HEAD])
+@pytest.mark.parametrize("name", [*FLAT_HEADS, "triangle", *FLAT_BELOW, *EVERY_HEAD])
 def test_a_refused_screw_is_named_by_what_was_typed(name: str) -> None:
     """A name that could be two asks with the names to choose from; the bench stays as it was."""
     bench = getattr(benches, name)()

@@ -30,7 +30,8 @@ MOVES = {
 Python 3.11 and matplotlib 3.11, before the benches kept what can be kept. A limit is two thirds
 of it: a third of the calls is gone and is not to come back. Since then the angles bench draws the
 far side of its plates as well, 240 calls of its own. The bench on the hole is younger than that
-tree: it made 2,050 calls when it was built, and its number is half as much again and some room."""
+tree: it made 2,050 calls when it was built, and its number is half as much again and some room;
+the triangle, younger too, is held to what the depth bench may take, a picture of its kind."""
 
 WARM, COUNTED = 4, 12
 """Moves before the count, which lay out letters and fill tables, and moves counted [-]."""

@@ -54,6 +54,7 @@ BENCHES = {
     "slips": Own(**NONE, box="The learner wrote", text="12.5 mm"),
     "speeds": Own(pick="a screw ...", plate="Hole", thick="5 mm"),
     "spotface": Own(press=("Tighten it",), screw="M10 hex", plate="Flange at the low side"),
+    "triangle": Own(screw="M8 csk socket", plate=""),
     "which_seat": Own(press=("Show the answer",), screw="M8 SHCS", plate=""),
 }
 LONG = [

@@ -22,6 +22,7 @@ NAMES = {
     "bank.slips_bench": "slips",
     "bank.speeds_bench": "speeds",
     "bank.spotface_bench": "spotface",
+    "bank.triangle_bench": "triangle",
     "bank.which_seat_bench": "which_seat",
     "part.my_part": "my_part",
 }

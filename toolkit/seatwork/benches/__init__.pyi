@@ -11,6 +11,7 @@ from seatwork.benches.bank.on_the_hole_bench import OnTheHole as OnTheHole
 from seatwork.benches.bank.slips_bench import Slips as Slips
 from seatwork.benches.bank.speeds_bench import Speeds as Speeds
 from seatwork.benches.bank.spotface_bench import Spotface as Spotface
+from seatwork.benches.bank.triangle_bench import Triangle as Triangle
 from seatwork.benches.bank.which_seat_bench import WhichSeat as WhichSeat
 from seatwork.benches.part.my_part import my_part as my_part
 
@@ -204,6 +205,22 @@ def spotface(
     palette: str | None = ...,
     projector: bool = ...,
 ) -> Spotface: ...
+def triangle(
+    *,
+    step: float | str = ...,
+    diameter: float | str | None = ...,
+    hole: float | str | None = ...,
+    angle: float | str | None = ...,
+    whole_difference: bool = ...,
+    whole_angle: bool = ...,
+    to_the_point: bool = ...,
+    screw: str = ...,
+    holds: str = ...,
+    held: float | str | None = ...,
+    system: str | None = ...,
+    palette: str | None = ...,
+    projector: bool = ...,
+) -> Triangle: ...
 def which_seat(
     *,
     opened: bool = ...,

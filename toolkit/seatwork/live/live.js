@@ -70,7 +70,7 @@ function element(parent, looks, name) {
     home = put(parent, "g", { "clip-path": `url(#${name}-clip)` });
   }
   if (kind === "text") {
-    const group = put(home, "g");
+    const group = put(home, "g", { class: "seatwork-word" });
     if (ground)
       put(group, "rect", { fill: ground, stroke: edge, "stroke-width": looks["edge-width"] });
     put(group, "path");
@@ -128,6 +128,7 @@ class Picture {
 
   follow(message) {
     this.learn(message.letters);
+    if (message.move) this.svg.classList.toggle("seatwork-glides", message.glide === true);
     for (const [n, change] of Object.entries(message.move ?? {})) this.change(n, change);
     if (message.kept) this.keep(message.kept);
     if (message.text !== undefined) this.svg.setAttribute("aria-label", message.text);

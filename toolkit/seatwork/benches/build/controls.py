@@ -26,8 +26,9 @@ class Number:
         Name in ``values`` and in ``set``.
     label : str
         Visible name.
-    kind : {"length", "angle", "fine angle", "speed", "feed", "spindle", "count", "ratio"}
-        What is measured; values are mm, deg, m/min, mm/rev, rev/min.
+    kind : str
+        What is measured, by its name in ``KINDS``, such as "length" or "angle"; values are mm,
+        deg, m/min, mm/rev, rev/min.
     low, high, start : float
         Range and first value [mm, deg, m/min, mm/rev or rev/min, by kind]; no first value where
         another control brings it.
@@ -46,6 +47,9 @@ class Number:
         be chosen there.
     redraws : bool
         Whether a new value needs a new picture, not a move.
+    glides : bool
+        Whether lines slide to where a new value puts them; they jump where a reader wants less
+        motion.
     """
 
     name: str
@@ -62,6 +66,7 @@ class Number:
     folded: bool = False
     needs: Needs | None = None
     redraws: bool = False
+    glides: bool = False
 
     kinds, takes = "float or str", float | str
 

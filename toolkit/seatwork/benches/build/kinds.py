@@ -74,12 +74,22 @@ def _angle(places: int) -> Kind:
     return Kind(read=kind.read, show=kind.show, both=kind.both, places=kind.places, wrap=Angle)
 
 
+_FINER = {"inch": 4, "metric": 3}
+"""Places of what is halved [-]."""
+
 KINDS = {
     "length": Kind(
         read=units.length,
         show=units.show_length,
         both=units.show_both,
         places=(3, 2),
+        wrap=Length,
+    ),
+    "fine length": Kind(
+        read=units.length,
+        show=lambda value, system: units.show_length(value, system, _FINER[system]),
+        both=lambda value, system: units.show_both(value, system, _FINER[system]),
+        places=(4, 3),
         wrap=Length,
     ),
     "angle": _angle(0),

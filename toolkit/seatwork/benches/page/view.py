@@ -7,6 +7,7 @@ from typing import Any
 import ipywidgets
 from IPython.display import display
 
+from seatwork.benches.build.controls import Number
 from seatwork.benches.build.setup import Setup
 from seatwork.benches.page.hearing import Hearing
 from seatwork.benches.page.notes import Notes
@@ -82,6 +83,7 @@ class BenchView:
             if "kept" in names:
                 changes["kept"] = self._ghost()
             pixels = self.picture.pixels if "pixels" in changes else b""
+            changes["glide"] = bool(names) and names <= self._gliding
             rows = self._answered(self.panel.follow(names))
             self.live.follow(changes | self._beside(text) | {"tell": rows}, pixels)
             return
@@ -130,6 +132,10 @@ class BenchView:
 
     def _redrawing(self) -> frozenset[str]:
         return frozenset(c.name for c in self.bench.controls if c.redraws) | {"system"}
+
+    @property
+    def _gliding(self) -> frozenset[str]:
+        return frozenset(c.name for c in self.bench.controls if isinstance(c, Number) and c.glides)
 
     @property
     def _ghostly(self) -> bool:

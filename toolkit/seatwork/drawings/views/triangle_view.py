@@ -109,7 +109,7 @@ class TriangleView(View[TrianglePart]):
         self._left, self._right = (self._line(3.5, edge) for _ in range(2))
         self._center = self._line(3.6, thin, CENTER_DASHES, colors.center)
         self._sides = self._line(3.7, thin, HIDDEN_DASHES)
-        self._fan = self._line(3.8, 1.3 * thin)
+        self._fan, self._legs = (self._line(3.8, 1.3 * thin) for _ in range(2))
         self._across = self._line(4.0, heavy, color=colors.contact)
         self._down = self._line(4.0, heavy, HIDDEN_DASHES, colors.contact)
         self._radius = self._line(4.0, 1.3 * thin)
@@ -204,7 +204,9 @@ class TriangleView(View[TrianglePart]):
         narrow = np.array([(-1.0, 1.0), (1.0, 1.0)]) * (its.narrow / 2, part.top - its.down)
         ends = window.to_page(narrow)
         sides = [np.array([end, apex]) for end in ends] if not half and its.narrow else []
-        _draw(self._fan, joined([fan, *sides]) if half or not is_large(part) else NONE)
+        shown = half or not is_large(part)
+        _draw(self._fan, fan if shown else NONE)
+        _draw(self._legs, joined(sides) if shown and sides else NONE)
 
     def _hold(self, part: TrianglePart, window: Window) -> None:
         """Lay pin, ball or head into the cone."""
