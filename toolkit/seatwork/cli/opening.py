@@ -53,6 +53,18 @@ def report(delivery: Delivery) -> None:
         typer.echo(f"Brought up to date: {listed(delivery.updated)}.")
     if delivery.left_alone:
         typer.echo(f"You changed these, so they stay as they are: {listed(delivery.left_alone)}.")
+    if delivery.moved:
+        typer.echo(f"These pages have a new number: {listed(_moves(delivery.moved))}.")
+    if delivery.kept_beside:
+        typer.echo(
+            "These pages have a new number, and you changed the former file, so it stays beside "
+            f"the new one: {listed(_moves(delivery.kept_beside))}."
+        )
+
+
+def _moves(pairs: tuple[tuple[str, str], ...]) -> tuple[str, ...]:
+    """Name former and new file of each page."""
+    return tuple(f"{Path(former).stem}, now {Path(now).stem}" for former, now in pairs)
 
 
 def listed(places: tuple[str, ...]) -> str:

@@ -13,6 +13,7 @@ from seatwork.questions.left_out import described
 from seatwork.shop import find
 from seatwork.shop.folder import package_text
 from seatwork.shop.lists.outline import read_outline
+from seatwork.shop.lists.pages import present
 
 SERVES, CONTENTS = "coverage.csv", "contents.toml"
 KINDS = ("lesson", "question")
@@ -174,7 +175,8 @@ def _serves(folder: Path | None, types: dict[str, type[Question]]) -> dict[Named
 
 def _served(row: Row, seen: dict[Named, int]) -> tuple[Named, tuple[str, ...]]:
     """Read which codes a lesson or a question serves; refuse one that `seen` holds already."""
-    one = row.word("kind", KINDS), row.needed("name")
+    kind, name = row.word("kind", KINDS), row.needed("name")
+    one = kind, present(name) if kind == "lesson" else name
     if seen.setdefault(one, row.number) != row.number:
         fault = f"{one[1]} stands in row {seen[one]} too"
         raise row.refuse("name", fault, "write all its codes in one row")

@@ -16,6 +16,7 @@ from seatwork.questions.type.draws import generator
 from seatwork.rows import short
 from seatwork.shop import find
 from seatwork.shop.folder import read_toml
+from seatwork.shop.lists.pages import present
 
 FORMAT = 1
 Types = dict[str, type[Question]]
@@ -249,7 +250,7 @@ def _lesson(path: Path, name: str, item: dict[str, Any]) -> dict[str, str]:
             f"{name} names half a lesson",
             'write both, such as lesson = "02_angle_standards" and start = "Which angle?"',
         )
-    return {"lesson": lesson, "start": start}
+    return {"lesson": present(lesson), "start": start}
 
 
 def _check_keys(path: Path, found: dict[str, Any], known: set[str]) -> None:

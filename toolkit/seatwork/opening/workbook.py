@@ -12,6 +12,7 @@ from seatwork.opening.delivered import RECORD, fingerprint, recorded
 from seatwork.opening.origin import originals
 from seatwork.shop import find
 from seatwork.shop.folder import FORMAT, MARKER
+from seatwork.shop.lists.pages import renamed
 
 START = "notebooks/00_start_here.ipynb"
 OWN_FOLDERS = ("notebooks", "exercises", "shop", "questions", "answers")
@@ -32,12 +33,17 @@ class Delivery:
     added, updated, left_alone : tuple of str
         Places in the workbook: new ones, untouched ones brought up to date, and files
         that the reader changed and a newer original exists for.
+    moved, kept_beside : tuple of (str, str)
+        Pages with a new file name, each with its former place and its new one: untouched ones,
+        whose former file went, and changed ones, which stay beside the new page.
     """
 
     folder: Path
     added: tuple[str, ...]
     updated: tuple[str, ...]
     left_alone: tuple[str, ...]
+    moved: tuple[tuple[str, str], ...] = ()
+    kept_beside: tuple[tuple[str, str], ...] = ()
 
 
 @explained
@@ -48,7 +54,8 @@ def deliver(folder: Path) -> Delivery:
     ----------
     folder : Path
         Where the workbook is or shall be. A file the reader changed is never written;
-        one the reader removed comes back.
+        one the reader removed comes back. A page under a name that it no longer has goes if it
+        is untouched, and stays beside the new one if it was changed.
 
     Returns
     -------
@@ -95,6 +102,7 @@ def _lay_out(folder: Path) -> Delivery:
     before = recorded(folder)
     after = dict(before)
     done: dict[str, list[str]] = {"added": [], "updated": [], "left_alone": [], "current": []}
+    moved, beside = _former(folder, before)
     for place, content in originals():
         mark = fingerprint(content, Path(place).suffix)
         outcome = _outcome(folder / place, mark, before.get(place))
@@ -103,20 +111,54 @@ def _lay_out(folder: Path) -> Delivery:
         if outcome != "left_alone":
             after[place] = mark
         done[outcome].append(place)
+    moved = tuple(pair for pair in moved if pair[1] not in done["left_alone"])
+    for former, _ in moved:  # only now, when the new page stands
+        _remove(folder / former)
+        after.pop(former, None)
     if after != before:
         write(folder / RECORD, json.dumps(after, indent=1, sort_keys=True).encode())
     del done["current"]
-    return Delivery(folder=folder, **{name: tuple(places) for name, places in done.items()})
+    places = {name: tuple(places) for name, places in done.items()}
+    return Delivery(folder=folder, moved=moved, kept_beside=beside, **places)
+
+
+Moves = tuple[tuple[str, str], ...]
+
+
+def _former(folder: Path, before: dict[str, str]) -> tuple[Moves, Moves]:
+    """List the pages under a name they no longer have: untouched ones, and changed ones."""
+    untouched: list[tuple[str, str]] = []
+    changed: list[tuple[str, str]] = []
+    for old, new in renamed().items():
+        former, now = (f"notebooks/{name}.ipynb" for name in (old, new))
+        if not (folder / former).is_file():
+            continue
+        known = before.get(former)
+        own = _own_mark(folder / former)
+        (untouched if known is not None and own == known else changed).append((former, now))
+    return tuple(untouched), tuple(changed)
+
+
+def _remove(path: Path) -> None:
+    try:
+        path.unlink(missing_ok=True)
+    except OSError as error:
+        raise refusal(path, error) from error
 
 
 def _outcome(path: Path, mark: str, delivered: str | None) -> str:
     """Say what to do with one file: its own mark is compared with old and new originals."""
     if not path.exists():
         return "added"
-    try:
-        own = fingerprint(path.read_bytes(), path.suffix)
-    except OSError as error:
-        raise refusal(path, error) from error
+    own = _own_mark(path)
     if own == mark or delivered == mark:
         return "current"
     return "updated" if own == delivered else "left_alone"
+
+
+def _own_mark(path: Path) -> str:
+    """Hash a file as it lies in the workbook."""
+    try:
+        return fingerprint(path.read_bytes(), path.suffix)
+    except OSError as error:
+        raise refusal(path, error) from error
