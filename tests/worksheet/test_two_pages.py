@@ -34,29 +34,29 @@ def test_answers_of_two_pages_are_added(tmp_path: Path, order: tuple[int, int]) 
     forms = [[Form(desk.ask(name)) for name in NAMES] for desk in (page(tmp_path), page(tmp_path))]
     for text in (".", ".2", ".21"):
         for number in order:
-            forms[number][number].boxes[0].value = text
+            forms[number][number].type([text])
     assert [kept(tmp_path)[name]["parts"] for name in ("c1", "c2")] == [[".21"], [".21"]]
-    assert all(form.verdict.value == "" for form in forms[0] + forms[1])
+    assert all(form.said == "" for form in forms[0] + forms[1])
 
 
 def test_an_answer_of_another_page_is_not_written_over(tmp_path: Path) -> None:
     """The later page says what the other wrote, keeps off it, and goes on once it is shown."""
     first, second = page(tmp_path), page(tmp_path)
     one, two = Form(first.ask("c1")), Form(second.ask("c1"))
-    one.boxes[0].value = ".211 in"
-    two.boxes[0].value = ".3"
-    assert "not saved, since another page has answered it (.211 in)" in two.verdict.value
-    assert "run this cell again" in two.verdict.value
+    one.type([".211 in"])
+    two.type([".3"])
+    assert "not saved, since another page has answered it (.211 in)" in two.said
+    assert "run this cell again" in two.said
     assert kept(tmp_path)["c1"]["parts"] == [".211 in"]
-    two._check(None)
-    assert "not saved" in two.verdict.value
+    two.press("check")
+    assert "not saved" in two.said
     assert kept(tmp_path)["c1"]["tries"] == 0
     again = Form(second.ask("c1"))
-    assert again.boxes[0].value == ".211 in"
-    again.boxes[0].value = ".3"
+    assert again.texts == (".211 in",)
+    again.type([".3"])
     assert kept(tmp_path)["c1"]["parts"] == [".3"]
-    one.boxes[0].value = ".4"
-    assert "another page has answered it (.3)" in one.verdict.value
+    one.type([".4"])
+    assert "another page has answered it (.3)" in one.said
     assert kept(tmp_path)["c1"]["parts"] == [".3"]
 
 
@@ -67,8 +67,8 @@ def test_an_emptied_box_is_an_answer_too(tmp_path: Path) -> None:
     first.keep("c1", [".2"])
     form = Form(page(tmp_path).ask("c1"))
     first.keep("c1", [""])
-    form.boxes[0].value = ".21"
-    assert "its box is empty now" in form.verdict.value
+    form.type([".21"])
+    assert "its box is empty now" in form.said
     assert kept(tmp_path)["c1"]["parts"] == [""]
 
 
@@ -78,24 +78,27 @@ def test_new_numbers_in_one_page_stop_the_other(tmp_path: Path, typed_first: boo
     first, second = page(tmp_path), page(tmp_path)
     one, two = Form(first.ask("c1")), Form(second.ask("c1"))
     if typed_first:
-        two.boxes[0].value = ".2"
+        two.type([".2"])
         one = Form(first.ask("c1"))
-    one._renew(None)
-    two.boxes[0].value = ".211 in"
-    assert "another page has drawn new numbers" in two.verdict.value
-    two._check(None)
-    assert "Right" not in two.verdict.value
+    one.press("renew")
+    two.type([".211 in"])
+    assert "another page has drawn new numbers" in two.said
+    two.press("check")
+    assert "Right" not in two.said
     assert (kept(tmp_path)["c1"]["attempt"], kept(tmp_path)["c1"]["parts"]) == (2, [])
     assert second.ask("c1").question == first.ask("c1").question
 
 
-def test_the_form_of_old_numbers_is_closed_to_answers(tmp_path: Path) -> None:
-    """In one page too: after "New numbers" the old form saves nothing more and says why."""
+def test_a_page_that_drew_new_numbers_goes_on_with_them(tmp_path: Path) -> None:
+    """In the same form, without a run: what is typed next answers the new numbers."""
     form = Form(page(tmp_path).ask("c1"))
-    form._renew(None)
-    form.boxes[0].value = ".211 in"
-    assert "new numbers are drawn" in form.verdict.value
-    assert kept(tmp_path)["c1"]["parts"] == []
+    form.type([".2"])
+    before = form.view.asked["lines"]
+    form.press("renew")
+    assert form.view.asked["lines"] != before
+    form.type([".3"])
+    assert "not saved" not in form.said
+    assert (kept(tmp_path)["c1"]["attempt"], kept(tmp_path)["c1"]["parts"]) == (2, [".3"])
 
 
 def test_tries_and_hints_of_two_pages_add_up(tmp_path: Path) -> None:
@@ -112,11 +115,11 @@ def test_tries_used_in_one_page_are_used_in_the_other(tmp_path: Path) -> None:
     plan = replace(sheets.load("cones"), tries=2)
     first, second = (Desk(plan, given.practice("cones"), tmp_path) for _ in range(2))
     one, two = Form(first.ask("c1")), Form(second.ask("c1"))
-    one.boxes[0].value = ".1"
+    one.type([".1"])
     two = Form(second.ask("c1"))
     for form in (one, one, two):
-        form._check(None)
-    assert "All 2 tries are used" in two.verdict.value
+        form.press("check")
+    assert "You have used your 2 tries" in two.said
     assert kept(tmp_path)["c1"]["tries"] == 2
 
 
@@ -144,8 +147,8 @@ def test_a_file_of_a_newer_version_is_not_written_over(tmp_path: Path) -> None:
     form = Form(page(tmp_path).ask("c1"))
     path = tmp_path / "L00-cones-1.json"
     path.write_text('{"format": 2, "more": true}', encoding="utf-8")
-    form.boxes[0].value = ".2"
-    assert "not saved, since a newer version wrote it" in form.verdict.value
+    form.type([".2"])
+    assert "not saved, since a newer version wrote it" in form.said
     with pytest.raises(SeatworkError, match="use that version"):
         page(tmp_path)
     assert path.read_text(encoding="utf-8") == '{"format": 2, "more": true}'
@@ -155,9 +158,9 @@ def test_a_disk_that_refuses_is_told_under_the_question(tmp_path: Path) -> None:
     """The form says that nothing was saved, and nothing else changes."""
     (tmp_path / "answers").write_text("in the way", encoding="utf-8")
     form = Form(page(tmp_path / "answers").ask("c1"))
-    form.boxes[0].value = ".2"
-    assert "not saved, since a file stands where a folder is needed" in form.verdict.value
-    assert form.boxes[0].value == ".2"
+    form.type([".2"])
+    assert "not saved, since a file stands where a folder is needed" in form.said
+    assert form._typed == (".2",)
 
 
 def test_two_forms_for_paper_add_up_and_are_marked(tmp_path: Path) -> None:
@@ -207,7 +210,7 @@ def test_typing_and_pressing_come_from_two_threads(
 ) -> None:
     """What a button read just before a key press was saved is not taken for another page's."""
     form = Form(page(tmp_path).ask("c1"))
-    form.boxes[0].value = ".3"
+    form.type([".3"])
     before = read(tmp_path / "L00-cones-1.json")
     pressing = Thread(target=form.entry.desk.kept.refresh)
     save = AnswerFile.save
@@ -219,10 +222,10 @@ def test_typing_and_pressing_come_from_two_threads(
 
     monkeypatch.setattr("seatwork.worksheet.kept.read", lambda path: before)
     monkeypatch.setattr(AnswerFile, "save", save_while_pressed)
-    form.boxes[0].value = ".4"
+    form.type([".4"])
     pressing.join()
     monkeypatch.undo()
-    form._check(None)
-    assert "not saved" not in form.verdict.value
+    form.press("check")
+    assert "not saved" not in form.said
     assert kept(tmp_path)["c1"]["parts"] == [".4"]
     assert kept(tmp_path)["c1"]["tries"] == 1

@@ -6,13 +6,15 @@ the data of the artists that move; whoever shows it decides how they reach the e
 
 import base64
 import io
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from contextvars import ContextVar
+from dataclasses import dataclass, replace
 from typing import Any, Protocol, TypeVar, runtime_checkable
 
 from matplotlib.artist import Artist
 from matplotlib.figure import Figure
-from PIL import Image
+from PIL import Image, ImageChops
 
 from seatwork.errors import SeatworkError
 from seatwork.rows import plain
@@ -52,6 +54,27 @@ class Look:
             )
 
 
+MARGIN = 6
+"""Ground left round a trimmed picture [pixels]."""
+
+PRESENT: ContextVar[Look | None] = ContextVar("look of the sketches of questions", default=None)
+
+
+@contextmanager
+def looking(look: Look) -> Iterator[None]:
+    """Draw the sketches of questions in a look, within a ``with`` block; else they are light."""
+    token = PRESENT.set(look)
+    try:
+        yield
+    finally:
+        PRESENT.reset(token)
+
+
+def present_look(system: str = "inch") -> Look:
+    """Return the look that sketches of questions are drawn in now, in a unit system."""
+    return replace(PRESENT.get() or Look(), system=system)
+
+
 @dataclass(frozen=True, slots=True)
 class Drawing:
     """A matplotlib figure and the one or two sentences that say what it shows.
@@ -89,6 +112,28 @@ class Drawing:
         )
         return out.getvalue()
 
+    def small_png(self, scale: float = 1.0, colors: int = COLORS) -> bytes:
+        """Return the picture as a PNG file of few colors, a third of the size of `png`.
+
+        Parameters
+        ----------
+        scale : float
+            Pixels of the picture per pixel of the figure's own size [-], 0.25 to 4.
+        colors : int
+            Most colors it may have, 2 to 256.
+        """
+        return _of_few_colors(self.png(scale), colors)
+
+    def trimmed_png(self, scale: float = 1.0) -> bytes:
+        """Return the picture as `small_png`, without the empty ground round what is drawn.
+
+        Parameters
+        ----------
+        scale : float
+            Pixels of the picture per pixel of the figure's own size [-], 0.25 to 4.
+        """
+        return _of_few_colors(self.png(scale), margin=MARGIN)
+
     def markdown(self, scale: float = 1.0, colors: int = COLORS) -> str:
         """Return the picture as a Markdown image with its text as alt, then the text.
 
@@ -99,19 +144,35 @@ class Drawing:
         colors : int
             Most colors it may have, 2 to 256.
         """
-        data = base64.b64encode(_of_few_colors(self.png(scale), colors)).decode("ascii")
+        data = base64.b64encode(self.small_png(scale, colors)).decode("ascii")
         return f"![{plain(self.text)}](data:image/png;base64,{data})\n\n{plain(self.text)}"
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
         return {"text/plain": self.text, "text/markdown": self.markdown()}
 
 
-def _of_few_colors(png: bytes, colors: int = COLORS) -> bytes:
+def _of_few_colors(png: bytes, colors: int = COLORS, margin: int | None = None) -> bytes:
     """Return the picture with few colors: line work loses nothing and two thirds of its size."""
     out = io.BytesIO()
     image = Image.open(io.BytesIO(png)).convert("RGB")
+    if margin is not None:
+        image = _trimmed(image, margin)
     image.quantize(colors, dither=Image.Dither.NONE).save(out, "png", optimize=True)
     return out.getvalue()
+
+
+def _trimmed(image: Image.Image, margin: int) -> Image.Image:
+    """Cut the ground off round what is drawn; the color of the first corner is the ground."""
+    ground = Image.new("RGB", image.size, image.getpixel((0, 0)))
+    box = ImageChops.difference(image, ground).getbbox()
+    if box is None:
+        return image
+    left, top, right, bottom = box
+    wide, high = image.size
+    return image.crop((
+        max(left - margin, 0), max(top - margin, 0),
+        min(right + margin, wide), min(bottom + margin, high),
+    ))  # fmt: skip
 
 
 @runtime_checkable

@@ -1,15 +1,17 @@
 """A learner's desk: one worksheet with its numbers, its answers, and where they are kept."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import given, handed, sheets
-from seatwork.shop import find
+from seatwork.questions import Verdict
+from seatwork.shop import find, wording
+from seatwork.worksheet import watching
 from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.entry import Entry, typed_parts
-from seatwork.worksheet.finishing import Finished, NotYet, open_points
+from seatwork.worksheet.finishing import Finished, NotYet, open_points, show_to_go
 from seatwork.worksheet.routing import Route
 
 if TYPE_CHECKING:
@@ -153,26 +155,38 @@ class Desk(Answered):
             return Route(self.plan, verdicts)
         left = open_points(verdicts)
         if left:
+            self._say_what_is_left(verdicts)
             raise NotYet(self.plan.title, left)
         return Finished(f"{self.plan.title}: all {len(self.plan.items)} questions are right.")
 
+    def _say_what_is_left(self, verdicts: Mapping[str, tuple[Verdict, ...]]) -> None:
+        """Say in one plain line what is to do, where forms are shown; it stands for the error."""
+        if self._shown and not watching.sitting:
+            show_to_go([name for name, found in verdicts.items() if not _all_right(found)])
+
     def _saved(self) -> str:
-        names = [item.id for item in self.plan.items]
+        """Say how much of a graded sheet is answered, what is not, and what to hand in."""
+        words, names = wording(), [item.id for item in self.plan.items]
         left = {name: self._left(name) for name in names}
         empty = [name for name in names if left[name] == len(self.question(name).parts)]
         in_part = [name for name in names if left[name] and name not in empty]
-        where = (
-            f"saved in answers/{self.answers.name}" if self.kept.folder else "not saved in a file"
+        listed = (("form.left_empty", empty), ("form.left_in_part", in_part))
+        kept = words["form.hand_in" if self.kept.folder else "form.not_kept"]
+        return words["form.finished"].format(
+            done=len(names) - len(empty) - len(in_part),
+            count=len(names),
+            left="".join(words[key].format(names=" ".join(them)) for key, them in listed if them),
+            place=kept.format(file=self.answers.name),
         )
-        blank = f"; without an answer: {', '.join(empty)}" if empty else ""
-        partly = f"; answered in part: {', '.join(in_part)}" if in_part else ""
-        done = len(names) - len(empty) - len(in_part)
-        return f"{self.plan.title}: {done} of {len(names)} answered, {where}{blank}{partly}."
 
     def _left(self, name: str) -> int:
         """Count the parts of a question that are empty."""
         typed, count = self.answers.of(name).parts, len(self.question(name).parts)
         return count - sum(bool(part.strip()) for part in typed[:count])
+
+
+def _all_right(verdicts: tuple[Verdict, ...]) -> bool:
+    return all(verdict.is_right for verdict in verdicts)
 
 
 def _form(entry: Entry) -> Any:

@@ -3,12 +3,14 @@
 from collections.abc import Callable, Sequence
 from typing import Any
 
+from seatwork.drawings.scene import Look, looking
 from seatwork.errors import SeatworkError
 from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, Verdict
 from seatwork.shop import wording
 from seatwork.worksheet import watching
 from seatwork.worksheet.answered import Answered
+from seatwork.worksheet.kept import Overtaken
 
 PICTURE_SCALE = 0.5  # half of a bench's picture, a question and its form on one screen
 
@@ -32,6 +34,7 @@ class Entry:
         self._form = form
         self.question: Question = desk.question(name)
         self.attempt = desk.answers.of(name).attempt
+        self._drawn: dict[bool, Any] = {}
 
     def __repr__(self) -> str:
         return f"{self.name}. {self.question.ask()}"
@@ -61,8 +64,15 @@ class Entry:
         """
         if self.desk.answers.of(self.name).attempt != self.attempt:
             fault = "not saved, since new numbers are drawn for it"
-            raise SeatworkError(self.name, fault, "run this cell again to see them")
+            raise Overtaken(self.name, fault, "run this cell again to see them")
         self.desk.keep(self.name, parts)
+
+    def renew(self) -> None:
+        """Draw new numbers in place; the answer to the old ones stays in the file."""
+        self.desk.renew(self.name)
+        self.question = self.desk.question(self.name)
+        self.attempt = self.desk.answers.of(self.name).attempt
+        self._drawn.clear()
 
     def hint(self, number: int) -> str:
         """Return a hint, the first one is number 0."""
@@ -83,9 +93,32 @@ class Entry:
         display(self.picture(), raw=True)
         display(self.desk.show(self.name, self._form(self)))
 
+    def _drawing(self, *, dark: bool = False) -> Any:
+        """Return the drawing of the question, made once for each theme; None if it has none."""
+        if dark not in self._drawn:
+            with looking(Look(palette="dark" if dark else "light")):
+                self._drawn[dark] = self.question.drawing()
+        return self._drawn[dark]
+
+    @property
+    def alt(self) -> str:
+        """What the picture shows, in words; empty without a picture."""
+        drawing = self._drawing()
+        return drawing.text if drawing is not None else ""
+
+    def png(self, *, dark: bool = False, scale: float = 1.0) -> bytes:
+        """Return the picture as a PNG file; empty without one."""
+        drawing = self._drawing(dark=dark)
+        if drawing is None:
+            return b""
+        try:
+            return bytes(drawing.trimmed_png(PICTURE_SCALE * scale))
+        except SeatworkError:  # an own drawing that fails says so in its text
+            return b""
+
     def picture(self) -> dict[str, Any]:
         """Return the question as text and, with its drawing, as markdown."""
-        drawing = self.question.drawing()
+        drawing = self._drawing()
         lines = repr(self).split("\n")
         shown = f"**{self.name}.** " + "  \n".join(lines)[len(self.name) + 2 :]
         if drawing is not None:

@@ -1,9 +1,12 @@
 """The end of a worksheet: done, or not yet in one clean line."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from typing import Any
 
 from seatwork.errors import SeatworkError
 from seatwork.questions import Verdict
+from seatwork.rows import plain
+from seatwork.shop import wording
 
 
 class NotYet(SeatworkError):
@@ -36,3 +39,14 @@ def open_points(verdicts: Mapping[str, tuple[Verdict, ...]]) -> str:
     ]
     lines = ((blank, "not answered"), (wrong, "not right"))
     return ", ".join(f"{words}: {' '.join(names)}" for names, words in lines if names)
+
+
+def show_to_go(names: Sequence[str]) -> None:
+    """Show which questions are to go, as one plain line; the page hides the error below it."""
+    from IPython import display as shown
+
+    key = "form.one_to_go" if len(names) == 1 else "form.to_go"
+    line = wording()[key].format(count=len(names), names=" ".join(names))
+    display: Any = shown.display
+    marked = f'<span class="seatwork-to-go">{plain(line)}</span>'
+    display({"text/plain": line, "text/markdown": marked}, raw=True)

@@ -1,23 +1,25 @@
-"""The form under a question: a box for each part, a check button, hints, and the verdict."""
+"""The form under a question: it saves what is typed, says what it is, and helps."""
 
-from collections.abc import Callable
-from time import monotonic
+from collections.abc import Callable, Sequence
 from typing import Any
 
-import ipywidgets as widgets
-
 from seatwork.errors import SeatworkError
+from seatwork.marking.answers import LONGEST
+from seatwork.questions.type.parts import Part
 from seatwork.shop import wording
 from seatwork.units import explain
-from seatwork.worksheet.boxes import FormView, answer_box, button, label, status, text_of
+from seatwork.worksheet.answer_view import AnswerView
+from seatwork.worksheet.asking import asked
 from seatwork.worksheet.entry import Entry
+from seatwork.worksheet.helping import Help
+from seatwork.worksheet.kept import Overtaken
+from seatwork.worksheet.telling import QUIET, Told, graded, practice
 
-LATE_KEYS = 2.0
-"""How long after the click on Check a busy kernel may get the key presses before it [s]."""
+BUTTONS = {"check", "hint", "worked", "renew", "cut", "other"}
 
 
 class Form:
-    """A form that saves each key press and answers with a verdict.
+    """A form that saves each key press and answers with a verdict when it is checked.
 
     Parameters
     ----------
@@ -27,117 +29,209 @@ class Form:
 
     def __init__(self, entry: Entry) -> None:
         self.entry = entry
-        desk, parts = entry.desk, entry.question.parts
-        typed = (*desk.answers.of(entry.name).parts, *[""] * len(parts))
-        self.boxes = [
-            answer_box(part, label(number, len(parts)), text)
-            for number, (part, text) in enumerate(zip(parts, typed, strict=False))
-        ]
-        self.verdict = widgets.HTML()
-        self.help = widgets.HTML()
-        self._checked_at = -LATE_KEYS
-        for box in self.boxes:
-            box.observe(self._type, names="value")
-        rows = [*self.boxes, self._buttons(), self.verdict, self.help]
+        self._dark, self._scale, self._turn = False, 1.0, 0
+        self._judged: tuple[str, ...] = ()
+        self._told, self._trouble, self._closed = QUIET, "", ""
+        self.help = Help(entry)
+        self.view = AnswerView(self._heard, self.type, entry.name)
+        if any(self.texts) and self._answer.tries:
+            self._judge(self.texts)
+        self._ask()
+
+    @property
+    def texts(self) -> tuple[str, ...]:
+        """What is kept for each box."""
+        typed = (*self._answer.parts, *[""] * len(self._parts))
+        return typed[: len(self._parts)]
+
+    @property
+    def said(self) -> str:
+        """What is said of the answer, of all its parts, in one text."""
+        told = self._told
+        beside = (part[name] for part in told.parts for name in ("said", "more"))
+        return " ".join([self._trouble, *told.lines, *beside]).strip()
+
+    @property
+    def _answer(self) -> Any:
+        return self.entry.desk.answers.of(self.entry.name)
+
+    @property
+    def _parts(self) -> tuple[Part, ...]:
+        return self.entry.question.parts
+
+    def _ask(self, focus: str = "") -> None:
+        """Show the question, with its picture, as it is now."""
+        self._typed = self.texts
+        with self.view.hold_sync():
+            self.view.picture = self.entry.png(dark=self._dark, scale=self._scale)
+            self.view.typed = list(self.texts)
+            self._show(focus)
+            self.view.asked = asked(self.entry)
+
+    def _show(self, focus: str = "") -> None:
+        """Show what is said, and where the focus goes."""
+        self._turn += 1
+        told, words = self._told, wording()
+        figures = self.help.figures(dark=self._dark)
+        with self.view.hold_sync():
+            self.view.figures = [figure.png for figure in figures]
+            self.view.now = {
+                "turn": self._turn,
+                "texts": list(self.texts),
+                "judged": list(self._judged),
+                "said": [self._trouble] if self._trouble else list(told.lines),
+                "tone": "wrong" if self._trouble else told.tone,
+                "parts": list(told.parts),
+                "help": self.help.blocks(),
+                "figures": [figure.shown for figure in figures],
+                "drawn": [self._dark, self._scale],
+                "buttons": self._buttons(),
+                "choices": self.help.choices(words),
+                "closed": self._closed,
+                "sure": self._answer.sure,
+                "focus": focus,
+            }
+
+    def _buttons(self) -> list[dict[str, Any]]:
+        """Return the buttons as they are now, in the order of the keyboard."""
+        words, desk = wording(), self.entry.desk
         if not desk.is_practice:
-            rows.insert(len(self.boxes), self._sure())
-        self.view = FormView(rows, entry.name)
-        if any(desk.answers.of(entry.name).parts):
-            self.show_verdict()
+            hint = [self.help.button(words)] if desk.plan.hint_cost else []
+            return [_button("check", words["form.save"], shut=bool(self._closed)), *hint]
+        tried = bool(self.entry.worked())
+        worked = words["form.worked" if tried else "form.worked_later"]
+        found = [
+            _button("check", words["form.check"], shut=bool(self._closed)),
+            self.help.button(words),
+            _button("worked", worked, shut=not tried),
+        ]
+        if self._told.right and self.help.can_cut:
+            found.append(_button("cut", words["form.cut"]))
+        found.append(_button("renew", words["form.renew"]))
+        if self._told.right:
+            found.append(_button("next", words["form.next"]))
+        return found
 
-    def _buttons(self) -> widgets.HBox:
-        """Make the buttons; a graded sheet has no verdict, so fewer of them."""
-        practice = self.entry.desk.is_practice
-        check = button("Check" if practice else "Save", self._check)
-        self.hint_button = button(self._hintlabel(), self._hint)
-        self.worked_button = button("Worked answer", self._worked)
-        self.worked_button.disabled = not self.entry.worked()
-        self.new_button = button("New numbers", self._renew)
-        self.other_button = button(wording()["marking.not_what_i_did"], self._not_that)
-        self.other_button.layout.display = "none"
-        rest = [self.worked_button, self.new_button, self.other_button] if practice else []
-        hint = [self.hint_button] if practice or self.entry.desk.plan.hint_cost else []
-        return widgets.HBox([check, *hint, *rest], layout=widgets.Layout(flex_flow="row wrap"))
+    def _heard(self, content: dict[str, Any]) -> None:
+        """Hear the page: a button, the mark "sure", or how it looks."""
+        if "page" in content:
+            self._fit(**content["page"])
+        elif "sure" in content:
+            sure = bool(content["sure"])
+            self._saved(lambda: self.entry.desk.mark_sure(self.entry.name, sure))
+        elif "press" in content:
+            self.press(str(content["press"]), [str(text) for text in content.get("texts", ())])
 
-    def _sure(self) -> Any:
-        """Make the mark a learner sets for the instructor; only a graded sheet has it."""
-        kept = self.entry.desk.answers.of(self.entry.name).sure
-        box = widgets.Checkbox(value=kept, description="I think this is right", indent=False)
-        box.observe(self._mark_sure, names="value")
-        return box
+    def press(self, what: str, typed: Sequence[str] | None = None) -> None:
+        """Press a button by its name, with what stands in the boxes then."""
+        texts = self._cut_off(self._typed if typed is None else typed)
+        if what in BUTTONS:
+            getattr(self, f"_{what}")(texts)
+        elif what.removeprefix("which").isdecimal():
+            self._which(int(what.removeprefix("which")))
 
-    def _hintlabel(self) -> str:
-        cost = self.entry.desk.plan.hint_cost
-        return f"Hint (costs {cost:.0%} of the points)" if cost else "Hint"
-
-    def _type(self, _change: Any) -> None:
-        """Save a key press; a late one belongs to the check before it, another ends its verdict."""
-        if not self._saved(self._keep):
+    def _fit(self, dark: bool, scale: float) -> None:
+        """Draw again for a dark page, or more sharply."""
+        if (dark, scale) == (self._dark, self._scale):
             return
-        if monotonic() - self._checked_at < LATE_KEYS:
-            self.show_verdict()
-        else:
-            self.verdict.value = ""
+        dimmed = dark != self._dark
+        self._dark, self._scale = dark, float(scale)
+        self.view.picture = self.entry.png(dark=dark, scale=self._scale)
+        if dimmed:
+            self._show()
 
-    def _keep(self) -> None:
-        self.entry.keep([text_of(box) for box in self.boxes])
+    def _cut_off(self, typed: Sequence[str]) -> tuple[str, ...]:
+        """Return what is in the boxes, one text for each part, none too long to be kept."""
+        texts = (*typed, *[""] * len(self._parts))[: len(self._parts)]
+        return tuple(text[:LONGEST] for text in texts)
+
+    def type(self, typed: Sequence[str]) -> None:
+        """Save what is typed; nothing is said of it before it is checked."""
+        self._typed = texts = self._cut_off(typed)
+        if texts == self.texts and not self._trouble:
+            return
+        if self._saved(lambda: self.entry.keep(texts)):
+            self.view.send({"kept": list(texts)})
 
     def _saved(self, save: Callable[[], None]) -> bool:
         """Save something, or say why it is not saved."""
+        before = self._trouble, self._closed
         try:
             save()
         except SeatworkError as error:
-            self.verdict.value = status([explain(error)])
+            self._trouble = explain(error)
+            self._closed = self._trouble if isinstance(error, Overtaken) else self._closed
+            self._show()
             return False
+        self._trouble = ""
+        if before != (self._trouble, self._closed):
+            self._show()
         return True
 
-    def _check(self, _button: Any) -> None:
-        self._saved(self._judge)
+    def _check(self, typed: tuple[str, ...]) -> None:
+        self._saved(lambda: self._count_and_judge(typed))
 
-    def _judge(self) -> None:
+    def _count_and_judge(self, typed: tuple[str, ...]) -> None:
         desk, name = self.entry.desk, self.entry.name
         desk.kept.refresh()  # tries used in another page count too
         limit = desk.plan.tries
         if limit and desk.answers.of(name).tries >= limit:
-            self.verdict.value = status([f"All {limit} tries are used."])
+            self._close(limit)
             return
-        self._keep()
-        self._checked_at = monotonic()
+        self.entry.keep(typed)
         desk.count(name, "tries")
-        self.show_verdict()
-        self.worked_button.disabled = not self.entry.worked()
+        self._trouble = ""
+        self._judge(typed)
+        self._show(self._told.focus)
 
-    def show_verdict(self) -> None:
-        """Show what is to be said of the answer."""
-        slip = any(verdict.kind == "slip" for verdict in self.entry.verdicts)
-        shown = slip and self.entry.desk.is_practice
-        self.other_button.layout.display = "" if shown else "none"
-        feedback = self.entry.feedback
-        labels = [label(number, len(feedback)) for number in range(len(feedback))]
-        single = len(feedback) == 1
-        lines = feedback if single else [f"{a}: {b}" for a, b in zip(labels, feedback, strict=True)]
-        self.verdict.value = status(lines)
+    def _close(self, limit: int) -> None:
+        """Close the boxes: all tries are used; the last answer is kept."""
+        self._closed = wording()["form.out_of_tries"].format(tries=limit)
+        self._told = Told(lines=(self._closed,), tone="wrong")
+        self._show("heading")
 
-    def _hint(self, _button: Any) -> None:
-        desk, name = self.entry.desk, self.entry.name
-        shown, hints = desk.answers.of(name).hints, self.entry.question.hints
-        if shown < len(hints) and not self._saved(lambda: desk.count(name, "hints")):
+    def _judge(self, typed: tuple[str, ...]) -> None:
+        """Find what is to be said of an answer, and what helps with it."""
+        self._judged = typed
+        if not self.entry.desk.is_practice:
+            self._told = graded(self._parts, typed, wording())
             return
-        read = hints[: min(shown + 1, len(hints))]
-        self.help.value = status([f"Hint {n}: {hint}" for n, hint in enumerate(read, 1)])
+        verdicts = self.entry.verdicts
+        self.help.judged(verdicts, typed)
+        self._told = practice(self.entry, typed, verdicts, self.help.opened, wording())
 
-    def _not_that(self, _button: Any) -> None:
+    def _hint(self, _typed: tuple[str, ...]) -> None:
+        if self._saved(self.help.more):
+            self._show("hint")
+
+    def _worked(self, _typed: tuple[str, ...]) -> None:
+        self.help.work()
+        self._show("worked")
+
+    def _cut(self, _typed: tuple[str, ...]) -> None:
+        self.help.cut_right()
+        self._show()
+
+    def _renew(self, typed: tuple[str, ...]) -> None:
+        """Draw new numbers in place; the answer to the old ones is kept."""
+        del typed
+        if self._saved(self.entry.renew):
+            self._judged, self._told, self._closed = (), QUIET, ""
+            self.help = Help(self.entry)
+            self._ask("box")
+
+    def _which(self, number: int) -> None:
+        """Take the learner's word which of several ways gave the number."""
+        self._told = Told(lines=(self.help.which(number),), tone="wrong")
+        self._show("select")
+
+    def _other(self, _typed: tuple[str, ...]) -> None:
         """Take the learner's word: the same number can come from another thought."""
-        first = self.entry.question.hints[0]
-        self.help.value = status(["Then something else gave the same number.", f"Hint 1: {first}"])
+        if self._saved(self.help.something_else):
+            words = wording()
+            self._told = Told(lines=(words["form.other_said"],), tone="wrong")
+            self._show("hint")
 
-    def _mark_sure(self, change: Any) -> None:
-        sure = bool(change["new"])
-        self._saved(lambda: self.entry.desk.mark_sure(self.entry.name, sure))
 
-    def _renew(self, _button: Any) -> None:
-        if self._saved(lambda: self.entry.desk.renew(self.entry.name)):
-            self.verdict.value = status(["New numbers are drawn. Run this cell again to see them."])
-
-    def _worked(self, _button: Any) -> None:
-        self.help.value = status([self.entry.worked()])
+def _button(press: str, label: str, *, shut: bool = False) -> dict[str, Any]:
+    return {"press": press, "label": label, "shut": shut}

@@ -13,6 +13,10 @@ from seatwork.marking.answers import NewerFormat, read, reopen
 Change = Callable[[Answer], Answer]
 
 
+class Overtaken(SeatworkError):
+    """Another page, or a newer version, wrote what this page shows: its box is to be closed."""
+
+
 class Kept:
     """The answers to one form of a sheet, and where they are kept.
 
@@ -79,7 +83,9 @@ class Kept:
             except SeatworkError as error:
                 remedy = error.remedy.replace("give the command again", "type it again")
                 why = error.fault.removeprefix("it was not saved: ")
-                raise SeatworkError(error.value, f"not saved, since {why}", remedy) from error
+                overtaken = isinstance(error, Overtaken | NewerFormat)
+                kind = Overtaken if overtaken else SeatworkError
+                raise kind(error.value, f"not saved, since {why}", remedy) from error
             self._shown[question] = self.answers.of(question)
 
     def _write(self, folder: Path, question: str, change: Change) -> None:
@@ -108,11 +114,11 @@ class Kept:
         shown = self._shown.get(question, now)
         if now.attempt != shown.attempt:
             fault = "another page has drawn new numbers for it"
-            raise SeatworkError(question, fault, "run this cell again to see them")
+            raise Overtaken(question, fault, "run this cell again to see them")
         if _typed(now) != _typed(shown):
             fault = f"another page has answered it ({_text_of(now)})"
             remedy = "run this cell again to see that answer and go on from it"
-            raise SeatworkError(question, fault, remedy)
+            raise Overtaken(question, fault, remedy)
 
 
 def _typed(answer: Answer) -> tuple[str, ...]:

@@ -3,7 +3,7 @@
 from typing import Any
 
 from seatwork.drawings.parts.holes import countersink
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, present_look
 from seatwork.seats import Countersink
 
 
@@ -14,4 +14,4 @@ def draw(question: Any) -> Drawing:
         hole_diameter=question.hole_diameter,
         included_angle=question.value(),
     )
-    return countersink(seat, Look(system=question.system), asked="included_angle")
+    return countersink(seat, present_look(question.system), asked="included_angle")

@@ -4,7 +4,7 @@ from typing import Any
 
 from seatwork.drawings.parts.apart import head_over_seat
 from seatwork.drawings.parts.seated import SeatedHead
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, present_look
 from seatwork.seats import Countersink, Head
 
 
@@ -18,4 +18,4 @@ def draw(question: Any) -> Drawing:
             included_angle=question.included_angle,
         ),
     )
-    return head_over_seat(part, Look(system=question.system))
+    return head_over_seat(part, present_look(question.system))

@@ -3,9 +3,9 @@
 from typing import Any
 
 from seatwork.drawings.parts.holes import countersink
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, present_look
 
 
 def draw(question: Any) -> Drawing:
     """Draw the seat in section, its depth as a question mark."""
-    return countersink(question.seat(), Look(system=question.system), asked="depth")
+    return countersink(question.seat(), present_look(question.system), asked="depth")

@@ -3,9 +3,9 @@
 from typing import Any
 
 from seatwork.drawings.parts.holes import countersink
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, present_look
 
 
 def draw(question: Any) -> Drawing:
     """Draw the seat in section, the size asked for as a question mark."""
-    return countersink(question.seat(), Look(system=question.system), asked="diameter")
+    return countersink(question.seat(), present_look(question.system), asked="diameter")

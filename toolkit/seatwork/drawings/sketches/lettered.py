@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, Look, present_look
 from seatwork.drawings.strokes import profiles
 from seatwork.drawings.strokes.linework import Point
 from seatwork.drawings.strokes.metal import Window
@@ -55,7 +55,7 @@ def lettered_seat(
     for size in SIZES:
         if size not in letters:
             raise SeatworkError(size, "this size has no letter", "give one to each of the five")
-    sketch = Sketch({}, look or Look())
+    sketch = Sketch({}, look or present_look())
     window = Window(
         axis=AXIS,
         face=FACE,

@@ -1,6 +1,6 @@
 """A print note on its leader, as a drawing has it, for questions."""
 
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, present_look
 from seatwork.drawings.strokes.linework import arc
 from seatwork.drawings.strokes.sketch import Sketch
 from seatwork.drawings.strokes.symbols import SignedLine
@@ -21,7 +21,7 @@ def note_on_leader(note: str) -> Drawing:
     Drawing
         A view that is not to scale; its text is the note alone.
     """
-    sketch = Sketch({}, Look())
+    sketch = Sketch({}, present_look())
     x, y = CENTER
     sketch.edge(arc(CENTER, SEAT, 0.0, 360.0), arc(CENTER, HOLE, 0.0, 360.0))
     sketch.center((x - SEAT - 30.0, y), (x + SEAT + 30.0, y))

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, present_look
 from seatwork.drawings.strokes.linework import Point
 from seatwork.drawings.strokes.sketch import Sketch
 from seatwork.errors import SeatworkError
@@ -68,7 +68,7 @@ class Page:
 
     def __init__(self, shown: Asked) -> None:
         self.shown = shown
-        self.sketch = Sketch({}, Look())
+        self.sketch = Sketch({}, present_look())
 
     def across(
         self,

@@ -1,0 +1,156 @@
+"""What a form says of an answer: one message for a check, and no word of practice when graded."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from seatwork.errors import SeatworkError
+from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
+from seatwork.questions.type.typed import read
+from seatwork.questions.type.verdicts import Verdict
+from seatwork.rows import short
+from seatwork.worksheet.boxes import LETTERS
+from seatwork.worksheet.entry import Entry
+
+EXAMPLES = {
+    "in": ".125, 1/8 or 3.2 mm",
+    "mm": "3.2, 3.2 mm or 1/8 in",
+    "°": "60",
+    "": "12",
+}
+"""What may be written for a number of each unit; other units take a plain number."""
+
+NOT_YET = "Not yet. "
+SHOWN = 40
+"""Letters shown of what was typed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Told:
+    """What is said after a check.
+
+    Parameters
+    ----------
+    lines : tuple of str
+        The one message.
+    tone : {"right", "wrong", ""}
+        Whether it is good.
+    parts : tuple of dict
+        Where there are several parts, what is said beside each: ``said``, ``more`` and ``tone``.
+    right : bool
+        Whether every part is right.
+    focus : str
+        Where the focus goes.
+    """
+
+    lines: tuple[str, ...] = ()
+    tone: str = ""
+    parts: tuple[dict[str, str], ...] = ()
+    right: bool = False
+    focus: str = ""
+
+
+QUIET = Told()
+
+
+def practice(
+    entry: Entry,
+    typed: Sequence[str],
+    verdicts: Sequence[Verdict],
+    opened: str,
+    words: Mapping[str, str],
+) -> Told:
+    """Say what each part is, and show the hint that opened by itself, if one did."""
+    said = [
+        _said(part, text, verdict, line, words)
+        for part, text, verdict, line in zip(
+            entry.question.parts, typed, verdicts, entry.feedback, strict=True
+        )
+    ]
+    good = [verdict.is_right for verdict in verdicts]
+    tones = ["right" if right else "wrong" for right in good]
+    more = (opened,) if opened else ()
+    tone = "right" if all(good) else "wrong"
+    focus = "next" if all(good) else f"select {good.index(False)}"
+    if len(said) == 1:
+        alone = ({"said": "", "more": "", "tone": tone},)
+        return Told(lines=(*said[0], *more), tone=tone, parts=alone, right=all(good), focus=focus)
+    head = words["form.right_of"].format(right=sum(good), count=len(good))
+    parts = tuple(
+        {"said": lines[0], "more": " ".join(lines[1:]), "tone": one}
+        for lines, one in zip(said, tones, strict=True)
+    )
+    return Told(lines=(head, *more), tone=tone, parts=parts, right=all(good), focus=focus)
+
+
+def _said(
+    part: Part, text: str, verdict: Verdict, line: str, words: Mapping[str, str]
+) -> tuple[str, ...]:
+    """Say of one part what it is; what was typed heads what is said of it."""
+    if verdict.is_right or verdict.kind == "blank":
+        return (line,)
+    if verdict.kind == "unreadable":
+        return (unread(part, text, words),)
+    if verdict.kind == "wrong":
+        return (words["form.unknown"].format(typed=shown(part, text)),)
+    return words["form.typed"].format(typed=shown(part, text)), line.removeprefix(NOT_YET)
+
+
+def shown(part: Part, text: str) -> str:
+    """Return what was typed, as it is shown: an option by its words."""
+    if isinstance(part, ChoicePart):
+        return dict(part.options).get(part.chosen(text) or "", text)
+    return short(" ".join(text.split()), SHOWN)
+
+
+def unread(part: Part, text: str, words: Mapping[str, str]) -> str:
+    """Say that an answer cannot be read, and what could."""
+    return words["form.cannot_read"].format(typed=shown(part, text), example=example(part))
+
+
+def example(part: Part) -> str:
+    """Return what may be written for a part."""
+    if isinstance(part, NumberPart):
+        kind = {"length": "a size", "angle": "an angle"}.get(part.measure.name, "a number")
+        return f"{kind} such as {EXAMPLES.get(part.unit, '12')}"
+    return "a letter" if isinstance(part, ChoicePart) else "the letters, each once"
+
+
+def graded(parts: Sequence[Part], typed: Sequence[str], words: Mapping[str, str]) -> Told:
+    """Say that an answer is saved, which parts are empty, and which cannot be read."""
+    several = len(parts) > 1
+    empty = [number for number, text in enumerate(typed) if not text.strip()]
+    unclear = [n for n, text in enumerate(typed) if n not in empty and not readable(parts[n], text)]
+    lines = [_saved(len(parts), empty, words)]
+    for number in unclear:
+        name = f"({LETTERS[number]})" if several else words["form.it"]
+        lines.append(words["form.not_read"].format(part=name, example=example(parts[number])))
+    first = (unclear or empty or [0])[0]
+    focus = f"box {first}" if unclear or empty else "next"
+    return Told(lines=tuple(lines), tone="", focus=focus)
+
+
+def _saved(count: int, empty: Sequence[int], words: Mapping[str, str]) -> str:
+    if len(empty) == count:
+        return words["form.nothing_typed"]
+    if not empty:
+        return (
+            words["form.saved_parts"].format(done=count, count=count)
+            if count > 1
+            else (words["form.saved_all"])
+        )
+    letters = [LETTERS[number] for number in empty]
+    if len(letters) == 1:
+        return words["form.saved_empty"].format(part=letters[0])
+    listed = ", ".join(f"({letter})" for letter in letters)
+    return words["form.saved_empties"].format(parts=listed)
+
+
+def readable(part: Part, text: str) -> bool:
+    """Tell whether an answer can be read; nothing is said of what it is."""
+    if not isinstance(part, NumberPart):
+        return part.chosen(text) is not None
+    try:
+        read(text, part.measure, part.system)
+    except SeatworkError:
+        return False
+    return True
