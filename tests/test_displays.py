@@ -26,7 +26,7 @@ GIVEN = {
     "cutting.Machine", "cutting.Cutter", "cutting.Cut", "cutting.SpeedRange", "drawings.Look",
     "cutting.Coefficients", "inspection.Measured", "marking.Answer", "marking.AnswerFile",
     "questions.Mistake", "questions.Slip", "questions.Tolerance", "notes.Size",
-    "tables.Column", "tables.Table", "plan.Row", "inspection.Readings",
+    "tables.Column", "tables.Table", "plan.Row", "inspection.Readings", "record.Override",
 }  # fmt: skip
 """What a person gives, or writes down: it shows the line that makes it again."""
 

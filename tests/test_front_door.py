@@ -74,7 +74,7 @@ def test_the_readme_tells_three_stories() -> None:
 def test_the_instructor_before_class(tmp_path: Path) -> None:
     """A note becomes a plan and a card, and a folder of papers is marked, as README says."""
     run(
-        "import seatwork as sw\nsw.marking.hand_out('course', 'cones', ['L07'])\n"
+        "import seatwork as sw\nsw.record.hand_out('course', 'cones', ['L07'])\n"
         "from pathlib import Path\nPath('handed_in').mkdir()",
         tmp_path,
     )

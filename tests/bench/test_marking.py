@@ -9,9 +9,10 @@ from random import Random
 from statistics import median
 
 import pytest
-from seatwork.marking import Answer, AnswerFile, hand_out, mark, sheets
+from seatwork.marking import Answer, AnswerFile, mark, sheets
 from seatwork.questions import all_types
 from seatwork.questions.type.parts import NumberPart
+from seatwork.record import forms, hand_out
 
 SUBMISSIONS = 400
 ROUNDS = 7
@@ -89,9 +90,11 @@ def test_submissions_a_second(tmp_path: Path) -> None:
     texts = [path.read_bytes() for path in (tmp_path / "in").iterdir()]
     ones, reads = [], []
     for _ in range(ROUNDS):
-        ones.append(seconds(lambda: mark(tmp_path / "course", sheet, tmp_path / "in")))
+        ones.append(seconds(lambda: mark(forms(tmp_path / "course"), sheet, tmp_path / "in")))
         reads.append(seconds(lambda: [json.loads(text) for text in texts * 5]) / 5)
-    assert not any(one.needs_a_person for one in mark(tmp_path / "course", sheet, tmp_path / "in"))
+    assert not any(
+        one.needs_a_person for one in mark(forms(tmp_path / "course"), sheet, tmp_path / "in")
+    )
     ratio, each = median(ones) / median(reads), execute_some(NOTEBOOKS)
     best = SUBMISSIONS / min(ones)
     sys.stdout.write(

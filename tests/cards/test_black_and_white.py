@@ -24,8 +24,9 @@ from seatwork.cards import (
     station,
 )
 from seatwork.drawings.strokes.style import PALETTES
-from seatwork.marking import hand_out, sheets
+from seatwork.marking import sheets
 from seatwork.plan import Plan
+from seatwork.record import hand_out
 
 pytestmark = pytest.mark.slow
 

@@ -4,8 +4,9 @@ from pathlib import Path
 
 import pytest
 from seatwork.cards import paper
-from seatwork.marking import Sheet, hand_out, sheets
+from seatwork.marking import Sheet, sheets
 from seatwork.questions.type.parts import ChoicePart
+from seatwork.record import hand_out
 
 pytestmark = pytest.mark.slow
 

@@ -2,13 +2,17 @@
 
 import csv
 import json
-import shutil
+import sqlite3
 import stat
+from contextlib import closing
 from pathlib import Path
+from typing import Any
 
 import pytest
-from seatwork.marking import AnswerFile, examples, hand_out, handed, results, sheets
+from seatwork.marking import AnswerFile, examples, sheets
 from seatwork.marking.text import right_answer
+from seatwork.record import forms, hand_out, open_record, results
+from seatwork.record.keeping import NAME
 
 pytestmark = pytest.mark.slow
 LEARNERS = ("L01", "L02", "L03", "L04", "L05")
@@ -25,7 +29,7 @@ def course(tmp_path: Path) -> Path:
 def paper(course: Path, learner: str, **typed: str) -> AnswerFile:
     """Answer everything right but what is given."""
     sheet = sheets.load("cones")
-    form = handed.read(course).form("cones", learner, 1)
+    form = forms(course).form("cones", learner, 1)
     assert form is not None
     file = AnswerFile(learner=learner, sheet="cones", form=1)
     for name, question in form.questions(sheet).items():
@@ -43,6 +47,14 @@ def marks(course: Path) -> dict[str, dict[str, str]]:
 def points(course: Path) -> dict[str, str]:
     """Read the points, by learner."""
     return {learner: row["points"] for learner, row in marks(course).items()}
+
+
+def standing(course: Path) -> dict[str, Any]:
+    """Return what stands of the sheet in the record."""
+    kept = open_record(course)
+    found = results(kept, "cones", "2031-01-01")
+    kept.close()
+    return found
 
 
 @pytest.fixture
@@ -63,7 +75,7 @@ def test_one_late_paper_adds_to_the_marks(course, tmp_path, run, marked) -> None
     now = points(course)
     assert {learner: now[learner] for learner in LEARNERS} == marked
     assert now["L06"] == marked["L01"]
-    kept = results.read(course / "cones-results.json", examples.KEY)
+    kept = standing(course)
     assert [one["learner"] for one in kept["files"]] == [*LEARNERS, "L06"]
 
 
@@ -76,12 +88,12 @@ def test_the_pass_mark_of_the_sheet_is_held_against_the_papers(course, tmp_path,
 
 
 def test_the_same_folder_again_changes_nothing(course, tmp_path, run, marked) -> None:
-    """Papers marked before are known, and the results are the same to the byte."""
-    before = (course / "cones-results.json").read_bytes()
+    """Papers marked before are known, and the record is the same to the byte."""
+    before, kept = (course / NAME).read_bytes(), standing(course)
     done = run("mark", "cones", "in", "--day", "2031-01-01")
     assert "0 new, 5 known already, 0 changed" in done.out
-    after = json.loads((course / "cones-results.json").read_bytes())
-    assert after["files"] == json.loads(before)["files"]
+    assert (course / NAME).read_bytes() == before
+    assert standing(course) == kept
 
 
 def test_a_paper_marked_again_replaces_only_itself(course, tmp_path, run, marked) -> None:
@@ -97,14 +109,16 @@ def test_a_paper_marked_again_replaces_only_itself(course, tmp_path, run, marked
 
 
 def test_a_lost_record_costs_no_marks(course, tmp_path, run, marked) -> None:
-    """Without the record nothing can be marked, what was marked stays, and the way back is told."""
-    (course / handed.FILE).unlink()
+    """Without the record nothing is marked or written over, and the way back is told."""
+    (course / NAME).unlink()
     done = run("mark", "cones", "in")
-    assert "hand the sheet out again" in done.out
-    assert "L01, form 1 was marked before and stays as it was" in done.out
+    assert done.code == 1
+    assert "the record is gone; run: seatwork record bring-back" in done.out
     assert points(course) == marked
-    assert run("hand-out", "cones").code == 0
-    assert "5 known already, 0 changed" in run("mark", "cones", "in").out
+    assert not (course / NAME).exists()
+    assert run("record", "bring-back").code == 0
+    run("mark", "cones", "in")
+    assert points(course) == marked
 
 
 def test_a_damaged_paper_is_settled_by_a_good_one(course, tmp_path, run, marked) -> None:
@@ -118,18 +132,21 @@ def test_a_damaged_paper_is_settled_by_a_good_one(course, tmp_path, run, marked)
     assert sorted(marks(course)) == [*LEARNERS, "L06"]
 
 
-def test_results_changed_by_hand_are_never_written_over(course, tmp_path, run, marked) -> None:
-    """A broken seal stops marking with a way back, and the way back works."""
-    place = course / "cones-results.json"
-    shutil.copy(place, place.with_name(place.name + ".bak"))
-    spoiled = place.read_text(encoding="utf-8").replace('"L01"', '"L09"')
-    place.write_text(spoiled, encoding="utf-8")
+def test_a_record_changed_by_hand_is_never_written_over(course, tmp_path, run, marked) -> None:
+    """One point changed with a database tool stops marking with a way back that works."""
+    with closing(sqlite3.connect(course / NAME)) as tool, tool:
+        tool.execute("UPDATE answer SET points = 0 WHERE question = 'c2'")
+    spoiled = (course / NAME).read_bytes()
     done = run("mark", "cones", "in")
     assert done.code == 1
-    assert "copy cones-results.json.bak over it" in done.out
-    assert place.read_text(encoding="utf-8") == spoiled
-    shutil.copy(place.with_name(place.name + ".bak"), place)
-    assert "5 known already" in run("mark", "cones", "in").out
+    assert "was changed by hand" in done.out
+    assert "seatwork record bring-back" in done.out
+    assert (course / NAME).read_bytes() == spoiled
+    assert run("record", "check").code == 1
+    assert run("record", "bring-back").code == 0
+    run("mark", "cones", "in")
+    assert points(course) == marked
+    assert run("record", "check").code == 0
 
 
 @pytest.mark.parametrize(
@@ -245,10 +262,11 @@ def test_an_override_is_counted_at_once_and_stays(course, tmp_path, run, marked)
 )
 def test_an_override_that_can_change_nothing_is_refused(course, run, marked, words, told) -> None:
     """Too many points, no such question, paper or form, or the points it has: nothing is kept."""
+    kept = standing(course)
     done = run("override", "cones", *words)
     assert done.code == 1
     assert told in done.out
-    assert not (course / "overrides.csv").exists()
+    assert standing(course) == kept
     assert points(course) == marked
 
 
@@ -268,11 +286,11 @@ def test_feedback_agrees_with_an_override(course, tmp_path, run) -> None:
 
 @pytest.mark.slow
 def test_what_holds_answers_is_for_its_owner_alone(tmp_path, run) -> None:
-    """Record, results, marks, keys on paper and overrides are 0600 in folders of 0700."""
+    """Record, copies, lines, marks and keys on paper are 0600 in folders of 0700."""
     assert run("roster", "new", "2").code == 0
     assert run("hand-out", "cones", "--paper").code == 0
     course = tmp_path / "course"
-    learner = min(handed.read(course).sheets["cones"])
+    learner = min(forms(course).sheets["cones"])
     paper(course, learner, c1=".001").save(tmp_path / "in")
     run("mark", "cones", "in", "--feedback")
     run("override", "cones", learner, "c1", "1", "said it right aloud")
@@ -280,11 +298,13 @@ def test_what_holds_answers_is_for_its_owner_alone(tmp_path, run) -> None:
     assert stat.S_IMODE(course.stat().st_mode) == 0o700
     assert stat.S_IMODE((course / "feedback").stat().st_mode) == 0o700
     private = {
-        "handed_out.json", "cones-results.json", "cones-results.json.bak", "cones-marks.csv",
-        "cones-key.pdf", "overrides.csv", "course.key",
+        "record.db", "record.decisions.jsonl", "cones-marks.csv", "cones-marks.csv.bak",
+        "cones-marks.xlsx", "cones-key.pdf", "course.key",
     }  # fmt: skip
     for name in private:
         assert stat.S_IMODE((course / name).stat().st_mode) == 0o600, name
+    for copy in (course / "copies").iterdir():
+        assert stat.S_IMODE(copy.stat().st_mode) == 0o600, copy.name
 
 
 def test_a_roster_far_too_long_is_one_sentence(course, tmp_path, run) -> None:

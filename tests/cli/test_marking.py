@@ -1,13 +1,13 @@
 """From roster to marks in the terminal, as an instructor does it."""
 
 import csv
-import json
 import subprocess
 import sys
 from pathlib import Path
 
 import pytest
-from seatwork.marking import AnswerFile, examples, hand_out, handed, sheets
+from seatwork.marking import AnswerFile, examples, sheets
+from seatwork.record import forms, hand_out
 
 pytestmark = pytest.mark.slow
 
@@ -29,9 +29,9 @@ def test_a_class_is_marked_from_the_terminal(tmp_path: Path) -> None:
     assert seatwork(tmp_path, "roster", "new", "2").returncode == 0
     done = seatwork(tmp_path, "hand-out", "counterbores", "--mode", "graded")
     assert done.returncode == 0, done.stderr
-    record, sheet = handed.read(tmp_path / "course"), sheets.load("counterbores")
-    learner = min(record.sheets["counterbores"])
-    form = record.form("counterbores", learner, 1)
+    given, sheet = forms(tmp_path / "course"), sheets.load("counterbores")
+    learner = min(given.sheets["counterbores"])
+    form = given.form("counterbores", learner, 1)
     assert form is not None
     head = form.sizes["b2"]["height"] / 25.4
     file = AnswerFile(learner=learner, sheet="counterbores", form=1)
@@ -48,9 +48,9 @@ def test_a_class_is_marked_from_the_terminal(tmp_path: Path) -> None:
     words = ("override", "counterbores", learner, "b2", "1", "said it right aloud")
     assert seatwork(tmp_path, *words).returncode == 0
     done = seatwork(tmp_path, "mark", "counterbores", "in", "--day", "2026-03-03")
-    assert "changed" in done.stdout
-    kept = json.loads((tmp_path / "course" / "counterbores-results.json").read_text())
-    assert kept["files"][0]["points"] == 1.0
+    assert "1 known already, 0 changed" in done.stdout
+    rows = list(csv.DictReader((tmp_path / "course" / "counterbores-marks.csv").open()))
+    assert rows[0]["points"] == "1.0"
     assert sheet.points == 10
 
 
@@ -76,7 +76,7 @@ def test_the_slips_of_a_class_are_counted(tmp_path: Path) -> None:
     done = seatwork(tmp_path, "slips", "cones")
     assert done.returncode == 1
     assert "not marked yet" in done.stderr
-    answers = examples.answer(course, sheet)
+    answers = examples.answer(course, sheet, forms(course))
     assert seatwork(tmp_path, "mark", "cones", str(answers)).returncode == 0
     done = seatwork(tmp_path, "slips", "cones")
     assert done.stdout.startswith("M01: 4 learners, question c1: the whole included angle")
@@ -91,7 +91,7 @@ def test_screen_and_paper_are_marked_in_one_go(tmp_path: Path) -> None:
     """Answer files of a folder and a CSV typed from paper stand in one table of marks."""
     course, sheet = examples.make_course(tmp_path / "course"), sheets.load("cones")
     hand_out(course, sheet, examples.CLASS)
-    typed = examples.answer(course, sheet).read_text(encoding="utf-8").splitlines()
+    typed = examples.answer(course, sheet, forms(course)).read_text(encoding="utf-8").splitlines()
     paper = [line for line in typed if not line.startswith("L07")]
     (tmp_path / "typed.csv").write_text("\n".join(paper), encoding="utf-8")
     file = AnswerFile(learner="L07", sheet="cones", form=1)

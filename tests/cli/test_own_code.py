@@ -3,9 +3,10 @@
 from pathlib import Path
 
 import pytest
-from seatwork.marking import AnswerFile, examples, handed
+from seatwork.marking import AnswerFile, examples
 from seatwork.marking.text import right_answer
 from seatwork.questions.checking.template import own_type
+from seatwork.record import forms
 
 pytestmark = pytest.mark.slow
 SHEET = 'format = 1\ntitle = "Friday"\n' + "".join(
@@ -83,7 +84,7 @@ def test_a_folder_that_is_named_is_run(tmp_path: Path, canary: Path, run, named)
 
 def paper(own: Path, learner: str) -> AnswerFile:
     """Answer the question of the package right and the own one with nothing."""
-    form = handed.read(own / "course").form("friday", learner, 1)
+    form = forms(own / "course").form("friday", learner, 1)
     assert form is not None
     kind = next(kind for kind in form_types() if kind.id == "seat-depth")
     (part,) = kind(**form.sizes["f1"]).parts

@@ -3,8 +3,9 @@
 from pathlib import Path
 
 import pytest
-from seatwork.marking import Answer, AnswerFile, examples, hand_out, handed, sheets
+from seatwork.marking import Answer, AnswerFile, examples, sheets
 from seatwork.marking.text import right_answer
+from seatwork.record import forms, hand_out
 
 pytestmark = pytest.mark.slow
 
@@ -19,7 +20,7 @@ def course(tmp_path: Path) -> Path:
 
 def right(course: Path, learner: str, form: int = 1) -> AnswerFile:
     """Answer a form right."""
-    sheet, given = sheets.load("cones"), handed.read(course).form("cones", learner, form)
+    sheet, given = sheets.load("cones"), forms(course).form("cones", learner, form)
     assert given is not None
     answers = {
         name: Answer(parts=tuple(right_answer(part) for part in question.parts))

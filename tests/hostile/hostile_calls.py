@@ -22,7 +22,9 @@ from seatwork import (
     shop,
     tables,
 )
+from seatwork import record as term
 from seatwork.errors import SeatworkError
+from seatwork.marking import examples
 from seatwork.plan import make_plan
 from seatwork.plan.rows import Row
 from seatwork.seats.stack import Term
@@ -31,8 +33,8 @@ from seatwork.shop import rules
 
 ROOMS = (
     "benches", "cards", "cutting", "drawings", "hardware", "inspection", "marking", "notes",
-    "opening", "picks", "plan", "questions", "seats", "shop", "show", "tables", "units",
-    "worksheet",
+    "opening", "picks", "plan", "questions", "record", "seats", "shop", "show", "tables",
+    "units", "worksheet",
 )  # fmt: skip
 
 SEAT = seats.Countersink(diameter=12, hole_diameter=6, included_angle=90)
@@ -123,7 +125,7 @@ def parts() -> Any:
 
 def handout(ground: Ground) -> marking.Handout:
     """Give a sheet to one learner."""
-    return marking.hand_out(ground.course, sheet(), ["L07"])[0]
+    return term.hand_out(ground.course, sheet(), ["L07"])[0]
 
 
 def said(ground: Ground) -> Any:
@@ -133,22 +135,39 @@ def said(ground: Ground) -> Any:
     return feedback(**told_of(ground))
 
 
-def record(ground: Ground) -> Any:
+def handed_out(ground: Ground) -> Any:
     """Hand a sheet out, and read the record of it."""
-    from seatwork.marking import handed
+    term.hand_out(ground.course, sheet(), ["L07"])
+    return term.forms(ground.course)
 
-    marking.hand_out(ground.course, sheet(), ["L07"])
-    return handed.read(ground.course)
+
+def given_course(ground: Ground) -> Path:
+    """Hand a sheet out, and return the course folder."""
+    handed_out(ground)
+    return ground.course
+
+
+def term_record(ground: Ground) -> term.Record:
+    """Hand a sheet out, and open the record of it."""
+    return term.open_record(given_course(ground))
+
+
+def marked_record(ground: Ground) -> term.Record:
+    """Hand a sheet out, mark an empty paper of it, and open the record."""
+    term.hand_out(ground.course, sheet(), ["L07"])
+    marking.AnswerFile(learner="L07", sheet="counterbores", form=1).save(ground.handed_in)
+    term.mark(ground.course, sheet(), ground.handed_in)
+    return term.open_record(ground.course)
 
 
 def told_of(ground: Ground) -> dict[str, Any]:
     """Return what feedback on an empty paper takes."""
-    plan, kept = sheet(), record(ground)
+    plan, kept = sheet(), handed_out(ground)
     form = kept.form(plan.name, "L07", 1)
     paper = marking.AnswerFile(learner="L07", sheet=plan.name, form=1)
     from seatwork.marking.submissions import Submission
 
-    marked = marking.Marker(ground.course, plan).mark([Submission("L07.json", paper)])[0]
+    marked = marking.Marker(plan, kept).mark([Submission("L07.json", paper)])[0]
     return {
         "sheet": plan,
         "form": form,
@@ -428,7 +447,7 @@ CALLS: dict[str, Call] = {
     "questions.lacks": always(kind=questions.named("seat-depth"), draws=1),
     "marking.counted": always(results={"slips": [], "files": [], "unknown": []}),
     "marking.reasons": lambda ground: {
-        "record": record(ground), "sheet": sheet(), "learner": "L07", "question": "b2",
+        "handed_out": handed_out(ground), "sheet": sheet(), "learner": "L07", "question": "b2",
         "text": "0.5",
     },
     "marking.coverage": lambda ground: {"folder": ground.folder},
@@ -436,14 +455,43 @@ CALLS: dict[str, Call] = {
     "marking.words_in": always(language="es"),
     "marking.Answer": always(parts=("1",), attempt=1, tries=0, hints=0, sure=False),
     "marking.AnswerFile": always(learner="L07", sheet="cones", form=1),
-    "marking.Marker": lambda ground: {"folder": ground.course, "sheet": sheet()},
+    "marking.Marker": lambda ground: {
+        "sheet": sheet(), "handed_out": handed_out(ground), "extra": None,
+    },
     "marking.hand_out": lambda ground: {
-        "folder": ground.course, "sheet": sheet(), "learners": ["L07"], "sitting": 1,
-        "mode": None, "target": None,
+        "key": examples.KEY, "handed_out": handed_out(ground), "sheet": sheet(),
+        "learners": ["L07"], "sitting": 1, "mode": None,
     },
     "marking.mark": lambda ground: {
-        "folder": ground.course, "sheet": sheet(), "answers": ground.handed_in, "progress": None,
+        "handed_out": handed_out(ground), "sheet": sheet(), "answers": ground.handed_in,
+        "progress": None,
     },
+    "record.Record": lambda ground: {
+        "place": ground.folder / "record.db", "key": examples.KEY, "author": "I1",
+    },
+    "record.check": lambda ground: {"record": term_record(ground)},
+    "record.forms": lambda ground: {"folder": given_course(ground)},
+    "record.hand_out": lambda ground: {
+        "folder": ground.course, "sheet": sheet(), "learners": ["L07"], "sitting": 1,
+        "mode": None, "target": None, "due": "2026-09-21", "day": "2026-09-14",
+    },
+    "record.mark": lambda ground: {
+        "folder": given_course(ground), "sheet": sheet(), "given": ground.handed_in,
+        "day": "2026-09-21", "handed_in": "", "progress": None,
+    },
+    "record.open_record": lambda ground: {"folder": given_course(ground)},
+    "record.Override": always(
+        learner="L07", sheet="counterbores", form=1, question="b2", points=0.5, reason="aloud",
+    ),
+    "record.override": lambda ground: {
+        "record": marked_record(ground), "day": "2026-09-21",
+        "given": term.Override("L07", "counterbores", 1, "b2", 0.5, "aloud"),
+    },
+    "record.results": lambda ground: {
+        "record": term_record(ground), "name": "counterbores", "day": "2026-09-21",
+        "counting": None,
+    },
+    "record.writable_record": lambda ground: {"folder": ground.course, "day": "2026-09-21"},
     "cards.Pages": always(paper="letter", foot="seatwork"),
     "cards.job_card": lambda ground: {
         "plan": plan(), "paper": "letter", "date": "2026-03-02", "name": "hopper plate",

@@ -5,16 +5,8 @@ from pathlib import Path
 
 import pytest
 from seatwork import files
-from seatwork.marking import (
-    Answer,
-    AnswerFile,
-    Handout,
-    Sheet,
-    course,
-    examples,
-    hand_out,
-    sheets,
-)
+from seatwork.marking import Answer, AnswerFile, Handout, Sheet, course, examples, sheets
+from seatwork.record import hand_out
 
 LEARNERS = ("L01", "L02", "L03", "L04")
 

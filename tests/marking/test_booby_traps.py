@@ -12,8 +12,10 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from seatwork.marking import AnswerFile, Sheet, course, mark, results
+from seatwork import record
+from seatwork.marking import AnswerFile, Sheet, mark
 from seatwork.marking.submissions import collect
+from seatwork.record import forms
 
 Right = Callable[[str], AnswerFile]
 SLOWEST = 1.0  # seconds for any one file
@@ -55,15 +57,14 @@ def test_code_in_every_field_stays_text(
         text = code.replace("{canary}", str(canary))[:200]
         file = right_file("L01").changed("q1", parts=(text,)).changed("q3", parts=(text, text))
         file.save(handed_in / str(number))
-        one = next(iter(mark(course_folder, sheet, handed_in / str(number))))
+        one = next(iter(mark(forms(course_folder), sheet, handed_in / str(number))))
         first, second, _ = one.scored
         assert not first.verdicts[0].is_right, code
         assert second.points == pytest.approx(1), code
         unread = first.verdicts[0].kind == "unreadable" or not text.isprintable()
         assert (first.points is None) == unread, code
-    key = course.read_key(course_folder)
-    results.write(tmp_path, sheet, mark(course_folder, sheet, handed_in), key, "2026-03-02")
-    for line in (tmp_path / "small-marks.csv").read_text(encoding="utf-8").splitlines():
+    record.mark(course_folder, sheet, handed_in)
+    for line in (course_folder / "small-marks.csv").read_text(encoding="utf-8").splitlines():
         assert not line.startswith(("=", "+", "-", "@"))
     assert not canary.exists()
 
@@ -79,7 +80,7 @@ def test_code_in_every_key_is_refused(
             folder = handed_in / f"{number}-{place}"
             folder.mkdir()
             (folder / "L01-small-1.json").write_text(json.dumps({**plain, key: text}))
-    marked = mark(course_folder, sheet, handed_in)
+    marked = mark(forms(course_folder), sheet, handed_in)
     assert len(marked) == 6 * len(CODE)
     assert all(one.needs_a_person for one in marked)
     assert not canary.exists()
@@ -107,7 +108,7 @@ def test_notebooks_archives_links_and_pipes_are_listed_and_left_closed(
     (handed_in / "L07-small-1.json").symlink_to("/dev/zero")
     right_file("L01").save(handed_in)
     began = time.monotonic()
-    marked = mark(course_folder, sheet, handed_in)
+    marked = mark(forms(course_folder), sheet, handed_in)
     assert time.monotonic() - began < SLOWEST
     address.close()
     good = [one.name for one in marked if not one.needs_a_person]
@@ -185,14 +186,13 @@ def mark_fuzzed(
         (folder / "self").symlink_to("self")
         (folder / "closed").mkdir()
         began = time.monotonic()
-        marked = mark(course_folder, sheet, folder)
+        marked = mark(forms(course_folder), sheet, folder)
         assert len(marked) == min(100, count - start) + 3
         assert time.monotonic() - began < 100 * SLOWEST
         told = {one.name: one.doubt for one in marked}
         assert "cannot be read" in told["closed/"]
         assert all(told[name] for name in ("round/again", "self"))
-        results.write(course_folder, sheet, marked, course.read_key(course_folder), "2026-03-02")
-        kept = results.read(course_folder / "small-results.json", course.read_key(course_folder))
+        kept = record.mark(course_folder, sheet, folder).results
         assert all(one["state"] for one in kept["files"])
 
 
@@ -216,7 +216,7 @@ def test_a_folder_that_cannot_be_read_is_named(
     """It needs a person, and the papers beside it are marked."""
     right_file("L01").save(handed_in)
     right_file("L02").save(handed_in / "closed")
-    first, second = mark(course_folder, sheet, handed_in)
+    first, second = mark(forms(course_folder), sheet, handed_in)
     assert first.points == pytest.approx(7)
     assert second.name == "closed/"
     assert "the folder cannot be read: it cannot be opened" in second.doubt

@@ -4,10 +4,11 @@ import json
 from pathlib import Path
 
 import pytest
-from seatwork.marking import Answer, AnswerFile, Sheet, hand_out, handed, mark, sheets
+from seatwork.marking import Answer, AnswerFile, Sheet, mark, sheets
 from seatwork.marking.handed import HandedOut
 from seatwork.quantities import INCH
 from seatwork.questions import all_types
+from seatwork.record import forms, hand_out
 
 PADS = '{"system": "inch", "tool": "removable pilot", "order": "%s"}'
 OLD_SCREW = {
@@ -81,9 +82,8 @@ def test_a_paper_of_before_is_marked_right(
 ) -> None:
     """Answers that were right when the paper went out keep their points, by the whole way."""
     hand_out(course_folder, two, ("L01",))
-    record = handed.read(course_folder)
-    record.sheets["two"]["L01"] = [before(1, 2, "10234")]
-    record.save(course_folder)
+    given = forms(course_folder)
+    given.sheets["two"]["L01"] = [before(1, 2, "10234")]
     answers = {"q1": Answer(parts=(".563 in",)), "q2": Answer(parts=("bacde",))}
     AnswerFile(learner="L01", sheet="two", form=1, answers=answers).save(handed_in)
-    assert [paper.points for paper in mark(course_folder, two, handed_in)] == [pytest.approx(2)]
+    assert [paper.points for paper in mark(given, two, handed_in)] == [pytest.approx(2)]

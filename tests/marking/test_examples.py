@@ -1,24 +1,24 @@
 """The made-up class: what its file plans is what marking finds, learner by learner."""
 
 import csv
-import json
 from pathlib import Path
 
 import pytest
 import seatwork
+from seatwork import record
 from seatwork.errors import SeatworkError
 from seatwork.marking import (
     Marked,
     Marker,
     examples,
-    hand_out,
-    handed,
     results,
     roster,
     sheets,
     slip_count,
     typed_back,
 )
+from seatwork.marking.handed import Forms
+from seatwork.record import forms, hand_out
 
 PLANNED = Path(seatwork.__file__).parent / "marking" / "demo" / "class.csv"
 NAMES = ("cones", "mixed_test")
@@ -31,8 +31,8 @@ def marked(folder: Path, name: str) -> list[Marked]:
     sheet = sheets.load(name)
     course = examples.make_course(folder / name)
     hand_out(course, sheet, examples.CLASS)
-    typed = typed_back.read(examples.answer(course, sheet), sheet, handed.read(course))
-    return Marker(course, sheet).mark(typed)
+    typed = typed_back.read(examples.answer(course, sheet, forms(course)), sheet, forms(course))
+    return Marker(sheet, forms(course)).mark(typed)
 
 
 def found(one: Marked) -> dict[str, str]:
@@ -75,7 +75,7 @@ def test_two_answers_of_another_are_put_as_a_question(tmp_path: Path) -> None:
 
 def test_slips_are_counted_once_for_each_learner(tmp_path: Path) -> None:
     """L05 made the slip of the whole angle in two questions, and counts once."""
-    data = results.as_data(sheets.load("mixed_test"), marked(tmp_path, "mixed_test"), "2026-03-02")
+    data = results.as_data(sheets.load("mixed_test"), marked(tmp_path, "mixed_test"))
     first, *_ = rows = slip_count.counted(data)
     assert [len(row.learners) for row in rows] == sorted(
         (len(r.learners) for r in rows), reverse=True
@@ -102,7 +102,7 @@ def test_the_class_is_on_its_roster_and_its_numbers_stay(tmp_path: Path) -> None
     for course in twice:
         assert [one.code for one in roster.read(course)] == list(examples.CLASS)
         hand_out(course, sheet, examples.CLASS)
-        texts.append(examples.answer(course, sheet).read_text(encoding="utf-8"))
+        texts.append(examples.answer(course, sheet, forms(course)).read_text(encoding="utf-8"))
     assert texts[0] == texts[1]
     assert len(texts[0].splitlines()) == 1 + 12 * 4
 
@@ -119,14 +119,12 @@ def test_a_sheet_must_be_handed_out_first(tmp_path: Path) -> None:
     """Answers belong to numbers that somebody was given."""
     course = examples.make_course(tmp_path / "course")
     with pytest.raises(SeatworkError, match="hand it out first"):
-        examples.answer(course, sheets.load("cones"))
+        examples.answer(course, sheets.load("cones"), Forms())
 
 
-def test_results_written_and_read_count_the_same(tmp_path: Path) -> None:
-    """What is counted from the results as kept is what is counted at once."""
+def test_what_is_kept_and_what_is_marked_count_the_same(tmp_path: Path) -> None:
+    """What is counted from the record is what is counted at once."""
     sheet, found_now = sheets.load("cones"), marked(tmp_path, "cones")
-    course = tmp_path / "cones"
-    results.write(course, sheet, found_now, examples.KEY, "2026-03-02")
-    kept = results.read(course / "cones-results.json", examples.KEY)
-    at_once = json.loads(json.dumps(results.as_data(sheet, found_now, "2026-03-02")))
+    kept = record.mark(tmp_path / "cones", sheet, tmp_path / "cones" / "answers.csv").results
+    at_once = results.as_data(sheet, found_now)
     assert slip_count.counted(kept) == slip_count.counted(at_once)

@@ -12,11 +12,12 @@ import pytest
 from babel.messages import mofile, pofile
 from seatwork.cards import feedback_page
 from seatwork.errors import SeatworkError
-from seatwork.marking import AnswerFile, Sheet, handed, languages, mark
+from seatwork.marking import AnswerFile, Sheet, languages, mark
 from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
 from seatwork.marking.learner_words import feedback, page
 from seatwork.questions import all_types
 from seatwork.questions.type.slip_sentences import SLIPS
+from seatwork.record import forms
 from seatwork.shop.house.wording import defaults
 
 EVIL = "<script>alert(1)</script>"
@@ -44,8 +45,8 @@ def test_feedback_holds_no_script_and_no_request(
 ) -> None:
     """A learner's text never becomes markup, in the page or in the PDF."""
     right_file("L01").changed("q1", parts=(EVIL,)).save(handed_in)
-    one = mark(course_folder, sheet, handed_in)[0]
-    form = handed.read(course_folder).form("small", "L01", 1)
+    one = mark(forms(course_folder), sheet, handed_in)[0]
+    form = forms(course_folder).form("small", "L01", 1)
     assert form is not None
     said = feedback(sheet, form, one, words_in("es"), "es")
     tags = Tags()

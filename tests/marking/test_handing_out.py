@@ -1,13 +1,14 @@
 """Handing out: own numbers, the same again, never the same re-test, the key kept."""
 
-import json
 import os
 import stat
 from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
-from seatwork.marking import Handout, Sheet, course, given, hand_out, handed, sheets
+from seatwork.marking import Handout, Sheet, course, given, sheets
+from seatwork.record import forms, hand_out
+from seatwork.record.keeping import NAME
 
 LEARNERS = ("L01", "L02", "L03", "L04")
 
@@ -25,9 +26,9 @@ def test_handing_out_again_changes_no_byte(
     course_folder: Path, sheet: Sheet, handouts: dict[str, Handout], tmp_path: Path
 ) -> None:
     """A second run gives the same forms and the same record."""
-    before = (course_folder / handed.FILE).read_bytes()
+    before = (course_folder / NAME).read_bytes()
     again = hand_out(course_folder, sheet, LEARNERS, target=tmp_path / "given")
-    assert (course_folder / handed.FILE).read_bytes() == before
+    assert (course_folder / NAME).read_bytes() == before
     assert {one.given.learner: one for one in again} == handouts
 
 
@@ -46,7 +47,7 @@ def test_drawn_sizes_come_back_from_the_record(
     course_folder: Path, sheet: Sheet, handouts: dict[str, Handout]
 ) -> None:
     """Marking reads the sizes kept, and they give the questions that were asked."""
-    record = handed.read(course_folder)
+    record = forms(course_folder)
     form = record.form("small", "L03", 1)
     assert form is not None
     assert form.questions(sheet) == handouts["L03"].questions
@@ -89,20 +90,10 @@ def test_a_lost_key_is_told(tmp_path: Path) -> None:
 
 def test_a_damaged_record_is_told(course_folder: Path, handouts: dict[str, Handout]) -> None:
     """A record that cannot be read is never written over."""
-    (course_folder / handed.FILE).write_bytes(b"{")
+    (course_folder / NAME).write_bytes(b"{" * 5000)
     with pytest.raises(SeatworkError, match="damaged"):
-        handed.read(course_folder)
-    assert (course_folder / handed.FILE).read_bytes() == b"{"
-
-
-def test_a_record_of_format_1_is_read(course_folder: Path, handouts: dict[str, Handout]) -> None:
-    """The answers that version 0.1.0 kept with each form are passed over."""
-    path = course_folder / handed.FILE
-    before, kept = handed.read(course_folder), json.loads(path.read_bytes())
-    for form in kept["sheets"]["small"]["L01"]:
-        form["key"] = {"q1": [["0.139", "0.002"]], "q2": [None]}
-    path.write_text(json.dumps({**kept, "format": 1}), encoding="utf-8")
-    assert handed.read(course_folder) == before
+        forms(course_folder)
+    assert (course_folder / NAME).read_bytes() == b"{" * 5000
 
 
 @pytest.mark.parametrize(

@@ -11,11 +11,16 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from random import Random
+from typing import Any
 
 import pytest
 from seatwork.cli import program
 from seatwork.errors import SeatworkError
-from seatwork.marking import AnswerFile, examples, hand_out, handed, overriding, results, sheets
+from seatwork.marking import AnswerFile, examples, sheets
+from seatwork.record import check, hand_out, open_record, results
+from seatwork.record import forms as handed_out
+from seatwork.record.tables import override
+from sqlalchemy import select
 
 pytestmark = [
     pytest.mark.long,
@@ -84,7 +89,7 @@ def course(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     monkeypatch.chdir(tmp_path)
     folder = examples.make_course(tmp_path / "course")
     hand_out(folder, sheets.load("cones"), examples.CLASS)
-    answers = examples.answer(folder, sheets.load("cones"))
+    answers = examples.answer(folder, sheets.load("cones"), handed_out(folder))
     assert "12 new" in command(["mark", "cones", str(answers)])
     return folder
 
@@ -96,17 +101,35 @@ def late(folder: Path, learner: str, number: int) -> Path:
     return folder
 
 
+def standing(course: Path) -> dict[str, Any]:
+    """Return the results of the sheet, after looking the record over."""
+    kept = open_record(course)
+    assert check(kept) == []
+    found = results(kept, "cones", "2026-12-01")
+    kept.close()
+    return found
+
+
+def reasons(course: Path) -> list[str]:
+    """Return the reasons of all overrides that were ever kept."""
+    kept = open_record(course)
+    with kept.reading() as connection:
+        found = list(connection.execute(select(override.c.reason)).scalars())
+    kept.close()
+    return found
+
+
 def marked_learners(course: Path) -> set[str]:
-    """Return whose papers are in the marks; the seal is looked at."""
-    kept = results.read(course / "cones-results.json", examples.KEY)
-    return {one["learner"] for one in kept["files"] if one["questions"]}
+    """Return whose papers are in the marks."""
+    return {one["learner"] for one in standing(course)["files"] if one["questions"]}
 
 
 def given_points(course: Path) -> dict[tuple[str, str], float | None]:
     """Return the points in the results, by learner and question."""
-    kept = results.read(course / "cones-results.json", examples.KEY)
     return {
-        (one["learner"], q["id"]): q["points"] for one in kept["files"] for q in one["questions"]
+        (one["learner"], q["id"]): q["points"]
+        for one in standing(course)["files"]
+        for q in one["questions"]
     }
 
 
@@ -125,11 +148,11 @@ def test_killed_while_overriding(course: Path, record_property: Record) -> None:
             may_be[learner, question] = {points}
         else:
             may_be[learner, question].add(points)
-        kept = [row.reason for row in overriding.read(course)]
+        kept = reasons(course)
         assert "Kept and counted" not in said or f"kill {number}" in kept
         now = given_points(course)
         assert all(now[place] in allowed for place, allowed in may_be.items())
-    assert len({row.reason for row in overriding.read(course)}) >= told
+    assert len(set(reasons(course))) >= told
     assert told
     record_property("overrides told as kept, of 200 kills", told)
 
@@ -164,7 +187,7 @@ def test_killed_while_handing_out(course: Path, tmp_path: Path, record_property:
         words = ["hand-out", "cones", "--to", str(tmp_path / "given")]
         longest = longest or taken(words) * 1.2
         said = killed(words, rng.random() * longest)
-        record = handed.read(course).sheets["cones"]
+        record = handed_out(course).sheets["cones"]
         assert set(examples.CLASS) <= record.keys()
         if "3 forms in" in said:
             told += 3
@@ -228,9 +251,9 @@ def test_four_writers_at_once(course: Path, tmp_path: Path, record_property: Rec
     assert overrides
     assert marked
     assert forms
-    assert set(overrides) <= {row.reason for row in overriding.read(course)}
+    assert set(overrides) <= set(reasons(course))
     assert marked | set(examples.CLASS) <= marked_learners(course)
-    record = handed.read(course).sheets["cones"]
+    record = handed_out(course).sheets["cones"]
     assert forms <= {learner for learner, given in record.items() if given}
     counts = len(overrides), len(marked), len(forms), sum(one.busy for one in told)
     record_property("overrides, papers, forms told as kept, times told to wait", counts)

@@ -11,6 +11,9 @@ from random import Random
 import pytest
 from seatwork.marking import AnswerFile
 from seatwork.marking.answers import reopen
+from seatwork.record import check, open_record
+from seatwork.record.tables import fact
+from sqlalchemy import select
 
 pytestmark = pytest.mark.slow
 
@@ -28,21 +31,23 @@ for number in range(100000):
 HANDING_OUT = """
 import sys
 from pathlib import Path
-from seatwork.marking import hand_out, sheets
+from seatwork.marking import sheets
+from seatwork.record import hand_out
 folder = Path(sys.argv[1])
 sheet = sheets.load("counterbores")
 print("begun", flush=True)
-hand_out(folder, sheet, [f"L{n:02d}" for n in range(1, 31)], target=folder / "given")
+who = [f"L{n:02d}" for n in range(1, 31)]
+hand_out(folder, sheet, who, target=folder / "given", day="2026-03-02")
 """
 MARKING = """
 import sys
 from pathlib import Path
-from seatwork.marking import course, mark, results, sheets
+from seatwork.marking import sheets
+from seatwork.record import mark
 folder = Path(sys.argv[1])
 sheet = sheets.load("counterbores")
-key = course.read_key(folder)
 print("begun", flush=True)
-results.write(folder, sheet, mark(folder, sheet, folder / "in"), key, "2026-03-02")
+mark(folder, sheet, folder / "in", day="2026-03-02")
 """
 
 
@@ -65,13 +70,19 @@ def kill_after(code: str, folder: Path, seconds: float) -> str:
     return first + rest
 
 
-def content(folder: Path) -> dict[str, bytes]:
-    """Read all files below a folder, backups and what a kill left behind aside."""
-    return {
+def content(folder: Path) -> dict[str, object]:
+    """Read what a folder holds for people, and every fact of its record."""
+    found: dict[str, object] = {
         path.relative_to(folder).as_posix(): path.read_bytes()
         for path in sorted(folder.rglob("*"))
-        if path.is_file() and not path.name.endswith((".bak", ".new"))
+        if path.is_file() and path.suffix in (".json", ".csv", ".key")
     }
+    kept = open_record(folder)
+    assert check(kept) == []
+    with kept.reading() as connection:
+        found["facts"] = sorted(connection.execute(select(fact.c.id, fact.c.seal)).all())
+    kept.close()
+    return found
 
 
 @pytest.mark.long

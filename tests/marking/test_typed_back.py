@@ -5,7 +5,8 @@ from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
-from seatwork.marking import AnswerFile, Marker, Sheet, handed, typed_back
+from seatwork.marking import AnswerFile, Marker, Sheet, typed_back
+from seatwork.record import forms
 
 HEAD = "learner,question,answer\n"
 
@@ -21,9 +22,9 @@ def test_paper_and_notebook_are_marked_alike(
     ]
     path = tmp_path / "typed.csv"
     path.write_text(HEAD + "\n".join(rows), encoding="utf-8")
-    found = typed_back.read(path, sheet, handed.read(course_folder))
+    found = typed_back.read(path, sheet, forms(course_folder))
     assert [one.file for one in found] == [right_file("L01")]
-    assert Marker(course_folder, sheet).mark(found)[0].points == pytest.approx(7)
+    assert Marker(sheet, forms(course_folder)).mark(found)[0].points == pytest.approx(7)
 
 
 @pytest.mark.parametrize(
@@ -46,4 +47,4 @@ def test_a_wrong_row_is_named(
     path = tmp_path / "typed.csv"
     path.write_text(HEAD + row, encoding="utf-8")
     with pytest.raises(SeatworkError, match=fault):
-        typed_back.read(path, sheet, handed.read(course_folder))
+        typed_back.read(path, sheet, forms(course_folder))

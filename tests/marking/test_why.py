@@ -5,10 +5,11 @@ from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
-from seatwork.marking import Handout, Sheet, handed
+from seatwork.marking import Handout, Sheet
 from seatwork.marking.why import reasons, why
 from seatwork.questions.bank.seat_depth import SeatDepth
 from seatwork.questions.type.parts import NumberPart
+from seatwork.record import forms
 
 # .507 at the face on .266, 82°: 0.1386 deep; the wrong values worked out on paper.
 SEAT = SeatDepth(diameter=12.8778, hole_diameter=6.7564, included_angle=82.0)
@@ -56,7 +57,7 @@ def test_reasons_read_what_was_handed_out(
     course_folder: Path, sheet: Sheet, handouts: dict[str, Handout]
 ) -> None:
     """A learner's own numbers are looked up, a part by its letter."""
-    record = handed.read(course_folder)
+    record = forms(course_folder)
     asked = handouts["L01"].questions["q3"].parts[1]
     assert isinstance(asked, NumberPart)
     found = reasons(record, sheet, "L01", "q3b", str(asked.rounded))

@@ -4,9 +4,9 @@ from pathlib import Path
 
 import pytest
 from seatwork.errors import SeatworkError
-from seatwork.marking import handed, marker, sheets, typed_back
-from seatwork.marking.handing_out import hand_out
+from seatwork.marking import marker, sheets, typed_back
 from seatwork.questions.type.parts import NumberPart
+from seatwork.record import forms, hand_out
 from seatwork.worksheet import from_paper
 
 LEARNERS = ("L01", "L02")
@@ -67,9 +67,9 @@ def test_form_and_csv_are_marked_alike(course: Path, tmp_path: Path) -> None:
     form.asked["c1"].boxes[0].value = number
     path = tmp_path / "typed.csv"
     path.write_text(f"learner,question,answer\nL01,c1,{number}\n", encoding="utf-8")
-    rows = typed_back.read(path, sheet, handed.read(course))
-    by_csv = marker.Marker(course, sheet).mark(rows)[0]
-    by_form = marker.mark(course, sheet, course / "from_paper")[0]
+    rows = typed_back.read(path, sheet, forms(course))
+    by_csv = marker.Marker(sheet, forms(course)).mark(rows)[0]
+    by_form = marker.mark(forms(course), sheet, course / "from_paper")[0]
     assert by_form.points == by_csv.points
     assert by_form.scored == by_csv.scored
 

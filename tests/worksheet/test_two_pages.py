@@ -9,9 +9,9 @@ from threading import Thread
 import pytest
 from seatwork.errors import SeatworkError
 from seatwork.files import LOCK
-from seatwork.marking import given, handed, marker, sheets
+from seatwork.marking import given, marker, sheets
 from seatwork.marking.answers import AnswerFile, read
-from seatwork.marking.handing_out import hand_out
+from seatwork.record import forms, hand_out
 from seatwork.worksheet import Desk, from_paper
 from seatwork.worksheet.form import Form
 
@@ -174,10 +174,10 @@ def test_two_forms_for_paper_add_up_and_are_marked(tmp_path: Path) -> None:
     second.asked["c1"].boxes[0].value = ".3"
     assert "another page has answered it (.1)" in second.saved.value
     assert (course / "from_paper" / LOCK).exists()
-    marked = marker.mark(course, sheets.load("cones"), course / "from_paper")
+    marked = marker.mark(forms(course), sheets.load("cones"), course / "from_paper")
     assert [one.name for one in marked if one.file] == ["L07-cones-1.json"]
     assert {one.doubt for one in marked if not one.file} <= {"that is a backup copy"}
-    assert handed.read(course).form("cones", "L07", 1) is not None
+    assert forms(course).form("cones", "L07", 1) is not None
 
 
 def type_on(folder: str, name: str, count: int) -> list[str]:

@@ -9,6 +9,7 @@ from seatwork import notes as notes
 from seatwork import picks as picks
 from seatwork import plan as plan
 from seatwork import questions as questions
+from seatwork import record as record
 from seatwork import seats as seats
 from seatwork import shop as shop
 from seatwork import show as show

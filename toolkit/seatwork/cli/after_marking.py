@@ -6,16 +6,18 @@ from typing import Annotated
 
 import typer
 
-from seatwork import files
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
-from seatwork.cli.marking import write_feedback
+from seatwork.cli.marking import feedback_of, feedback_place
 from seatwork.errors import SeatworkError
-from seatwork.marking import course, handed, results
-from seatwork.marking.giving import give
-from seatwork.marking.merging import Kept
+from seatwork.marking import course
 from seatwork.marking.names import sheet_name
-from seatwork.marking.overriding import Override
 from seatwork.questions.left_out import LeftOut
+from seatwork.record.course_record import open_record, writable_record
+from seatwork.record.deciding import SHORT, Override
+from seatwork.record.deciding import override as decide
+from seatwork.record.giving import forms
+from seatwork.record.paper_results import results
+from seatwork.record.tables_out import write_marks
 
 
 def why(
@@ -35,8 +37,8 @@ def why(
     """
     from seatwork.marking.why import reasons
 
-    plan, record = sheet_of(sheet, named, questions), handed.read(folder_of(named))
-    found = reasons(record, plan, learner, question, number, form)
+    plan, handed_out = sheet_of(sheet, named, questions), forms(folder_of(named))
+    found = reasons(handed_out, plan, learner, question, number, form)
     for reason in found:
         typer.echo(f"  {reason.value:.5f}  {reason.how}")
     if not found:
@@ -62,7 +64,13 @@ def slips(
         _count_picks(picks, sheet)
         return
     name, course_folder = sheet_name(sheet), folder_of(named)
-    found = results.marked_before(course_folder, name, course.read_key(course_folder))
+    record = open_record(course_folder)
+    try:
+        found = results(record, name, day_of(""))
+    finally:
+        record.close()
+    if not any(one["questions"] for one in found["files"]):
+        raise SeatworkError(name, "that sheet is not marked yet", "run: seatwork mark")
     rows = counted(found)
     for row in rows:
         typer.echo(f"{row}" + (f" ({' '.join(row.learners)})" if learners else ""))
@@ -102,26 +110,24 @@ def override(
 
     Example: seatwork override cones L4711 c1 2 "working right, misread the print"
     """
-    given = Override(
-        date=day_of(day),
-        learner=learner,
-        sheet=sheet,
-        form=form,
-        question=question,
-        points=_number(points),
-        reason=reason,
-    )
-    course_folder = folder_of(named)
-    key = course.read_key(course_folder)
-    with files.lock(course_folder):
-        paper = give(course_folder, given, key)
-        again = _feedback_again(paper, sheet, named)
+    given = Override(learner, sheet, form, question, _number(points), reason)
+    course_folder, when = folder_of(named), day_of(day)
+    course.read_key(course_folder)
+    record = writable_record(course_folder, when)
+    try:
+        made = decide(record, given, when)
+        found = write_marks(record, course_folder, sheet, when)
+    finally:
+        record.close()
+    again = _feedback_again(given, named, when)
+    (paper,) = (one for one in found["files"] if (one["learner"], one["form"]) == (learner, form))
     now = (
         "other questions need a person"
         if paper["points"] is None
         else (f"{paper['points']:g} of {paper['of']:g} points")
     )
     typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {now}.{again}")
+    typer.echo(f'Undo: seatwork undo {made[:SHORT]} "reason"')
 
 
 def _number(text: str) -> float:
@@ -133,17 +139,16 @@ def _number(text: str) -> float:
         raise SeatworkError(text, fault, remedy) from error
 
 
-def _feedback_again(paper: Kept, sheet: str, named: Path | None) -> str:
+def _feedback_again(given: Override, named: Path | None, day: str) -> str:
     """Write a learner's feedback anew where it was written before, so that it agrees."""
     folder = folder_of(named)
-    place = folder / "feedback" / f"{paper['learner']}-{sheet}-{paper['form']}.html"
+    place = feedback_place(folder, given.learner, given.sheet, given.form)
     if not place.is_file():
         return ""
     stated = re.search('<html lang="([a-z]+)">', place.read_text(encoding="utf-8"))
-    plan = sheet_of(sheet, named)
-    form = handed.read(folder).form(sheet, paper["learner"], paper["form"])
+    plan = sheet_of(given.sheet, named)
     stand_ins = any(issubclass(item.kind, LeftOut) for item in plan.items)
-    if stated is None or form is None or stand_ins:
-        return f" Write the feedback anew: seatwork mark {sheet} FOLDER --feedback."
-    write_feedback(plan, [results.marked_again(paper, plan, form)], folder, stated[1])
+    if stated is None or stand_ins:
+        return f" Write the feedback anew: seatwork mark {given.sheet} FOLDER --feedback."
+    feedback_of(plan, {(given.learner, given.form)}, folder, stated[1], day)
     return " The feedback is written anew."

@@ -1,86 +1,26 @@
-"""``seatwork hand-out``, ``mark``, ``check``, ``roster``."""
+"""``seatwork mark``: what was handed in is marked and kept, and the marks are written anew."""
 
-import os
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
-from random import SystemRandom
 from typing import Annotated, Any
 
 import typer
 
 from seatwork import files
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
-from seatwork.errors import SeatworkError
-from seatwork.marking import (
-    course,
-    handed,
-    handing_out,
-    marker,
-    results,
-    roster,
-    sheets,
-    submissions,
-    typed_back,
-)
+from seatwork.marking import sheets
 from seatwork.marking.marker import Marked
-from seatwork.marking.merging import Tally
-from seatwork.marking.submissions import Submission
+from seatwork.record.course_record import open_record
+from seatwork.record.marking_course import Marking
+from seatwork.record.marking_course import mark as mark_and_keep
+from seatwork.record.papers_again import MarkedAgain, marked_again
+from seatwork.record.tables_out import marks_place
 
 MOST_NAMED = 30
 """Learners named in one line."""
 EVEN = 1e-9
 """Points that the last digit of a sum may lack."""
-roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
-
-
-def hand_out(
-    sheet: Annotated[str, typer.Argument(help="Name of the sheet, such as cones.")],
-    named: Course = None,
-    target: Annotated[
-        Path | None, typer.Option("--to", help="Where each learner's folder goes.")
-    ] = None,
-    sitting: Annotated[int, typer.Option(min=1, max=20, help="2 for the first re-test.")] = 1,
-    mode: Annotated[str | None, typer.Option(help="practice or graded.")] = None,
-    paper: Annotated[bool, typer.Option("--paper", help="Print PDFs and a key.")] = False,
-    size: Annotated[
-        str, typer.Option(help="letter or a4; by house rule display.paper if not given.")
-    ] = "",
-    questions: Questions = None,
-) -> None:
-    """Give every learner on the roster an own form of a sheet.
-
-    Example: seatwork hand-out cones --course course --to given --paper
-    """
-    plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
-    learners = [learner.code for learner in roster.read(course_folder)]
-    if paper:
-        from seatwork.cards.papers import page_size
-
-        page_size(size)  # refused before anything is handed out
-    place = target or course_folder / "given"
-    with files.lock(course_folder):
-        given = handing_out.hand_out(
-            course_folder, plan, learners, sitting=sitting, mode=mode, target=place
-        )
-        if paper:
-            key = f"{plan.name}-key{f'-{sitting}' if sitting > 1 else ''}.pdf"
-            _print(plan, given, place, course_folder / key, size)
-    typer.echo(f"{plan.title}: {len(given)} forms in {place}. Keep {course_folder} to yourself.")
-
-
-def _print(
-    plan: sheets.Sheet,
-    given: tuple[handing_out.Handout, ...],
-    place: Path,
-    key: Path,
-    size: str,
-) -> None:
-    from seatwork.cards import paper
-
-    for one in given:
-        name = f"{plan.name}-{one.given.form}.pdf"
-        paper.learner_pages(place / one.given.learner / name, plan, one, size)
-    paper.answer_key(key, plan, given, size)
 
 
 def mark(
@@ -90,43 +30,55 @@ def mark(
     ],
     named: Course = None,
     day: Annotated[str, typer.Option(help="Day of marking; today if not given.")] = "",
+    handed_in: Annotated[
+        str, typer.Option(help="Day it was handed in, if that is not the day of marking.")
+    ] = "",
     feedback: Annotated[bool, typer.Option("--feedback", help="Write feedback.")] = False,
     language: Annotated[str, typer.Option(help="Language of verdicts: en or es.")] = "en",
     questions: Questions = None,
 ) -> None:
-    """Mark what was handed in, all of a sheet in one go; nothing in it is run.
+    """Mark what was handed in; what was marked before stays. Nothing in it is run.
 
     Example: seatwork mark cones handed_in typed.csv --course course --feedback
     """
-    course_folder = folder_of(named)
-    when = day_of(day)
-    key, plan = course.read_key(course_folder), sheet_of(sheet, named, questions)
-    with files.lock(course_folder):
-        marked = _mark(plan, answers, course_folder)
-        place = results.place_of(course_folder, plan.name)
-        before = results.read(place, key) if place.is_file() else None
-        tally = results.write(course_folder, plan, marked, key, when)
-        if feedback:
-            write_feedback(plan, marked, course_folder, language)
-        after = results.read(place, key)
-    _report(plan, marked, course_folder)
-    _report_added(tally, after)
-    _report_passed(plan, after)
-    for who, question, old, new in results.compare(before, after) if before else []:
+    course_folder, when = folder_of(named), day_of(day)
+    plan = sheet_of(sheet, named, questions)
+    with _bar() as progress:
+        done = mark_and_keep(
+            course_folder, plan, answers, day=when, handed_in=handed_in, progress=progress
+        )
+    _report(plan, done.marked, course_folder)
+    _report_added(done)
+    _report_passed(plan, done.results)
+    for who, question, old, new in done.changes:
         typer.echo(f"  changed: {who}, {question}: {_points(old)} before, {_points(new)} now")
-    _report_missing(results.missing(after, handed.read(course_folder)))
+    _report_missing(done.results["missing"])
     if feedback:
+        places = {(one.file.learner, one.file.form) for one in done.marked if one.file}
+        feedback_of(plan, places, course_folder, language, when)
         typer.echo(f"Feedback: {course_folder / 'feedback'}, a page and a PDF for each paper.")
 
 
-def _report_added(tally: Tally, after: dict[str, Any]) -> None:
+@contextmanager
+def _bar() -> Iterator[Any]:
+    """Show how many hand-ins are done, on a terminal."""
+    from rich.progress import Progress
+
+    with Progress(transient=True) as progress:
+        bar = progress.add_task("marking", total=None)
+        yield lambda done: progress.update(bar, completed=done)
+
+
+def _report_added(done: Marking) -> None:
     """Say what a run added to what was marked before."""
-    papers = sum(bool(one["questions"]) for one in after["files"])
+    papers = sum(bool(one["questions"]) for one in done.results["files"])
     typer.echo(
-        f"  {tally.new} new, {tally.known} known already, {tally.changed} changed;"
+        f"  {done.new} new, {done.known} known already, {done.changed} changed;"
         f" papers in the marks now: {papers}."
     )
-    for line in tally.notes:
+    if done.late:
+        typer.echo(f"  after the day: {', '.join(done.late)}.")
+    for line in done.notes:
         typer.echo(f"  {line}.")
 
 
@@ -148,49 +100,8 @@ def _points(value: float | None) -> str:
     return "a person" if value is None else f"{value:g}"
 
 
-def _mark(plan: sheets.Sheet, answers: list[Path], folder: Path) -> list[Marked]:
-    from rich.progress import Progress
-
-    given = [one for place in answers for one in _submissions(plan, place, folder)]
-    with Progress(transient=True) as progress:
-        bar = progress.add_task("marking", total=len(given))
-        return marker.Marker(folder, plan).mark(
-            given, lambda done: progress.update(bar, completed=done)
-        )
-
-
-def _submissions(plan: sheets.Sheet, place: Path, folder: Path) -> Iterable[Submission]:
-    """Read a folder of answer files, or a CSV typed back from paper."""
-    if os.path.isfile(place):  # noqa: PTH113 - never raises, whoever may not look there
-        return typed_back.read(place, plan, handed.read(folder))
-    if not os.path.isdir(place):  # noqa: PTH112 - likewise
-        raise SeatworkError(str(place), "there is no such folder", "name the folder handed in")
-    return submissions.collect(place)
-
-
-def write_feedback(plan: sheets.Sheet, marked: list[Marked], folder: Path, language: str) -> None:
-    """Write the feedback of each paper, as a page and on paper, for its owner's eyes only."""
-    from seatwork.cards.feedback import feedback_page
-    from seatwork.marking.languages import words_in
-    from seatwork.marking.learner_words import feedback, page
-
-    record, words = handed.read(folder), words_in(language)
-    for one in marked:
-        form = record.form(plan.name, one.file.learner, one.file.form) if one.file else None
-        if form is None or not one.scored:
-            continue
-        written = feedback(plan, form, one, words, language)
-        place = _feedback_place(folder, plan.name, form.form, one)
-        files.write(place, page(written), mode=files.PRIVATE)
-        feedback_page(place.with_suffix(".pdf"), written)
-
-
-def _feedback_place(folder: Path, sheet: str, form: int, one: Marked) -> Path:
-    assert one.file is not None
-    return folder / "feedback" / f"{one.file.learner}-{sheet}-{form}.html"
-
-
-def _report(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
+def _report(plan: sheets.Sheet, marked: Iterable[Marked], folder: Path) -> None:
+    marked = list(marked)
     doubtful = [one for one in marked if one.needs_a_person]
     twice = [one for one in marked if one.same_as]
     done = len(marked) - len(doubtful) - len(twice)
@@ -208,7 +119,8 @@ def _report(plan: sheets.Sheet, marked: list[Marked], folder: Path) -> None:
     for one in marked:
         if one.question:
             typer.echo(f"  to ask: {one.name}: {one.question}")
-    typer.echo(f"Written: {folder / (plan.name + '-marks.csv')} and the results beside it.")
+    written = marks_place(folder, plan.name)
+    typer.echo(f"Written: {written} and the spreadsheet beside it, from the record.")
 
 
 def _report_what_to_do(sheet: str, doubtful: list[Marked]) -> None:
@@ -219,47 +131,45 @@ def _report_what_to_do(sheet: str, doubtful: list[Marked]) -> None:
         typer.echo("  A file that cannot be marked: ask for it again and mark what comes.")
 
 
-def check(
-    notebooks: Annotated[
-        list[Path], typer.Argument(help="Your copies of sheets, such as cones.ipynb.")
-    ],
-) -> None:
-    """Let the referee run your own copy of a sheet; nothing of yours is changed.
+def feedback_of(
+    plan: sheets.Sheet, places: set[tuple[str, int]], folder: Path, language: str, day: str
+) -> int:
+    """Write the feedback of papers as they stand in the record; return how many there are.
 
-    Example: seatwork check exercises/cones.ipynb
+    Parameters
+    ----------
+    plan : Sheet
+        The worksheet.
+    places : set of (str, int)
+        Learners and the numbers of their forms.
+    folder : Path
+        The instructor's folder.
+    language, day : str
+        Of the verdicts; year-month-day.
     """
-    from seatwork.worksheet.checking import check as referee
-
-    outcomes = referee(notebooks)
-    for notebook, outcome in zip(notebooks, outcomes, strict=True):
-        verdict = "the referee passes it." if outcome.passed else "not yet."
-        typer.echo(f"{notebook}: {verdict}")
-        for line in outcome.lines:
-            typer.echo(f"  {line}")
-    raise typer.Exit(not all(outcome.passed for outcome in outcomes))
-
-
-@roster_app.command("new")
-def roster_new(
-    count: Annotated[int, typer.Argument(help="How many learners.")],
-    named: Course = None,
-) -> None:
-    """Draw learner codes for a class.
-
-    Example: seatwork roster new 12 --course course
-    """
-    course_folder = folder_of(named)
-    learners = roster.new(course_folder, count, SystemRandom())
-    typer.echo(f"{course_folder / roster.ROSTER_FILE}: " + " ".join(one.code for one in learners))
+    record = open_record(folder)
+    try:
+        again = list(marked_again(record, plan, places, day))
+    finally:
+        record.close()
+    for one in again:
+        _write_feedback(one, folder, language)
+    return len(again)
 
 
-@roster_app.command("show")
-def roster_show(
-    named: Course = None,
-) -> None:
-    """Show the roster.
+def _write_feedback(one: MarkedAgain, folder: Path, language: str) -> None:
+    """Write the feedback of a paper, as a page and on paper, for its owner's eyes only."""
+    from seatwork.cards.feedback import feedback_page
+    from seatwork.marking.languages import words_in
+    from seatwork.marking.learner_words import feedback, page
 
-    Example: seatwork roster show
-    """
-    for learner in roster.read(folder_of(named)):
-        typer.echo(f"{learner.code}  {learner.group}")
+    written = feedback(one.sheet, one.form, one.marked, words_in(language), language)
+    assert one.marked.file is not None
+    place = feedback_place(folder, one.marked.file.learner, one.sheet.name, one.form.form)
+    files.write(place, page(written), mode=files.PRIVATE)
+    feedback_page(place.with_suffix(".pdf"), written)
+
+
+def feedback_place(folder: Path, learner: str, sheet: str, form: int) -> Path:
+    """Return where the feedback of a paper is written."""
+    return folder / "feedback" / f"{learner}-{sheet}-{form}.html"

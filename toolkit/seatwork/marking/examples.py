@@ -6,7 +6,8 @@ from pathlib import Path
 
 from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import course, handed, roster, typed_back
+from seatwork.marking import course, roster, typed_back
+from seatwork.marking.handed import Forms
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.text import right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
@@ -43,7 +44,7 @@ def make_course(folder: Path) -> Path:
     return folder
 
 
-def answer(folder: Path, sheet: Sheet) -> Path:
+def answer(folder: Path, sheet: Sheet, handed_out: Forms) -> Path:
     """Write what the class answered to a sheet handed out to it, as typed back from paper.
 
     Most answers are right; the others are listed in ``demo/class.csv``: a slip by its code, a
@@ -56,6 +57,8 @@ def answer(folder: Path, sheet: Sheet) -> Path:
         The folder made by `make_course`, with the sheet handed out.
     sheet : Sheet
         The worksheet: cones or mixed_test; all is right in any other.
+    handed_out : Forms
+        What was handed out, as ``seatwork.record.forms`` reads it.
 
     Returns
     -------
@@ -67,8 +70,7 @@ def answer(folder: Path, sheet: Sheet) -> Path:
     SeatworkError
         If the sheet was not handed out to the class.
     """
-    record = handed.read(folder)
-    rows = [row for code in CLASS for row in _rows(record, sheet, code, _planned(sheet, code))]
+    rows = [row for code in CLASS for row in _rows(handed_out, sheet, code, _planned(sheet, code))]
     files.write_table(folder / ANSWERS, typed_back.HEADS, rows)
     return folder / ANSWERS
 
@@ -85,18 +87,18 @@ def _planned(sheet: Sheet, learner: str) -> dict[str, str]:
 
 
 def _rows(
-    record: handed.Record, sheet: Sheet, learner: str, planned: dict[str, str]
+    handed_out: Forms, sheet: Sheet, learner: str, planned: dict[str, str]
 ) -> Iterator[tuple[str, str, str]]:
-    for place, part in _parts(record, sheet, learner):
+    for place, part in _parts(handed_out, sheet, learner):
         what = planned.get(place, "right")
         if what.startswith(AS):
-            part, what = dict(_parts(record, sheet, what.removeprefix(AS)))[place], "right"
+            part, what = dict(_parts(handed_out, sheet, what.removeprefix(AS)))[place], "right"
         yield learner, place, _typed(part, what)
 
 
-def _parts(record: handed.Record, sheet: Sheet, learner: str) -> Iterator[tuple[str, Part]]:
+def _parts(handed_out: Forms, sheet: Sheet, learner: str) -> Iterator[tuple[str, Part]]:
     """Yield what a learner was asked, each part with its place, such as c3b."""
-    forms = record.forms(sheet.name, learner)
+    forms = handed_out.forms(sheet.name, learner)
     if not forms:
         raise SeatworkError(learner, f"{sheet.name} was not handed out", "hand it out first")
     for name, question in forms[-1].questions(sheet).items():

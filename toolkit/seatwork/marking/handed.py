@@ -1,17 +1,10 @@
-"""The record of what was handed out: each learner's forms with the sizes drawn for them."""
+"""What was handed out: each learner's forms with the sizes drawn for them."""
 
-import json
-from dataclasses import asdict, dataclass, field
-from pathlib import Path
+from dataclasses import dataclass, field
 from typing import Any
 
-from seatwork import files
-from seatwork.errors import SeatworkError
 from seatwork.marking.sheets import Item, Sheet
 from seatwork.questions import Question
-
-FILE = "handed_out.json"
-FORMAT = 2
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,7 +42,7 @@ class HandedOut:
 
 
 @dataclass(slots=True)
-class Record:
+class Forms:
     """Everything handed out in a course: sheet, then learner, then forms."""
 
     sheets: dict[str, dict[str, list[HandedOut]]] = field(default_factory=dict)
@@ -64,47 +57,3 @@ class Record:
             if given.form == form:
                 return given
         return None
-
-    def save(self, folder: Path) -> None:
-        """Write the record, for its owner alone, and the one before as its backup."""
-        sheets = {
-            sheet: {
-                learner: [asdict(form) for form in forms]
-                for learner, forms in sorted(learners.items())
-                if forms
-            }
-            for sheet, learners in sorted(self.sheets.items())
-        }
-        text = json.dumps({"format": FORMAT, "sheets": sheets}, separators=(",", ":"))
-        files.write(folder / FILE, text + "\n", mode=files.PRIVATE, backup=True)
-
-
-def read(folder: Path) -> Record:
-    """Return the record of a course; an empty one if nothing was handed out.
-
-    Raises
-    ------
-    SeatworkError
-        If the record is damaged or of a newer format.
-    """
-    path = folder / FILE
-    if not path.exists():
-        return Record()
-    try:
-        found = json.loads(path.read_bytes())
-        newer = found["format"] > FORMAT
-        sheets = {} if newer else {sheet: _forms(rows) for sheet, rows in found["sheets"].items()}
-    except (OSError, ValueError, TypeError, KeyError, AttributeError, RecursionError) as error:
-        remedy = f"copy {FILE}.bak over it, or take your safe copy"
-        raise SeatworkError(str(path), "the record is damaged", remedy) from error
-    if newer:
-        raise SeatworkError(str(path), "a newer version wrote it", "install that version")
-    return Record(sheets=sheets)
-
-
-def _forms(rows: dict[str, list[dict[str, Any]]]) -> dict[str, list[HandedOut]]:
-    """Read forms; those of format 1 also held the answers, which follow from the sizes."""
-    return {
-        learner: [HandedOut(**{k: v for k, v in form.items() if k != "key"}) for form in forms]
-        for learner, forms in rows.items()
-    }

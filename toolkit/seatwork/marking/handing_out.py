@@ -2,14 +2,11 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from pathlib import Path
 
 import seatwork
-from seatwork import files
 from seatwork.errors import SeatworkError
-from seatwork.marking import course, handed
 from seatwork.marking.given import Given
-from seatwork.marking.handed import HandedOut, Record
+from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.names import MOST_FORMS, learner_code
 from seatwork.marking.seeds import sheet_seed
 from seatwork.marking.sheets import MODES, Sheet, load
@@ -37,22 +34,24 @@ class Handout:
 
 
 def hand_out(
-    folder: str | Path,
+    key: bytes,
+    handed_out: Forms,
     sheet: Sheet | str,
     learners: Sequence[str],
     *,
     sitting: int = 1,
     mode: str | None = None,
-    target: str | Path | None = None,
 ) -> tuple[Handout, ...]:
-    """Draw a sheet for every learner, keep what was drawn, and write what learners get.
+    """Draw a sheet for every learner; nothing is kept, `seatwork.record.hand_out` does that.
 
-    Doing it again gives the same forms, byte for byte.
+    Drawing it again gives the same forms.
 
     Parameters
     ----------
-    folder : str or Path
-        The instructor's folder; the course key is made there if there is none.
+    key : bytes
+        The course key, which the numbers come from.
+    handed_out : Forms
+        What was handed out before; what is drawn is added to it.
     sheet : Sheet or str
         The worksheet, or its name.
     learners : sequence of str
@@ -62,36 +61,24 @@ def hand_out(
         numbers it had in an earlier form of the same learner.
     mode : {"practice", "graded"}, optional
         As the sheet says if not given.
-    target : str or Path, optional
-        Where each learner's folder with ``SHEET.given.json`` goes; none is written if
-        not given.
 
     Raises
     ------
     SeatworkError
-        If a code is wrong, an earlier sitting is missing, another command is writing there, or
-        a file cannot be written.
+        If a code is wrong, or an earlier sitting is missing.
     """
-    folder, sheet = Path(folder), load(sheet) if isinstance(sheet, str) else sheet
+    sheet = load(sheet) if isinstance(sheet, str) else sheet
     how = sheet.mode if mode is None else mode
     if how not in MODES:
         raise SeatworkError(str(mode), "that is no mode", f"write {' or '.join(MODES)}")
     codes = [learner_code(code) for code in learners]
-    files.make_folder(folder, private=True)
-    with files.lock(folder):
-        key, record = course.make_key(folder), handed.read(folder)
-        given = tuple(_for_learner(key, record, sheet, code, sitting, how) for code in codes)
-        record.save(folder)
-        for one in given if target is not None else ():
-            path = Path(target or ".") / one.given.learner / f"{sheet.name}.given.json"
-            files.write(path, one.given.text())
-    return given
+    return tuple(_for_learner(key, handed_out, sheet, code, sitting, how) for code in codes)
 
 
 def _for_learner(
-    key: bytes, record: Record, sheet: Sheet, learner: str, sitting: int, mode: str
+    key: bytes, handed_out: Forms, sheet: Sheet, learner: str, sitting: int, mode: str
 ) -> Handout:
-    forms = record.forms(sheet.name, learner)
+    forms = handed_out.forms(sheet.name, learner)
     for form in forms:
         if form.sitting == sitting:
             return _handout(key, sheet, learner, form)

@@ -1,14 +1,12 @@
 """Marking a folder of answer files: data only; whatever is doubtful goes to a person."""
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from seatwork.marking import handed, overriding, roster
 from seatwork.marking.answers import AnswerFile
-from seatwork.marking.handed import HandedOut, Record
+from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.likeness import LEAST, Likeness, Place, rounded_text
-from seatwork.marking.overriding import Override
 from seatwork.marking.scoring import Scored, score
 from seatwork.marking.sheets import Sheet, load
 from seatwork.marking.submissions import Submission, collect
@@ -18,7 +16,8 @@ from seatwork.rows import short
 Progress = Callable[[int], None]
 NOT_GIVEN = (
     "this form was not handed out to this learner"
-    f" (if {handed.FILE} was lost, hand the sheet out again: the forms come out the same)"
+    " (if the record was lost, bring it back, or hand the sheet out again: the forms come out"
+    " the same)"
 )
 SUSPECT = ("wrong", "slip", "several slips")
 
@@ -39,8 +38,6 @@ class Marked:
         Why a person must look at it; empty if it is marked.
     question : str
         Something to ask the learner; never a finding.
-    overrides : tuple of Override
-        Points a person gave.
     same_as : str
         The file that holds the same paper and counts for it; empty if there is none.
     """
@@ -50,7 +47,6 @@ class Marked:
     scored: tuple[Scored, ...] = ()
     doubt: str = ""
     question: str = ""
-    overrides: tuple[Override, ...] = ()
     same_as: str = ""
 
     def __repr__(self) -> str:
@@ -77,20 +73,20 @@ class Marker:
 
     Parameters
     ----------
-    folder : Path
-        The instructor's folder.
     sheet : Sheet
         The worksheet.
+    handed_out : Forms
+        What was handed out.
+    extra : mapping of str to int, optional
+        Tries that learners have beyond those of the sheet, by code.
     """
 
-    def __init__(self, folder: Path, sheet: Sheet) -> None:
-        self.sheet = sheet
-        self.record: Record = handed.read(folder)
-        learners = roster.read(folder) if (folder / roster.ROSTER_FILE).is_file() else ()
-        self.extra = {learner.code: learner.extra_tries for learner in learners}
-        self.given_points = [row for row in overriding.read(folder) if row.sheet == sheet.name]
+    def __init__(
+        self, sheet: Sheet, handed_out: Forms, extra: Mapping[str, int] | None = None
+    ) -> None:
+        self.sheet, self.handed_out, self.extra = sheet, handed_out, extra or {}
         self.names = {item.id for item in sheet.items}
-        self.likeness = Likeness()
+        self._likeness: Likeness | None = None
 
     def __repr__(self) -> str:
         return f"<Marker of {self.sheet.name}>"
@@ -98,20 +94,20 @@ class Marker:
     def mark(
         self, submissions: Iterable[Submission], progress: Progress | None = None
     ) -> list[Marked]:
-        """Mark submissions; each comes back once, in the order handed in."""
+        """Mark submissions, each for itself; each comes back once, in the order handed in."""
         marked = []
         for number, submission in enumerate(submissions, 1):
             marked.append(self._mark_safely(submission))
             if progress:
                 progress(number)
-        return self._with_questions(_without_doubles(marked))
+        return self._with_questions(marked)
 
     def _mark_safely(self, submission: Submission) -> Marked:
         if submission.file is None:
             return Marked(name=submission.name, doubt=submission.doubt)
         try:
             marked = self._mark(submission.name, submission.file)
-            return self._overridden(_doubted(marked, submission.doubts or {}))
+            return _doubted(marked, submission.doubts or {})
         except Exception as error:  # a fault of ours must not cost anyone's marks
             doubt = f"marking it failed ({type(error).__name__})"
             return Marked(name=submission.name, file=submission.file, doubt=doubt)
@@ -119,7 +115,7 @@ class Marker:
     def _mark(self, name: str, file: AnswerFile) -> Marked:
         if file.sheet != self.sheet.name:
             return Marked(name=name, file=file, doubt=f"it answers the sheet {file.sheet}")
-        form = self.record.form(file.sheet, file.learner, file.form)
+        form = self.handed_out.form(file.sheet, file.learner, file.form)
         if form is None:
             return Marked(name=name, file=file, doubt=NOT_GIVEN)
         if not file.answers.keys() <= form.sizes.keys() or form.sizes.keys() != self.names:
@@ -129,29 +125,22 @@ class Marker:
         scored = score(self.sheet, form, file, tries)
         return Marked(name=name, file=file, scored=scored)
 
-    def _overridden(self, marked: Marked) -> Marked:
-        file = marked.file
-        if not self.given_points or file is None:
-            return marked
-        rows = tuple(
-            row for row in self.given_points if (row.learner, row.form) == (file.learner, file.form)
-        )
-        given = {row.question: row.points for row in rows}
-        scored = tuple(
-            item._replace(points=given[item.id]) if item.id in given else item
-            for item in marked.scored
-        )
-        return replace(marked, scored=scored, overrides=rows)
-
     def _with_questions(self, marked: list[Marked]) -> list[Marked]:
         """Add what is to be asked of learners whose wrong answers fit another's numbers."""
         suspect = [_wrong_numbers(one) >= LEAST for one in marked]
         if not any(suspect):
             return marked
-        for learner, forms in self.record.sheets.get(self.sheet.name, {}).items():
-            for form in forms:
-                self.likeness.add(learner, self._answers(form))
         return [self._asked(one) if suspect[n] else one for n, one in enumerate(marked)]
+
+    @property
+    def likeness(self) -> Likeness:
+        """The right answers of everyone who was given the sheet; worked out once."""
+        if self._likeness is None:
+            self._likeness = Likeness()
+            for learner, forms in self.handed_out.sheets.get(self.sheet.name, {}).items():
+                for form in forms:
+                    self._likeness.add(learner, self._answers(form))
+        return self._likeness
 
     def _answers(self, form: HandedOut) -> Iterator[tuple[str, tuple[Part, ...]]]:
         """Yield what each question of a form asks for; sizes that are asked no more are passed."""
@@ -163,7 +152,7 @@ class Marker:
 
     def _asked(self, marked: Marked) -> Marked:
         file = marked.file
-        form = self.record.form(file.sheet, file.learner, file.form) if file else None
+        form = self.handed_out.form(file.sheet, file.learner, file.form) if file else None
         if file is None or form is None:
             return marked
         found = self.likeness.fitting(file.learner, self._wrong(marked.scored, form))
@@ -198,7 +187,7 @@ def _wrong_numbers(marked: Marked) -> int:
     return sum(verdict.kind in SUSPECT for item in marked.scored for verdict in item.verdicts)
 
 
-def _without_doubles(marked: list[Marked]) -> list[Marked]:
+def without_doubles(marked: list[Marked]) -> list[Marked]:
     """Count a paper once; send to a person what was handed in twice with different answers."""
     first: dict[tuple[str, int], int] = {}
     found = list(marked)
@@ -219,17 +208,17 @@ def _without_doubles(marked: list[Marked]) -> list[Marked]:
 
 
 def mark(
-    folder: str | Path,
+    handed_out: Forms,
     sheet: Sheet | str,
     answers: str | Path,
     progress: Progress | None = None,
 ) -> list[Marked]:
-    """Mark a folder of answer files.
+    """Mark a folder of answer files; nothing is kept, `seatwork.record.mark` does that.
 
     Parameters
     ----------
-    folder : str or Path
-        The instructor's folder with ``handed_out.json``.
+    handed_out : Forms
+        What was handed out, as ``seatwork.record.forms`` reads it.
     sheet : Sheet or str
         The worksheet, or its name.
     answers : str or Path
@@ -243,4 +232,4 @@ def mark(
         Every file exactly once, in the order of their names.
     """
     asked = load(sheet) if isinstance(sheet, str) else sheet
-    return Marker(Path(folder), asked).mark(collect(Path(answers)), progress)
+    return without_doubles(Marker(asked, handed_out).mark(collect(Path(answers)), progress))

@@ -37,12 +37,15 @@ class Submission(NamedTuple):
         Why it cannot be marked; empty if it can.
     doubts : dict of str to str, optional
         Why single questions of it need a person, by question.
+    came : {"screen", "paper"}
+        As a file that a page saved, or typed back from paper.
     """
 
     name: str
     file: AnswerFile | None
     doubt: str = ""
     doubts: dict[str, str] | None = None
+    came: str = "screen"
 
 
 def collect(folder: Path) -> Iterator[Submission]:

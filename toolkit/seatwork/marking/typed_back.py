@@ -7,7 +7,7 @@ from pathlib import Path
 from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.answers import LONGEST, AnswerFile
-from seatwork.marking.handed import Record
+from seatwork.marking.handed import Forms
 from seatwork.marking.names import QUESTION, form_number, learner_code
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.submissions import Submission
@@ -17,7 +17,7 @@ COLUMNS = (*HEADS, "form")
 PARTS = "abcdefgh"
 
 
-def read(path: Path, sheet: Sheet, record: Record) -> list[Submission]:
+def read(path: Path, sheet: Sheet, handed_out: Forms) -> list[Submission]:
     """Return the answers of a CSV file typed from paper, one submission a learner.
 
     Parameters
@@ -27,7 +27,7 @@ def read(path: Path, sheet: Sheet, record: Record) -> list[Submission]:
         as questions ``c3a``, ``c3b``, or in one answer with ``;`` between them.
     sheet : Sheet
         The worksheet.
-    record : Record
+    handed_out : Forms
         What was handed out.
 
     Returns
@@ -42,14 +42,14 @@ def read(path: Path, sheet: Sheet, record: Record) -> list[Submission]:
     """
     faults: list[SeatworkError] = []
     rows = files.read_table(path, columns=COLUMNS, needed=HEADS, faults=faults)
-    rows = _sure_of_form(rows, sheet, record, faults)
+    rows = _sure_of_form(rows, sheet, handed_out, faults)
     papers: dict[tuple[str, int], _Paper] = {}
-    files.build_each(rows, lambda row: _enter(papers, row, sheet, record), faults)
+    files.build_each(rows, lambda row: _enter(papers, row, sheet, handed_out), faults)
     return [paper.submission() for paper in papers.values()]
 
 
 def _sure_of_form(
-    rows: Sequence[files.Row], sheet: Sheet, record: Record, faults: list[SeatworkError]
+    rows: Sequence[files.Row], sheet: Sheet, handed_out: Forms, faults: list[SeatworkError]
 ) -> list[files.Row]:
     """Leave out rows that do not say which of several forms they answer, one fault a learner.
 
@@ -58,13 +58,13 @@ def _sure_of_form(
     sure, doubtful = [], dict[str, files.Row]()
     for row in rows:
         learner = row.text("learner").upper()
-        several = len(record.sheets.get(sheet.name, {}).get(learner, ())) > 1
+        several = len(handed_out.sheets.get(sheet.name, {}).get(learner, ())) > 1
         if several and not row.text("form"):
             doubtful.setdefault(learner, row)
         else:
             sure.append(row)
     for learner, row in doubtful.items():
-        numbers = " and ".join(str(one.form) for one in record.forms(sheet.name, learner))
+        numbers = " and ".join(str(one.form) for one in handed_out.forms(sheet.name, learner))
         remedy = "write in a column form, in every row, the number printed on the paper"
         faults.append(row.refuse("form", f"{learner} was given the forms {numbers}", remedy))
     return sure
@@ -83,7 +83,7 @@ class _Paper:
         file = AnswerFile(learner=self.learner, sheet=self.sheet, form=self.form)
         for name in dict.fromkeys(name for name, _ in self.typed):
             file = file.changed(name, parts=self._parts(name))
-        return Submission(f"paper {file.name}", file, doubts=self._twice())
+        return Submission(f"paper {file.name}", file, doubts=self._twice(), came="paper")
 
     def _parts(self, name: str) -> tuple[str, ...]:
         whole = self.typed.get((name, None))
@@ -107,10 +107,10 @@ class _Paper:
 
 
 def _enter(
-    papers: dict[tuple[str, int], _Paper], row: files.Row, sheet: Sheet, record: Record
+    papers: dict[tuple[str, int], _Paper], row: files.Row, sheet: Sheet, handed_out: Forms
 ) -> None:
     learner = learner_code_of(row)
-    form = _form(row, sheet, record, learner)
+    form = _form(row, sheet, handed_out, learner)
     row.needed("question")
     place = row.read("question", lambda text: place_of(text.lower(), sheet))
     assert place is not None
@@ -133,8 +133,8 @@ def learner_code_of(row: files.Row) -> str:
     return row.read("learner", lambda text: learner_code(text.upper())) or ""
 
 
-def _form(row: files.Row, sheet: Sheet, record: Record, learner: str) -> int:
-    text, forms = row.text("form"), record.sheets.get(sheet.name, {}).get(learner, [])
+def _form(row: files.Row, sheet: Sheet, handed_out: Forms, learner: str) -> int:
+    text, forms = row.text("form"), handed_out.sheets.get(sheet.name, {}).get(learner, [])
     if text:
         whole = int(text) if text.isascii() and text.isdigit() and len(text) <= 2 else text
         return row.read("form", lambda _: form_number(whole)) or 0

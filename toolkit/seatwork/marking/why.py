@@ -5,7 +5,7 @@ from decimal import Decimal
 from itertools import combinations
 
 from seatwork.errors import SeatworkError
-from seatwork.marking.handed import HandedOut, Record
+from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.names import learner_code
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.typed_back import place_of
@@ -55,13 +55,13 @@ def why(part: NumberPart, text: str) -> tuple[Reason, ...]:
 
 
 def reasons(
-    record: Record, sheet: Sheet, learner: str, question: str, text: str, form: int | None = None
+    handed_out: Forms, sheet: Sheet, learner: str, question: str, text: str, form: int | None = None
 ) -> tuple[Reason, ...]:
     """Return what gives the number a learner wrote for a question of a handed-out sheet.
 
     Parameters
     ----------
-    record : Record
+    handed_out : Forms
         What was handed out.
     sheet : Sheet
         The worksheet.
@@ -76,7 +76,7 @@ def reasons(
         If nothing was handed out to the learner, it is not said which of several forms is
         meant, or the question asks for no number.
     """
-    given = _given(record, sheet, learner_code(learner), form)
+    given = _given(handed_out, sheet, learner_code(learner), form)
     name, number = place_of(question, sheet)
     part = given.question(sheet.item(name)).parts[number or 0]
     if not isinstance(part, NumberPart):
@@ -84,9 +84,9 @@ def reasons(
     return why(part, text)
 
 
-def _given(record: Record, sheet: Sheet, learner: str, form: int | None) -> HandedOut:
+def _given(handed_out: Forms, sheet: Sheet, learner: str, form: int | None) -> HandedOut:
     """Return the form that is meant."""
-    forms = record.sheets.get(sheet.name, {}).get(learner, [])
+    forms = handed_out.sheets.get(sheet.name, {}).get(learner, [])
     if not forms:
         raise SeatworkError(learner, f"{sheet.name} was not handed out to this learner", "check it")
     meant = [one for one in forms if form in (None, one.form)]

@@ -5,7 +5,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from seatwork.errors import SeatworkError
-from seatwork.marking import given, handed, sheets
+from seatwork.marking import given, sheets
+from seatwork.marking.handed import Forms
 from seatwork.questions import Verdict
 from seatwork.shop import find, wording
 from seatwork.worksheet import watching
@@ -81,15 +82,17 @@ def from_paper(sheet: str, course: str | Path = "course") -> "PaperForm":
     SeatworkError
         If there is no such sheet, or it was handed out to nobody.
     """
+    from seatwork.record.giving import forms
+    from seatwork.record.marking_course import has_course
     from seatwork.worksheet.paper_form import PaperForm
 
     folder = Path(course)
     plan = sheets.load(sheet, own=sheets.own_folder(folder))
-    record = handed.read(folder)
-    if not any(record.sheets.get(plan.name, {}).values()):
-        remedy = "name the folder with handed_out.json, or hand the sheet out first"
+    handed_out = forms(folder) if has_course(folder) else Forms()
+    if not any(handed_out.sheets.get(plan.name, {}).values()):
+        remedy = "name the folder with record.db, or hand the sheet out first"
         raise SeatworkError(str(folder), f"{plan.name} was handed out to nobody here", remedy)
-    return PaperForm(plan, record, folder / TYPED)
+    return PaperForm(plan, handed_out, folder / TYPED)
 
 
 class Desk(Answered):

@@ -8,7 +8,7 @@ import ipywidgets as widgets
 from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST
-from seatwork.marking.handed import HandedOut, Record
+from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.sheets import Item
 from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, judge_all
@@ -25,17 +25,17 @@ class PaperForm:
     ----------
     plan : Sheet
         The worksheet.
-    record : Record
+    handed_out : Forms
         What was handed out.
     folder : Path
         Where the answer files go; made with the first answer.
     """
 
-    def __init__(self, plan: Sheet, record: Record, folder: Path) -> None:
+    def __init__(self, plan: Sheet, handed_out: Forms, folder: Path) -> None:
         self.plan, self.folder = plan, folder
         self.forms: dict[str, HandedOut] = {
             f"{learner}, form {form.form}": form
-            for learner, forms in sorted(record.sheets[plan.name].items())
+            for learner, forms in sorted(handed_out.sheets[plan.name].items())
             for form in forms
         }
         self.who = widgets.Dropdown(options=list(self.forms), description="Learner")

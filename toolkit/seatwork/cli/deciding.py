@@ -1,0 +1,161 @@
+"""``seatwork excuse``, ``lost``, ``leave``, ``sign``, ``undo``, ``history``: decisions."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from seatwork.cli.course_folder import Course, day_of, folder_of
+from seatwork.errors import SeatworkError
+from seatwork.marking import course
+from seatwork.record import deciding
+from seatwork.record.course_record import has_old_files, has_record, open_record, writable_record
+from seatwork.record.deciding import SHORT
+from seatwork.record.history import Line
+from seatwork.record.history import history as history_of
+from seatwork.record.keeping import Record
+from seatwork.record.tables_out import write_all_marks
+
+Learner = Annotated[str, typer.Argument(help="Learner code.")]
+Sheet = Annotated[str, typer.Argument(help="Name of the sheet.")]
+Reason = Annotated[str, typer.Argument(help="Why, in a few words; no names.")]
+Day = Annotated[str, typer.Option(help="Day of the decision; today if not given.")]
+Sitting = Annotated[int, typer.Option(min=1, max=99, help="2 for the first re-test.")]
+
+
+@contextmanager
+def deciding_in(named: Path | None, day: str) -> Iterator[tuple[Record, str]]:
+    """Give the record to decide in, and the day; the marks are written anew at the end."""
+    folder, when = folder_of(named), day_of(day)
+    if not has_record(folder) and not has_old_files(folder):
+        open_record(folder)  # says what is missing
+    course.read_key(folder)
+    record = writable_record(folder, when)
+    try:
+        yield record, when
+        write_all_marks(record, folder, when)
+    finally:
+        record.close()
+
+
+def _kept(what: str, made: str) -> None:
+    typer.echo(f'{what} Undo: seatwork undo {made[:SHORT]} "reason"')
+
+
+def excuse(
+    sheet: Sheet,
+    learner: Learner,
+    reason: Reason,
+    sitting: Sitting = 1,
+    named: Course = None,
+    day: Day = "",
+) -> None:
+    """Excuse a learner from one sitting of a sheet: it is no zero.
+
+    Example: seatwork excuse angles L05 "court date"
+    """
+    with deciding_in(named, day) as (record, when):
+        made = deciding.excuse(record, sheet, learner, reason, when, sitting)
+    _kept(f"{learner}, {sheet}: excused.", made)
+
+
+def lost(
+    sheet: Sheet,
+    learner: Learner,
+    reason: Reason,
+    sitting: Sitting = 1,
+    named: Course = None,
+    day: Day = "",
+) -> None:
+    """Say that a learner's paper was lost, through no fault of theirs: no zero.
+
+    Example: seatwork lost angles L07 "lost in the shop"
+    """
+    with deciding_in(named, day) as (record, when):
+        made = deciding.lose(record, sheet, learner, reason, when, sitting)
+    _kept(f"{learner}, {sheet}: paper lost. Print it again, or give a re-test.", made)
+
+
+def leave(learner: Learner, reason: Reason, named: Course = None, day: Day = "") -> None:
+    """Say that a learner left the course; marks stay, and nothing more is asked for.
+
+    Example: seatwork leave L10 "moved away"
+    """
+    with deciding_in(named, day) as (record, when):
+        made = deciding.leave(record, learner, reason, when)
+    _kept(f"{learner} left the course; marks stay.", made)
+
+
+def sign(
+    learner: Learner,
+    machine: Annotated[str, typer.Argument(help='The machine, such as "bench drill press".')],
+    paper_at: Annotated[
+        str, typer.Option("--paper-at", help='Where the paper lies, such as "binder 2026".')
+    ] = "",
+    withdrawn: Annotated[
+        bool, typer.Option("--withdrawn", help="The signature was withdrawn.")
+    ] = False,
+    named: Course = None,
+    day: Annotated[str, typer.Option(help="Day of the signature; today if not given.")] = "",
+) -> None:
+    """Keep that somebody signed on paper for a learner at a machine, and where the paper lies.
+
+    Software clears nobody to run a machine.
+
+    Example: seatwork sign L03 "bench drill press" --paper-at "binder 2026, sheet 4"
+    """
+    with deciding_in(named, day) as (record, when):
+        made = deciding.sign(record, learner, machine, paper_at, when, withdrawn=withdrawn)
+    said = "that it was withdrawn" if withdrawn else "that a person signed"
+    _kept(f"Kept {said}: {learner}, {machine}. Software clears nobody.", made)
+
+
+def undo(
+    target: Annotated[str, typer.Argument(help="First signs of what is taken back.")],
+    reason: Reason,
+    named: Course = None,
+    day: Day = "",
+) -> None:
+    """Take a decision or a paper back; both stay written down, and an undo can be undone.
+
+    Example: seatwork undo 4f2a "talked it over"
+    """
+    with deciding_in(named, day) as (record, when):
+        made, back = deciding.undo(record, target, reason, when)
+    _kept(f"Taken back: {back[:SHORT]}.", made)
+
+
+def history(
+    learner: Learner,
+    named: Course = None,
+    csv: Annotated[Path | None, typer.Option(help="Write it as CSV.")] = None,
+) -> None:
+    """Show what the record holds of a learner; what counts now stands in bold.
+
+    Example: seatwork history L04
+    """
+    record = open_record(folder_of(named))
+    try:
+        lines = history_of(record, learner)
+    finally:
+        record.close()
+    if csv is not None:
+        _write(csv, lines)
+        return
+    for one in lines:
+        mark = " " if one.stands else "x"
+        text = f"{one.id[:SHORT]} {mark} {one.day} {one.author}  {one.about}: {one.text}"
+        typer.secho(text, bold=one.counts, dim=not one.stands)
+    typer.echo("x: taken back. What counts now stands in bold.")
+
+
+def _write(path: Path, lines: list[Line]) -> None:
+    from seatwork import files
+
+    if path.exists():
+        raise SeatworkError(str(path), "there is something of that name already", "name another")
+    heads = ("id", "day", "by", "about", "what", "stands", "counts")
+    files.write_table(path, heads, ([str(cell) for cell in one] for one in lines))
+    typer.echo(f"Wrote {path}: {len(lines)} facts.")

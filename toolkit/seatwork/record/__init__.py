@@ -1,0 +1,16 @@
+"""Record: what was handed out, marked and decided in a term; facts are added, never changed."""
+
+from seatwork.doors import doors
+
+NAMES = {
+    "keeping": "Record",
+    "course_record": "open_record writable_record",
+    "giving": "hand_out forms",
+    "marking_course": "Marking mark",
+    "paper_results": "results",
+    "deciding": "Override override",
+    "checking": "check",
+}
+"""The public names of each module; none may be that of a module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)

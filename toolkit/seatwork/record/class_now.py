@@ -1,0 +1,313 @@
+"""The class as it stands on a day: worked out from the facts, never stored."""
+
+import re
+from collections import defaultdict
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from sqlalchemy import Connection
+
+from seatwork.marking.names import LEARNER
+from seatwork.record.reading import Contents, Kept, read
+from seatwork.record.standing import Head
+from seatwork.shop import rules
+
+EVEN = 1e-9
+"""Points that the last digit of a sum may lack."""
+OURS = re.compile(r"([A-Z]\d{2,6})-([a-z][a-z0-9_-]{0,39})-(\d{1,2})\.json", re.ASCII)
+"""The name under which the page saves a paper."""
+LATER = "another paper came after the day: look"
+DUE_RULE, FIRST, LAST = "later until due", "first", "last"
+
+
+@dataclass(frozen=True, slots=True)
+class Counting:
+    """The two house rules of the record.
+
+    Parameters
+    ----------
+    sitting : {"best", "last"}
+        Which sitting of a sheet counts.
+    paper : {"later until due", "first", "last"}
+        Which of several papers of one form counts.
+    """
+
+    sitting: str = "best"
+    paper: str = DUE_RULE
+
+
+def in_force() -> Counting:
+    """Return the house rules of the record that are in force."""
+    found = rules()
+    return Counting(sitting=found.word("record.counts"), paper=found.word("record.two_papers"))
+
+
+class Cell(NamedTuple):
+    """One sitting of one learner.
+
+    Parameters
+    ----------
+    word : str
+        passed, not yet, needs a person, handed out, not here, excused, paper lost, void or
+        withdrawn.
+    points, of : float or None
+        Points that count and points to be had [-]; None while a person must look, or where
+        there is no paper.
+    late : bool
+        Whether the paper that counts came after the day.
+    why : str
+        What a person should look at, or the reason given for the word.
+    sitting, form : int
+        Which.
+    """
+
+    word: str
+    points: float | None = None
+    of: float | None = None
+    late: bool = False
+    why: str = ""
+    sitting: int = 1
+    form: int = 1
+
+    @property
+    def percent(self) -> float | None:
+        """Share of the points that were earned [%]; None without points."""
+        return 100 * self.points / self.of if self.points is not None and self.of else None
+
+
+class Class:
+    """The class as it stands on a day.
+
+    Parameters
+    ----------
+    connection : Connection
+        To the record.
+    day : str
+        The day: what was due before it and has no paper is not here.
+    only : str, optional
+        Name of a sheet, to read no more than its papers.
+    counting : Counting, optional
+        The house rules; those in force if not given.
+    contents : bool
+        Whether to read what the papers say, too.
+    """
+
+    def __init__(
+        self,
+        connection: Connection,
+        day: str,
+        only: str | None = None,
+        *,
+        counting: Counting | None = None,
+        contents: bool = False,
+    ) -> None:
+        self.day, self.counting = day, counting or in_force()
+        self.rows: Contents = read(connection, only, contents=contents)
+        self.heads = self.rows.standing
+        self._due: dict[str, str | None] = {}
+
+    def __repr__(self) -> str:
+        return f"<Class of {len(self.learners())} on {self.day}>"
+
+    def learners(self) -> list[str]:
+        """Return the codes of everyone who joined or was given a form."""
+        said = (row.subject.removeprefix("course/") for row in self.heads.of("state"))
+        joined = {code for code in said if LEARNER.fullmatch(code)}
+        given = {row.learner for row in self.heads.of("form") if row.learner}
+        return sorted(joined | given)
+
+    def state(self, subject: str) -> Kept | None:
+        """Return what a person said of a subject last; None if nothing, or two different things."""
+        found = self.heads.head("state", subject)
+        said = self.rows.states[found] if found else None
+        return None if said is None or said.word == "clear" else said
+
+    def is_withdrawn(self, learner: str) -> bool:
+        """Whether a learner left the course."""
+        said = self.state(f"course/{learner}")
+        return said is not None and said.word == "withdrawn"
+
+    def due(self, learner: str, name: str, sitting: int) -> str | None:
+        """Return the day a sitting is due for a learner; None if none was said."""
+        for subject in (f"{learner}/{name}/{sitting}/due", f"{name}/{sitting}/due"):
+            if subject not in self._due:
+                said = self.state(subject)
+                self._due[subject] = said.value if said is not None else None
+            if self._due[subject]:
+                return self._due[subject]
+        return None
+
+    def paper(self, form: str, due: str | None) -> tuple[Head | None, str]:
+        """Return the paper of a form that counts, or why a person must choose one.
+
+        Parameters
+        ----------
+        form : str
+            Id of the form.
+        due : str or None
+            The day it is due.
+        """
+        papers = self.rows.papers_of.get(form, [])
+        if not papers:
+            return None, ""
+        chosen = self.heads.head("choice", form)
+        if chosen:
+            return self.heads.all[self.rows.choices[chosen].paper], ""
+        candidates, note = self._candidates(papers, due)
+        by_answers = {self.rows.papers[row.id].digest: row for row in candidates}
+        if len(by_answers) > 1:
+            return None, f"{len(by_answers)} papers with other answers came at once: look"
+        return next(iter(by_answers.values())), note
+
+    def _candidates(self, papers: list[Head], due: str | None) -> tuple[list[Head], str]:
+        """Return the papers that may count by the house rule, and what to look at."""
+        in_time = [row for row in papers if due is None or row.day <= due]
+        if self.counting.paper == LAST:
+            return self._ends(papers), ""
+        if self.counting.paper == FIRST:
+            first = self._begins(papers)
+            return first, "another paper came later: look" if self._others(papers, first) else ""
+        found = self._ends(in_time) if in_time else self._begins(papers)
+        late = [row for row in papers if row not in in_time]
+        return found, LATER if self._others(late, found) else ""
+
+    def _others(self, papers: list[Head], found: list[Head]) -> bool:
+        """Whether papers have other answers than those found."""
+        answers = {self.rows.papers[row.id].digest for row in found}
+        return any(self.rows.papers[row.id].digest not in answers for row in papers)
+
+    def _ends(self, papers: list[Head]) -> list[Head]:
+        behind = {one for row in papers for one in self._before(row)}
+        return [row for row in papers if row.id not in behind]
+
+    def _begins(self, papers: list[Head]) -> list[Head]:
+        ids = {row.id for row in papers}
+        return [row for row in papers if not ids.intersection(self._before(row))]
+
+    def _before(self, row: Head) -> list[str]:
+        found, one = [], row.follows
+        while one in self.heads.all:
+            found.append(one)
+            one = self.heads.all[one].follows
+        return found
+
+    def given(self, form: str) -> dict[str, float | None]:
+        """Return points a person gave, by question; None where two gave other points."""
+        found: dict[str, set[float]] = defaultdict(set)
+        for row in self.rows.overrides_of.get(form, ()):
+            if row.id in self.heads.heads("override", row.subject):
+                one = self.rows.overrides[row.id]
+                found[one.question].add(one.points)
+        return {name: min(all_) if len(all_) == 1 else None for name, all_ in found.items()}
+
+    def mark(self, paper: Head) -> tuple[Kept | None, str]:
+        """Return the mark of a paper, or why there is none."""
+        heads = sorted(self.heads.heads("mark", paper.id))
+        if not heads:
+            return None, "not marked yet"
+        said = [self._said(one) for one in heads]
+        if said.count(said[0]) < len(said):
+            return None, "marked twice, differently"
+        return self.rows.marks[heads[0]], ""
+
+    def _said(self, mark: str) -> object:
+        """Return what a mark says of the answers, whoever made it with which version."""
+        rows = self.rows.answers[mark].items()
+        return {name: (row.points, row.verdicts, row.doubt) for name, row in rows}
+
+    def cell(self, head: Head) -> Cell:
+        """Return how one form stands."""
+        form = self.rows.forms[head.id]
+        name = self.rows.sheets[form.sheet].name
+        learner = str(head.learner)
+        due = self.due(learner, name, form.sitting)
+        paper, why = self.paper(head.id, due)
+        at = {"sitting": form.sitting, "form": form.number}
+        said = self.state(f"{learner}/{name}/{form.sitting}")
+        if said is not None and said.word in ("excused", "void"):
+            return Cell(said.word, why=said.reason, **at)
+        if paper is None and why:
+            return Cell("needs a person", why=why, **at)
+        if paper is None:
+            if said is not None and said.word == "lost":
+                return Cell("paper lost", why=said.reason, **at)
+            if self.is_withdrawn(learner):
+                return Cell("withdrawn", **at)
+            return Cell("not here" if due and self.day > due else "handed out", **at)
+        scored = self._scored(head.id, paper, why)
+        return scored._replace(late=due is not None and paper.day > due, **at)
+
+    def _scored(self, form: str, paper: Head, note: str) -> Cell:
+        mark, why = self.mark(paper)
+        if mark is None:
+            return Cell("needs a person", why=why)
+        given, rows = self.given(form), self.rows.answers[mark.fact]
+        points = {name: given.get(name, row.points) for name, row in rows.items()}
+        clash = [name for name, value in given.items() if value is None]
+        if mark.doubt or None in points.values() or not rows:
+            waits = " ".join(name for name, value in points.items() if value is None)
+            open_ = f"{waits} wait for a person" if waits else "it is not marked"
+            said = f"two instructors gave other points for {' '.join(clash)}" if clash else open_
+            return Cell("needs a person", of=mark.of, why=mark.doubt or said)
+        earned = sum(value for value in points.values() if value is not None)
+        sheet = self.rows.sheets[self.rows.forms[form].sheet]
+        passed = earned >= sheet.pass_mark * mark.of - EVEN
+        return Cell("passed" if passed else "not yet", earned, mark.of, why=note)
+
+    def forms(self) -> list[Head]:
+        """Return one form for each learner, sheet and sitting."""
+        found: dict[tuple[str | None, str, int], list[Head]] = defaultdict(list)
+        for row in self.heads.of("form"):
+            form = self.rows.forms.get(row.id)
+            if form is not None:
+                name = self.rows.sheets[form.sheet].name
+                found[row.learner, name, form.sitting].append(row)
+        fullest = (
+            min(rows, key=lambda row: (-len(self.rows.papers_of.get(row.id, ())), row.id))
+            for rows in found.values()
+        )
+        return list(fullest)
+
+    def grid(self) -> dict[tuple[str, str], list[Cell]]:
+        """Return, by learner and sheet, a cell for each sitting in order."""
+        found: defaultdict[tuple[str, str], list[Cell]] = defaultdict(list)
+        for row in self.forms():
+            name = self.rows.sheets[self.rows.forms[row.id].sheet].name
+            found[str(row.learner), name].append(self.cell(row))
+        return {key: sorted(cells, key=lambda one: one.sitting) for key, cells in found.items()}
+
+    def counted(self, cells: list[Cell]) -> Cell:
+        """Return the sitting that counts, best or last as the house rule says."""
+        scored = [cell for cell in cells if cell.percent is not None]
+        if not scored:
+            return cells[-1]
+        if self.counting.sitting == "last":
+            return scored[-1]
+        return max(scored, key=lambda cell: cell.percent or 0.0)
+
+    def waiting(self, name: str | None = None) -> list[tuple[Head, Kept]]:
+        """Return what came and could not be marked, and has no paper that settles it."""
+        papers = {(row.subject, self.rows.papers[row.id].digest) for row in self._standing_papers()}
+        places, digests = {one for one, _ in papers}, {two for _, two in papers}
+        found = []
+        for row in self.heads.of("pile"):
+            one = self.rows.piles[row.id]
+            settled = one.digest in digests or place_named(one.name) in places
+            if not settled and name in (None, one.sheet):
+                found.append((row, one))
+        return sorted(found, key=lambda both: (both[1].sheet, both[1].name, both[0].id))
+
+    def _standing_papers(self) -> list[Head]:
+        return [row for rows in self.rows.papers_of.values() for row in rows]
+
+
+def place_named(name: str) -> str:
+    """Return the place that the name of a paper says, such as ``L07/cones/1``; empty if none.
+
+    Examples
+    --------
+    >>> place_named("L07-cones-1.json"), place_named("homework.json")
+    ('L07/cones/1', '')
+    """
+    found = OURS.fullmatch(name)
+    return f"{found[1]}/{found[2]}/{int(found[3])}" if found else ""

@@ -1,0 +1,154 @@
+"""Handing out with the record: every form that is told as handed out is kept, or none is."""
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from seatwork import files
+from seatwork.errors import SeatworkError
+from seatwork.marking import handing_out as drawing
+from seatwork.marking import roster
+from seatwork.marking.handed import Forms, HandedOut
+from seatwork.marking.handing_out import Handout
+from seatwork.marking.sheets import Sheet, load
+from seatwork.record.copying import copy_for_day
+from seatwork.record.course_record import day_of, open_record, writable_record
+from seatwork.record.deciding import enroll, set_due, withdrawn
+from seatwork.record.formed import add_form, pin, read_forms
+from seatwork.record.keeping import Record
+
+WAIT = 20.0
+"""How long a second hand-out waits for the first [s]."""
+
+
+def hand_out(
+    folder: str | Path,
+    sheet: Sheet | str,
+    learners: Sequence[str],
+    *,
+    sitting: int = 1,
+    mode: str | None = None,
+    target: str | Path | None = None,
+    due: str = "",
+    day: str = "",
+) -> tuple[Handout, ...]:
+    """Draw a sheet for every learner, keep what was drawn, and write what learners get.
+
+    Doing it again gives the same forms, byte for byte, and adds nothing.
+
+    Parameters
+    ----------
+    folder : str or Path
+        The instructor's folder; the course key and the record are made there if there are none.
+    sheet : Sheet or str
+        The worksheet, or its name.
+    learners : sequence of str
+        Learner codes.
+    sitting : int
+        1 for the first test, 2 for the first re-test; no question of a re-test has the
+        numbers it had in an earlier form of the same learner.
+    mode : {"practice", "graded"}, optional
+        As the sheet says if not given.
+    target : str or Path, optional
+        Where each learner's folder with ``SHEET.given.json`` goes; none is written if
+        not given.
+    due : str
+        The day it is due, year-month-day; empty for none.
+    day : str
+        The day of handing out; today if not given.
+
+    Raises
+    ------
+    SeatworkError
+        If a code is wrong, an earlier sitting is missing, another command is writing there, or
+        a file cannot be written.
+    """
+    place, plan = Path(folder), load(sheet) if isinstance(sheet, str) else sheet
+    when, due = day_of(day), day_of(due) if due else ""
+    files.make_folder(place, private=True)
+    with files.lock(place, wait=WAIT):
+        record = writable_record(place, when)
+        with record.reading() as connection:
+            before = read_forms(connection, plan.name)
+        had = {(name, one.form) for name, forms in _of(before.forms, plan) for one in forms}
+        given = drawing.hand_out(
+            record.key, before.forms, plan, learners, sitting=sitting, mode=mode
+        )
+        new = [one for one in given if (one.given.learner, one.given.form) not in had]
+        _keep(record, plan, [(one, _form(before.forms, one)) for one in new], when)
+        if due:
+            set_due(record, plan.name, sitting, due, when)
+        if new:
+            copy_for_day(record, when, again=True)
+        record.close()
+        for one in given if target is not None else ():
+            path = Path(target or ".") / one.given.learner / f"{plan.name}.given.json"
+            files.write(path, one.given.text())
+    return given
+
+
+def _of(forms: Forms, plan: Sheet) -> list[tuple[str, list[HandedOut]]]:
+    return list(forms.sheets.get(plan.name, {}).items())
+
+
+def _form(forms: Forms, one: Handout) -> HandedOut:
+    found = forms.form(one.given.sheet, one.given.learner, one.given.form)
+    if found is None:
+        raise SeatworkError(one.given.learner, "the form is not there", "hand it out again")
+    return found
+
+
+def _keep(record: Record, plan: Sheet, new: Sequence[tuple[Handout, HandedOut]], day: str) -> None:
+    """Keep new forms in one transaction: all of them are there, or none."""
+    if not new:
+        return
+    with record.writing() as batch:
+        pinned = pin(batch, plan, day)
+        for one, form in new:
+            add_form(batch, pinned, plan.name, one.given.learner, form, day)
+
+
+def forms(folder: str | Path) -> Forms:
+    """Return what was handed out in a course.
+
+    Parameters
+    ----------
+    folder : str or Path
+        The instructor's folder.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no record, or it cannot be read.
+    """
+    record = open_record(Path(folder))
+    try:
+        with record.reading() as connection:
+            return read_forms(connection).forms
+    finally:
+        record.close()
+
+
+def class_of(folder: Path, day: str) -> list[str]:
+    """Return the codes on the roster of those who have not left; all of them join the record.
+
+    Parameters
+    ----------
+    folder : Path
+        The instructor's folder.
+    day : str
+        Year-month-day.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no roster, or it has faults.
+    """
+    learners = roster.read(folder)
+    record = writable_record(folder, day)
+    try:
+        enroll(record, learners, day)
+        with record.reading() as connection:
+            gone = withdrawn(connection)
+        return [one.code for one in learners if one.code not in gone]
+    finally:
+        record.close()
