@@ -44,10 +44,11 @@ def numbers(texts: list[str]) -> set[str]:
 
 
 def own(pages: Pages) -> set[str]:
-    """Give the numbers a card adds: page and step numbers, the scale and its bar."""
+    """Give the numbers a card adds: page and step numbers, the scale and its bar, the triangle."""
     steps = {str(n) for n in range(1, 40)}
     bars = re.findall(r"\[drawing: (.+)\]", card(pages))
-    return steps | numbers([bar.rsplit(";", 1)[-1] for bar in bars])
+    triangles = re.findall(r"\[triangle: (.+)\]", card(pages))
+    return steps | numbers([*triangles, *(bar.rsplit(";", 1)[-1] for bar in bars)])
 
 
 def assert_same_numbers(plan: Plan) -> None:

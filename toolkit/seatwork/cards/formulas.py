@@ -3,8 +3,13 @@
 from seatwork import shop
 from seatwork.cards.blocks import caption, heading
 from seatwork.cards.pages import Pages
+from seatwork.drawings import Look, triangle
+from seatwork.quantities import INCH
 from seatwork.seats.cones import half_tangent
 from seatwork.units import show_angle, show_number
+
+TRIANGLE, SEAT = 2.55, (0.507 * INCH, 0.266 * INCH, 82.0)
+"""Height of the picture of the triangle [in], and the seat it shows: the frame's [mm, deg]."""
 
 ANGLES = (60.0, 82.0, 90.0, 100.0, 118.0, 120.0)
 LETTERS = (
@@ -87,9 +92,17 @@ def formula_page(*, paper: str = "") -> Pages:
     caption(pages, "T = 2 tan(A/2)")
     shown = (f"{show_angle(a)}: {show_number(2 * half_tangent(a), 4, least=4)}" for a in ANGLES)
     pages.text("; ".join(shown), indent=0.15)
+    _triangle(pages)
     pages.new_page()
     _constants(pages)
     return pages
+
+
+def _triangle(pages: Pages) -> None:
+    """Set the triangle of one seat, as everywhere in the course."""
+    caption(pages, "The triangle: down = across ÷ tangent of half the angle", needs=TRIANGLE)
+    looks = Look(system=shop.rules().word("display.system"), palette="print")
+    pages.picture(triangle(*SEAT, look=looks).png(2.0), height=TRIANGLE)
 
 
 def _constants(pages: Pages) -> None:

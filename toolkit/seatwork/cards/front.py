@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
+from seatwork.cards import triangle
 from seatwork.cards.blocks import caption, heading, measured, sign_here, stop_box
 from seatwork.cards.lettering import UNITS
 from seatwork.cards.pages import MARGIN, Pages
@@ -12,6 +13,7 @@ from seatwork.plan import Plan
 from seatwork.plan.contents import HEADINGS, NOT_YET
 from seatwork.plan.rows import show_limits
 from seatwork.rows import Row, Rows
+from seatwork.seats import Countersink
 
 PICTURE_WIDE = 3.7
 COLUMNS = (("tool", 0.24), ("rev/min", 0.12), ("feed", 0.09), ("stop", 0.33))
@@ -101,7 +103,21 @@ def _drawing_and_sizes(pages: Pages, plan: Plan, card: Card, spot: int) -> None:
     for row in _sizes(card, spot, system):
         beside = shown is not None and pages.down < top + high - 0.1
         pages.text(str(row), size=SIZE, indent=PICTURE_WIDE + 0.1 if beside else 0.0)
+    _triangle(pages, card, spot, system, floor=top + high)
     pages.down = max(pages.down, top + high)
+
+
+def _triangle(pages: Pages, card: Card, spot: int, system: str, *, floor: float) -> None:
+    """Set the triangle of the first cone cut here below its sizes, if the corner has room."""
+    cones = [
+        seat.shape for seat in card.cut if seat.spot == spot and isinstance(seat.shape, Countersink)
+    ]
+    if not cones or pages.down + triangle.HIGH > floor:
+        return
+    left, top = (MARGIN + PICTURE_WIDE + 0.1) * UNITS, (pages.height - pages.down - 0.12) * UNITS
+    room = Place(left=left, top=top, wide=3.4 * UNITS, high=triangle.HIGH * UNITS)
+    said = triangle.draw(pages.axes, room, cones[0], system)
+    pages.words[-1].append(f"[triangle: {said}]")
 
 
 def _sizes(card: Card, spot: int, system: str) -> tuple[Row, ...]:
