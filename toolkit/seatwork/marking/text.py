@@ -35,12 +35,12 @@ def verdict_text(
         return words["marking.unreadable"].format(fault=verdict.fault)
     if kind == "slip":
         slip = verdict.slips[0]
-        text = words["marking.matches"].format(slip=translate(slip.sentence)) + f" [{slip.code}]"
+        text = words["marking.matches"].format(slip=slip.told(translate))
         return text + _twins(slip, part, words, translate)
-    if kind == "several slips":
-        return words["marking.several"].format(
-            slips="; ".join(f"{translate(slip.sentence)} [{slip.code}]" for slip in verdict.slips)
-        )
+    if kind in ("several slips", "asks back"):
+        name = "marking.several" if kind == "several slips" else "marking.asks_back"
+        told = (slip.told(translate) for slip in verdict.slips)
+        return words[name].format(slips=f" {words['marking.or']} ".join(told))
     if kind == "other unit" and isinstance(part, NumberPart):
         other = part.measure.unit[OTHER[part.system]]
         return words["marking.other_unit"].format(typed=other, asked=part.unit)
@@ -54,10 +54,7 @@ def _twins(
 ) -> str:
     """Name what else always gives that number; the drawing tells them apart."""
     twins = part.twins(slip) if isinstance(part, NumberPart) else ()
-    return "".join(
-        " " + words["marking.twin"].format(slip=translate(twin.sentence)) + f" [{twin.code}]"
-        for twin in twins
-    )
+    return "".join(" " + words["marking.twin"].format(slip=twin.told(translate)) for twin in twins)
 
 
 def right_answer(part: Part) -> str:

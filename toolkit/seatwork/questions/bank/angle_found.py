@@ -8,9 +8,10 @@ from typing import ClassVar, Self
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.measures import ANGLE, FINE_ANGLE, LENGTH, RATIO
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, across_steps
 from seatwork.seats import Countersink
 from seatwork.seats.cones import included_angle
 
@@ -66,12 +67,17 @@ class AngleFound(NumberQuestion):
         yield slip("M09", 180 - right)
         yield slip("M03", self.angle(self.depth * (1 - self.hole_diameter / self.diameter)))
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half = (self.diameter - self.hole_diameter) / 2
-        return (
-            f"One side: {half / self.depth:.4f} across for each unit of depth (half of "
-            f"{self.stated('diameter')} less {self.stated('hole_diameter')}, over "
-            f"{self.stated('depth')}). The angle with that tangent is "
-            f"{self.fine(self.value() / 2)}; twice that is {self.show(self.value())}."
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        difference = self.diameter - self.hole_diameter
+        yield from across_steps("{diameter}", "{hole_diameter}", difference)
+        yield WorkedStep(
+            "the tangent of half the angle",
+            "{1} ÷ {depth}",
+            difference / 2 / self.depth,
+            RATIO,
+            "divide across by the depth: that is the tangent of half the angle",
         )
+        half = self.value() / 2
+        yield WorkedStep("half the angle", "angle with the tangent {2}", half, FINE_ANGLE)
+        yield WorkedStep("the included angle", "2 × {3}", 2 * half, ANGLE, "double half the angle")

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,10 +61,10 @@ class BoreDepth(NumberQuestion):
         yield slip("M21", self.diameter + self.below, "the thread taken for the head's height")
         yield slip("M13", self.height + 2 * self.below, "the amount counted twice")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        return (
-            f"The head stands on the floor of the bore, {self.stated('height')} high, and its top "
-            f"is {self.stated('below')} below the face: {self.stated('height')} + "
-            f"{self.stated('below')} = {self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The head stands on the floor of the bore, and its top lies below the face."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield WorkedStep("the depth of the bore", "{height} + {below}", self.value(), LENGTH)

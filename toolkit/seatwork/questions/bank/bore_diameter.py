@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick
 from seatwork.questions.type.measures import LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,10 +68,11 @@ class BoreDiameter(NumberQuestion):
             "M50", self.hole_diameter + self.clearance, "the hole; the head lies in the bore"
         )
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        return (
-            f"The head lies in the bore, so the bore follows the head: "
-            f"{self.stated('head_diameter')} + {self.stated('clearance')} = "
-            f"{self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The head lies in the bore, so the bore follows the head."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        sum_ = "{head_diameter} + {clearance}"
+        yield WorkedStep("the diameter of the bore", sum_, self.value(), LENGTH)

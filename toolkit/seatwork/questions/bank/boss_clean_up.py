@@ -8,9 +8,10 @@ from typing import ClassVar, Self
 
 from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import LENGTH
+from seatwork.questions.type.measures import FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,14 +68,15 @@ class BossCleanUp(NumberQuestion):
             "the height above the middle; the depth below the crown was asked for",
         )
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
         radius, half = self.boss_diameter / 2, self.diameter / 2
-        return (
-            f"Radius {self.show(radius)}, half the flat {self.show(half)}. The chord lies "
-            f"√({self.show(radius)}² − {self.show(half)}²) = {self.show(radius - self.value())} "
-            f"above the middle, so {self.show(self.value())} below the crown."
-        )
+        yield WorkedStep("the radius of the boss", "{boss_diameter} ÷ 2", radius, FINE_LENGTH)
+        yield WorkedStep("half the flat", "{diameter} ÷ 2", half, FINE_LENGTH)
+        label, above = "the height of the flat above the middle", radius - self.value()
+        yield WorkedStep(label, "√(({0})² − ({1})²)", above, FINE_LENGTH)
+        how = "take that height off the radius"
+        yield WorkedStep("the depth below the crown", "{0} − {2}", self.value(), LENGTH, how)
 
 
 def _sagitta(radius: float, half: float) -> float | None:

@@ -9,18 +9,22 @@ from seatwork.quantities import INCH
 from seatwork.questions.earlier.first_cap_screw_length import FirstCapScrewLength
 from seatwork.questions.shared.real_sizes import socket_cap
 from seatwork.questions.shared.screw_lengths import (
+    LONGEST,
     NOT_THERE,
     STEP,
     THREADS,
     UP,
+    box_step,
     in_system,
     is_sure,
     listed,
+    pitch_step,
 )
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Question, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,13 +107,17 @@ class CapScrewLength(NumberQuestion):
         yield slip("M24", self.thickness - self.depth, "the plate alone")
         yield slip("M24", listed(self.depth + self.beyond), "the bore's depth for what is left")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        left, pitch = self.show(self.thickness - self.depth), self.show(INCH / self.threads)
-        grip = self.show(self.value() - self.thickness + self.depth)
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        left = self.thickness - self.depth
+        yield WorkedStep("the plate left under the bore", "{thickness} − {depth}", left, LENGTH)
+        yield pitch_step(self.threads, self.system)
+        yield WorkedStep(LONGEST, "{0} + {full} − {1}", self.most, LENGTH)
+        yield box_step(2, self.value())
+
+    def remark(self) -> str:
+        """Return what else they show."""
         return (
-            f"Under the bore {left} of the plate is left. To one pitch off the end of the thread "
-            f"it is {left} + {self.stated('full')} - {pitch} = {self.show(self.most)}. The next "
-            f"length down is {self.show(self.value())}. Look again at what is left: {grip} in the "
-            "thread."
+            "Look again at what is left: "
+            f"{self.show(self.value() - self.thickness + self.depth)} in the thread."
         )

@@ -12,6 +12,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, cone_steps
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
@@ -78,11 +79,6 @@ class CenterHole(NumberQuestion):
         yield slip("M01", half * half_tangent(60), twin_of="M04")
         yield slip("M08", half / half_sine(60))
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half = self.fine((self.mouth - self.pilot) / 2)
-        return (
-            f"One side of the cone measures half of {self.stated('mouth')} less "
-            f"{self.stated('pilot')}, {half}. Half of {self.stated('included_angle')} has the "
-            f"tangent 0.5774. The cone is {half} / 0.5774 = {self.show(self.value())} deep."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        return cone_steps(self, "mouth", "pilot", "the depth of the cone")

@@ -6,9 +6,10 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import COUNT, FREQUENCY, SPINDLE_SPEED
+from seatwork.questions.type.measures import COUNT, FREQUENCY, RATIO, SPINDLE_SPEED
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,9 +53,7 @@ class ChatterMarks(NumberQuestion):
         yield slip("M36", self.marks * self.speed, "marks a minute; hertz is marks a second")
         yield slip("M36", self.speed / 60, "turns a second; each turn leaves all the marks")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        return (
-            f"{self.stated('speed')} is {self.speed / 60:.2f} turns a second, and each turn leaves "
-            f"{self.stated('marks')} marks: {self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield WorkedStep("the turns in a second", "{speed} ÷ 60", self.speed / 60, RATIO)
+        yield WorkedStep("the frequency", "{marks} × {0}", self.value(), FREQUENCY)

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick
 from seatwork.questions.type.measures import LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 FITS = ("close", "normal", "loose")
 SIZES = ("#10", "1/4", "5/16", "3/8", "1/2", "5/8")
@@ -75,9 +76,10 @@ class ClearanceHole(NumberQuestion):
             if name != self.fit:
                 yield slip("M50", float(getattr(self, name)), f"the column for a {name} fit")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        return (
-            "The screw passes through the plate, so the tap drill is out. In the row for "
-            f"{self.size} the column {self.fit} gives {self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The screw passes through the plate, so the tap drill is out."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield WorkedStep(f"the hole for a {self.fit} fit", "", self.value(), LENGTH)

@@ -8,9 +8,10 @@ from typing import ClassVar, Self
 from seatwork.cutting import time_in_cut
 from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import FEED, LENGTH, SECONDS, SPINDLE_SPEED
+from seatwork.questions.type.measures import FEED, LENGTH, RATIO, SECONDS, SPINDLE_SPEED
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 FLUTES = (3, 4, 6)
 
@@ -62,10 +63,11 @@ class CuttingTime(NumberQuestion):
         yield slip("M36", self.travel / self.feed, "the turns, not the seconds")
         yield slip("M36", right * self.flutes, "the feed shared among the flutes")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        turns = self.travel / self.feed
-        return (
-            f"{self.stated('travel')} at {self.stated('feed')} takes {turns:.1f} turns. The "
-            f"spindle makes {self.speed / 60:.2f} turns a second: {self.show(self.value())}."
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield WorkedStep(
+            "the turns of the travel", "{travel} ÷ {feed}", self.travel / self.feed, RATIO
         )
+        yield WorkedStep("the turns in a second", "{speed} ÷ 60", self.speed / 60, RATIO)
+        how = "divide the turns by the turns in a second"
+        yield WorkedStep("the time in the cut", "{0} ÷ {1}", self.value(), SECONDS, how)

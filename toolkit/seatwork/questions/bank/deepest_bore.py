@@ -10,6 +10,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,9 +62,13 @@ class DeepestBore(NumberQuestion):
         )
         yield slip("M15", self.thickness + self.floor)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            f"{self.stated('thickness')} less the floor of {self.stated('floor')} leaves "
-            f"{self.show(self.value())} for the bore. The drill's point is gone with the hole."
+            "What is cut and what is left make up the plate. "
+            "The drill's point is gone with the hole."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield WorkedStep("the depth of the bore", "{thickness} − {floor}", self.value(), LENGTH)

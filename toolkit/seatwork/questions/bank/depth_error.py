@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, angle_steps
 from seatwork.seats.cones import half_tangent
 from seatwork.seats.touching_off import diameter_error
 
@@ -60,11 +61,11 @@ class DepthError(NumberQuestion):
         yield slip("M04", 2 * self.error / slope)
         yield slip("M01", times(2 * self.error, whole_tangent(self.included_angle)))
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
         slope = half_tangent(self.included_angle)
-        return (
-            f"Half of {self.stated('included_angle')} has the tangent {slope:.4f}. On one side the "
-            f"seat grows {self.stated('error')} × {slope:.4f} = {self.show(self.error * slope)}, "
-            f"on both sides {self.show(self.value())}."
-        )
+        yield from angle_steps(self.included_angle, first=0)
+        side, how = self.error * slope, "multiply the extra depth by the tangent"
+        yield WorkedStep("the growth on one side", "{error} × {1}", side, FINE_LENGTH, how)
+        how = "double it: the seat grows on both sides"
+        yield WorkedStep("the growth of the diameter", "2 × {2}", self.value(), FINE_LENGTH, how)

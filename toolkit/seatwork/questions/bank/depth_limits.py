@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, cone_steps
 from seatwork.seats import Countersink
 
 
@@ -79,12 +80,10 @@ class DepthLimits(NumberQuestion):
         yield slip("M49", self.depth(self.least_diameter, self.greatest_hole), "the least depth")
         yield slip("M02", 2 * self.value())
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half = self.fine((self.greatest_diameter - self.least_hole) / 2)
-        return (
-            f"The cone is deepest when the seat is widest and the hole narrowest: "
-            f"{self.stated('greatest_diameter')} on {self.stated('least_hole')}. Half the "
-            f"difference is {half}; over the tangent of half of {self.stated('included_angle')} "
-            f"that is {self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The cone is deepest when the seat is widest and the hole narrowest."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        return cone_steps(self, "greatest_diameter", "least_hole", "the greatest depth")

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,10 +59,13 @@ class EdgeBreak(NumberQuestion):
         yield slip("M49", hole_diameter + 2 * self.least, "the least break; the widest was asked")
         yield slip("M15", hole_diameter - 2 * leg)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        return (
-            f"The break takes at most {self.stated('greatest')} of the face on each side: "
-            f"{self.stated('hole_diameter')} + 2 × {self.stated('greatest')} = "
-            f"{self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The break takes some of the face on each side of the hole."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        both = 2 * self.greatest
+        yield WorkedStep("the break on both sides", "2 × {greatest}", both, LENGTH)
+        how = "add it to the hole"
+        yield WorkedStep("the widest mouth", "{hole_diameter} + {0}", self.value(), LENGTH, how)

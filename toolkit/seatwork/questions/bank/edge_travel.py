@@ -12,7 +12,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slips import Mistake, slip
-from seatwork.seats.cones import half_tangent
+from seatwork.questions.type.working import WorkedStep, cone_steps
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,14 +67,13 @@ class EdgeTravel(SeatQuestion):
         yield slip("M12", seat.apex_depth, twin_of="M03")
         yield from height_slips(half, self.included_angle)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half = self.fine((self.diameter - self.hole_diameter) / 2)
-        tangent = f"{half_tangent(self.included_angle):.4f}"
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            f"When the lips touch, the nose of {self.stated('nose_diameter')} is down in the hole "
-            f"and no longer counts. From {self.stated('hole_diameter')} to "
-            f"{self.stated('diameter')} one side gains {half}. Half of "
-            f"{self.stated('included_angle')} has the tangent {tangent}. Travel = {half} / "
-            f"{tangent} = {self.show(self.value())}."
+            "When the lips touch, the nose is down in the hole and no longer counts: the cone is "
+            "as wide at the face as the hole."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        return cone_steps(self, "diameter", "hole_diameter", "the travel")

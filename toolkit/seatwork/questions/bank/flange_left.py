@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.cones import half_tangent
 
 
@@ -64,10 +65,14 @@ class FlangeLeft(NumberQuestion):
         yield slip("M24", self.scale, "what is cut; what is left was asked for")
         yield slip("M23", self.thickness, "the scale left out; the cut goes under it")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            "When the spotface is just whole, its low side is at the face, not cut at all. "
-            f"Then it goes {self.stated('scale')} deeper: {self.stated('thickness')} − "
-            f"{self.stated('scale')} = {self.show(self.value())}."
+            "When the spotface is just whole, its low side is at the face, not cut at all. Then it "
+            "goes deeper by the scale."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        sum_ = "{thickness} − {scale}"
+        yield WorkedStep("the flange left at the low side", sum_, self.value(), LENGTH)

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,10 +63,9 @@ class FloorLeft(NumberQuestion):
         yield slip("M15", self.thickness - self.height + self.below)
         yield slip("M21", self.thickness - self.below, "the head's height left out")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        depth = self.show(self.height + self.below)
-        return (
-            f"The bore is {self.stated('height')} + {self.stated('below')} = {depth} deep. Of "
-            f"{self.stated('thickness')} that leaves {self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        depth = self.height + self.below
+        yield WorkedStep("the depth of the bore", "{height} + {below}", depth, LENGTH)
+        how = "take the depth off the plate"
+        yield WorkedStep("the floor left", "{thickness} − {0}", self.value(), LENGTH, how)

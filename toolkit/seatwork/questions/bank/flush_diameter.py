@@ -10,6 +10,7 @@ from seatwork.questions.type.draws import pick
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,10 +65,17 @@ class FlushDiameter(NumberQuestion):
         )
         yield slip("M13", self.sharp_diameter / 2, "half the diameter; a seat is called out whole")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
             "Head and seat are the same cone. Flush, the top of the head lies in the face, and "
-            "there its cone has the theoretical sharp diameter, however its edge is rounded: "
-            f"{self.stated('sharp_diameter')}. Cut to the edge, the head would stand proud."
+            "there its cone has the theoretical sharp diameter, however its edge is rounded."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield WorkedStep("the diameter of the seat", "", self.value(), LENGTH)
+
+    def remark(self) -> str:
+        """Return what else they show."""
+        return "Cut to the edge, the head would stand proud."

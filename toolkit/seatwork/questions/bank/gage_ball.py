@@ -9,9 +9,10 @@ from seatwork.questions.shared.real_sizes import balls, flat_head
 from seatwork.questions.shared.seat_question import SeatQuestion
 from seatwork.questions.shared.wrong_trig import half_sine
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH, RATIO, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.gaging import ball_top
 
 
@@ -77,13 +78,19 @@ class GageBall(SeatQuestion):
         )
         yield slip("M45", radius / sine + radius, "the height above the cone's point, not the face")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        radius, sine = self.ball / 2, half_sine(self.included_angle)
-        point = self.seat().apex_depth
-        return (
-            f"From the cone's point to the ball's center: {self.fine(radius)} / {sine:.4f} (sine "
-            f"of half of {self.stated('included_angle')}) = {self.fine(radius / sine)}. To its top "
-            f"{self.fine(radius)} more. The point lies {self.fine(point)} below the face. Top: "
-            f"{self.show(self.value())} above it."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        radius, point = self.ball / 2, self.seat().apex_depth
+        sine = half_sine(self.included_angle)
+        center = radius / sine
+        yield WorkedStep("the radius of the ball", "{ball} ÷ 2", radius, FINE_LENGTH)
+        yield WorkedStep("half the angle", "{included_angle} ÷ 2", self.included_angle / 2, ANGLE)
+        yield WorkedStep("the sine of half the angle", "sine of {1}", sine, RATIO)
+        label, how = "the center of the ball above the point", "divide the radius by the sine"
+        yield WorkedStep(label, "{0} ÷ {2}", center, FINE_LENGTH, how)
+        label, how = "the top of the ball above the point", "add the radius"
+        yield WorkedStep(label, "{3} + {0}", center + radius, FINE_LENGTH, how)
+        sum_ = "{diameter} ÷ 2 ÷ tangent of {1}"
+        yield WorkedStep("the point below the face", sum_, point, FINE_LENGTH)
+        label, how = "the top of the ball above the face", "take off the depth of the point"
+        yield WorkedStep(label, "{4} − {5}", self.value(), LENGTH, how)

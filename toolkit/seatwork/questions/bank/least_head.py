@@ -8,9 +8,10 @@ from typing import ClassVar, Self
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.type.draws import step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, angle_steps
 from seatwork.seats.cones import half_tangent
 
 
@@ -73,13 +74,15 @@ class LeastHead(NumberQuestion):
             "the greatest head; the least one goes down furthest",
         )
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        slope = half_tangent(self.included_angle)
-        grown = self.show(2 * slope * self.below)
-        return (
-            f"The least head, {self.stated('least_sharp')}, goes down furthest. To lie "
-            f"{self.stated('below')} below, its seat is wider by 2 × {slope:.4f} × "
-            f"{self.stated('below')} = {grown}: {self.stated('least_sharp')} + {grown} = "
-            f"{self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The least head goes down furthest."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        grown = 2 * half_tangent(self.included_angle) * self.below
+        yield from angle_steps(self.included_angle, first=0)
+        how = "double the tangent and multiply by the amount below"
+        yield WorkedStep("how much wider it is", "2 × {1} × {below}", grown, FINE_LENGTH, how)
+        how = "add it to the least head"
+        yield WorkedStep("the widest seat", "{least_sharp} + {2}", self.value(), LENGTH, how)

@@ -12,6 +12,7 @@ from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.parts import Part
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats.cones import half_tangent
 
 
@@ -97,12 +98,13 @@ class LotOfHeads(NumberQuestion):
             self.diameter - self.least_sharp, self.greatest_sharp - self.diameter
         )()
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
         up, down = self.greatest_sharp - self.diameter, self.diameter - self.least_sharp
-        slope = f"{half_tangent(self.included_angle):.4f}"
-        return (
-            f"Greatest head: half of {self.show(up)} over {slope} is {self.show(self.rise(up))} "
-            f"proud. Least head: half of {self.show(down)} over {slope} is "
-            f"{self.show(self.rise(down))} below."
-        )
+        how = "divide across by the tangent of half the angle"
+        yield from across_steps("{greatest_sharp}", "{diameter}", up, part=0)
+        yield from angle_steps(self.included_angle, part=0)
+        label = "how far the greatest head stands proud"
+        yield WorkedStep(label, "{1} ÷ {3}", self.rise(up), LENGTH, how, part=0)
+        yield from across_steps("{diameter}", "{least_sharp}", down, first=5)
+        yield WorkedStep("how far the least lies below", "{6} ÷ {3}", self.rise(down), LENGTH, how)

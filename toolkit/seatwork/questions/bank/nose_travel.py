@@ -12,6 +12,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, cone_steps
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
@@ -72,13 +73,10 @@ class NoseTravel(NumberQuestion):
         yield slip("M10", (self.diameter + nose) / (2 * slope), "the nose added; it is taken off")
         yield from height_slips(half, self.included_angle)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half = self.fine((self.diameter - self.nose_diameter) / 2)
-        tangent = f"{half_tangent(self.included_angle):.4f}"
-        return (
-            f"From {self.stated('nose_diameter')} at the nose to {self.stated('diameter')} at the "
-            f"face one side gains half the difference, {half}. Half of "
-            f"{self.stated('included_angle')} has the tangent {tangent}. Travel = {half} / "
-            f"{tangent} = {self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The cone starts at the width of the nose."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        return cone_steps(self, "diameter", "nose_diameter", "the travel")

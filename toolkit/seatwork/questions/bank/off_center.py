@@ -10,6 +10,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, angle_steps
 from seatwork.seats.cones import half_tangent
 
 
@@ -59,11 +60,15 @@ class OffCenter(NumberQuestion):
         yield slip("M02", 2 * self.offset / slope)
         yield slip("M13", self.offset / 2 / slope, "half the offset; one side has all of it")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        slope = half_tangent(self.included_angle)
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            f"One side of the seat stands {self.stated('offset')} closer. To clear it on a slope "
-            f"with tangent {slope:.4f}, the head rises {self.stated('offset')} / {slope:.4f} = "
-            f"{self.show(self.value())}."
+            "One side of the seat stands closer by the whole offset. To clear it the head must "
+            "rise along the slope."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield from angle_steps(self.included_angle, first=0)
+        label, how = "how far the head stands proud", "divide the offset by the tangent"
+        yield WorkedStep(label, "{offset} ÷ {1}", self.value(), FINE_LENGTH, how)

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.cones import half_tangent
 
 
@@ -67,11 +68,20 @@ class OversizeHole(NumberQuestion):
         yield slip("M13", self.diameter + 2 * grown, "the growth counted on each side")
         yield slip("M14", self.diameter + 2 * slope * grown)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        grown = self.show(self.drilled - self.hole_diameter)
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            f"The lips touch earlier by a cone that is {grown} wider. The same travel adds "
-            f"as much as before, so the seat is {grown} wider too: {self.show(self.value())}. "
-            "Touched off on the face, it would have stayed as it was."
+            "The lips touch earlier, and the same travel widens the cone by as much as before. So "
+            "the seat grows as the hole did."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        grown = self.drilled - self.hole_diameter
+        yield WorkedStep("how much wider the hole is", "{drilled} − {hole_diameter}", grown, LENGTH)
+        how = "add it to the seat"
+        yield WorkedStep("the new seat", "{diameter} + {0}", self.value(), LENGTH, how)
+
+    def remark(self) -> str:
+        """Return what else they show."""
+        return "Touched off on the face, it would have stayed as it was."

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 FITS = ("close", "normal", "loose")
 
@@ -65,9 +66,11 @@ class PilotSize(NumberQuestion):
         yield slip("M23", self.hole_diameter, "the hole's size itself; the pilot would seize")
         yield slip("M13", self.hole_diameter - 2 * self.clearance, "the clearance taken off twice")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        return (
-            f"The pilot turns in the hole: {self.stated('hole_diameter')} − "
-            f"{self.stated('clearance')} = {self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The pilot turns in the hole."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        sum_ = "{hole_diameter} − {clearance}"
+        yield WorkedStep("the diameter of the pilot", sum_, self.value(), LENGTH)

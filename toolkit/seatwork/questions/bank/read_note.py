@@ -1,15 +1,19 @@
 """Reading the note of a countersunk hole."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import partial
 from random import Random
 from typing import ClassVar, Self
 
 from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.type.common_slips import common_slips
 from seatwork.questions.type.draws import pick
 from seatwork.questions.type.measures import ANGLE, COUNT, LENGTH, Measure
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.question import Question, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.units import show_note
 
 COUNTED = Tolerance("0.5", "0.5", "A count is a whole number and read off exactly.")
@@ -107,7 +111,15 @@ class ReadNote(Question):
             mistakes=lambda: slips,
             prompt=prompt,
             reason=accepted.reason,
+            more=partial(common_slips, self),
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield what each field is."""
+        yield WorkedStep("the number of holes", "", self.count, COUNT, part=0)
+        yield WorkedStep("the diameter of the holes", "", self.hole_diameter, LENGTH, part=1)
+        yield WorkedStep("the diameter of the seat", "", self.diameter, LENGTH, part=2)
+        yield WorkedStep("the included angle", "", self.included_angle, ANGLE)
 
     def worked(self) -> str:
         """Return the fields in order."""

@@ -9,18 +9,22 @@ from seatwork.quantities import INCH
 from seatwork.questions.earlier.first_screw_length import FirstScrewLength
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.shared.screw_lengths import (
+    LONGEST,
     NOT_THERE,
     STEP,
     THREADS,
     UP,
+    box_step,
     in_system,
     is_sure,
     listed,
+    pitch_step,
 )
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Question, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,13 +99,21 @@ class ScrewLength(NumberQuestion):
             yield slip("M47", under)
         yield slip("M24", self.full, "the thread in the frame alone; the screw starts at the face")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        left = self.value() - self.thickness
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
             "A flat head screw is measured overall, head included. Flush, it may run from the "
-            f"face to one pitch off the end of the thread: {self.stated('thickness')} + "
-            f"{self.stated('full')} - {self.show(INCH / self.threads)} = {self.show(self.most)}. "
-            f"The next length down is {self.show(self.value())}. Look again at what is left: "
-            f"{self.show(left)} in the thread."
+            "face to one pitch off the end of the thread."
+        )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield pitch_step(self.threads, self.system)
+        yield WorkedStep(LONGEST, "{thickness} + {full} − {0}", self.most, LENGTH)
+        yield box_step(1, self.value())
+
+    def remark(self) -> str:
+        """Return what else they show."""
+        return (
+            f"Look again at what is left: {self.show(self.value() - self.thickness)} in the thread."
         )

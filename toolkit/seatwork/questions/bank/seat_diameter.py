@@ -9,9 +9,10 @@ from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import WRONG_STANDARD, flat_head
 from seatwork.questions.shared.wrong_trig import times, whole_tangent
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, angle_steps
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
@@ -75,13 +76,15 @@ class SeatDiameter(NumberQuestion):
         yield slip("M14", hole + depth)
         yield slip("M07", hole + 2 * depth * other)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        slope = half_tangent(self.included_angle)
-        side, tangent = self.fine(self.depth * slope), f"{slope:.4f}"
-        return (
-            f"Each side leans by half of {self.stated('included_angle')}, with tangent {tangent}. "
-            f"Over {self.stated('depth')} of depth one side gains {self.stated('depth')} × "
-            f"{tangent} = {side}. Two sides and the hole: {self.stated('hole_diameter')} + 2 × "
-            f"{side} = {self.show(self.value())}."
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        side = self.depth * half_tangent(self.included_angle)
+        yield from angle_steps(self.included_angle, first=0)
+        how = "multiply the depth by the tangent"
+        yield WorkedStep("what one side gains", "{depth} × {1}", side, FINE_LENGTH, how)
+        how = "double it: there are two sides"
+        yield WorkedStep("what both sides gain", "2 × {2}", 2 * side, FINE_LENGTH, how)
+        how = "add the hole"
+        yield WorkedStep(
+            "the diameter at the face", "{hole_diameter} + {3}", self.value(), LENGTH, how
         )

@@ -10,6 +10,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import SPINDLE_SPEED
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 MACHINES = {
     "bench drill press": (240, 410, 680, 1150, 1900, 2900),
@@ -84,10 +85,9 @@ class SpeedStep(NumberQuestion):
         if self.wanted not in (right, self.limit):
             yield slip("M34", self.wanted, "the speed worked out; the machine has steps")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        lower = min(self.wanted, self.limit)
-        return (
-            f"{self.stated('wanted')} is wanted and {self.stated('limit')} is the limit; the "
-            f"lower, {self.show(lower)}, holds. The next step down is {self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        lower, sum_ = min(self.wanted, self.limit), "lower of {wanted} and {limit}"
+        yield WorkedStep("the speed that rules", sum_, lower, SPINDLE_SPEED)
+        how = "take the next step down on the machine"
+        yield WorkedStep("the step", "next step down from {0}", self.value(), SPINDLE_SPEED, how)

@@ -9,10 +9,12 @@ from typing import ClassVar, Self
 
 from seatwork import cutting
 from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.shared.speed_steps import drill_speed_steps
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import SPINDLE_SPEED, SURFACE_SPEED, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 MATERIALS = (("1018 steel", 80, 110), ("gray iron", 60, 90), ("6061 aluminum", 150, 250))
 FOOT = 0.3048
@@ -80,11 +82,12 @@ class SpindleSpeed(NumberQuestion):
         if self.system == "inch":
             yield slip("M28", right / 12, "feet and inches mixed; 12 in make a foot")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        whole = self.show(2 * self.value())
-        return (
-            f"The cutter is widest at the face, {self.stated('diameter')}. One turn there is π × "
-            f"{self.stated('diameter')} long; {self.stated('surface_speed')} over that, in one "
-            f"unit, gives {whole} for a drill. Half of it: {self.show(self.value())}."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The cutter is widest at the face, and there it runs fastest."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield from drill_speed_steps("{diameter}", self.diameter, self.surface_speed, self.system)
+        how = "halve it: that is the rule of this shop"
+        yield WorkedStep("the speed wanted", "{1} ÷ 2", self.value(), SPINDLE_SPEED, how)

@@ -10,9 +10,10 @@ from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.shared.seat_question import SeatQuestion, height_slips
 from seatwork.questions.shared.wrong_trig import half_sine
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, angle_steps
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,11 +60,14 @@ class SpotDepth(SeatQuestion):
         yield slip("M09", half * seat.tangent, twin_of="M04")
         yield slip("M08", half / half_sine(self.included_angle))
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half, tangent = self.fine(self.diameter / 2), f"{self.seat().tangent:.4f}"
-        return (
-            f"The face is solid, so the cone is whole: half its mouth is {half}. Half of "
-            f"{self.stated('included_angle')} has the tangent {tangent}. The point lies "
-            f"{half} / {tangent} = {self.show(self.value())} below the face."
-        )
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "The face is solid, so the cone is whole."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        half = self.diameter / 2
+        yield WorkedStep("half the mouth", "{diameter} ÷ 2", half, FINE_LENGTH, code="M52")
+        yield from angle_steps(self.included_angle, first=1)
+        how = "divide half the mouth by the tangent of half the angle"
+        yield WorkedStep("the depth of the point", "{0} ÷ {2}", self.value(), LENGTH, how)

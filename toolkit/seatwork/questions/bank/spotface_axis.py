@@ -8,9 +8,10 @@ from typing import ClassVar, Self
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import hex_cap
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH, RATIO
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.cones import half_tangent
 
 
@@ -62,12 +63,17 @@ class SpotfaceAxis(NumberQuestion):
         yield slip("M26", self.hole_diameter / 2 * rise)
         yield slip("M13", self.diameter / 4 * rise, "a quarter of the width; the axis is half away")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        rise = half_tangent(2 * self.slope)
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            f"The cut is whole when it reaches the face at the low edge. From there to the axis "
-            f"is half of {self.stated('diameter')}, {self.show(self.diameter / 2)}. The face rises "
-            f"{rise:.4f} for each unit (tangent of {self.stated('slope')}): "
-            f"{self.show(self.value())}."
+            "The cut is whole when it reaches the face at the low edge. "
+            "From there to the axis is half the spotface."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        half, rise = self.diameter / 2, half_tangent(2 * self.slope)
+        yield WorkedStep("half the spotface", "{diameter} ÷ 2", half, FINE_LENGTH)
+        yield WorkedStep("the tangent of the slope", "tangent of {slope}", rise, RATIO)
+        how = "multiply half the spotface by the tangent of the slope"
+        yield WorkedStep("the depth at the axis", "{0} × {1}", self.value(), LENGTH, how)

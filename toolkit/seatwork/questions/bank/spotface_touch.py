@@ -8,9 +8,10 @@ from typing import ClassVar, Self
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import hex_cap
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH, RATIO, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.cones import half_tangent
 
 
@@ -70,12 +71,11 @@ class SpotfaceTouch(NumberQuestion):
         yield slip("M26", self.hole_diameter * rise + self.scale)
         yield slip("M25", self.scale, "the scale alone; the far side would not be touched")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
         rise = half_tangent(2 * self.slope)
-        drop = self.show(self.diameter * rise)
-        return (
-            f"Across {self.stated('diameter')} the face falls {rise:.4f} for each unit (tangent of "
-            f"{self.stated('slope')}): {drop}. With {self.stated('scale')} for the scale: "
-            f"{self.show(self.value())}."
-        )
+        yield WorkedStep("the tangent of the slope", "tangent of {slope}", rise, RATIO)
+        label, how = "the drop across the spotface", "multiply the spotface by the tangent"
+        yield WorkedStep(label, "{diameter} × {0}", self.diameter * rise, FINE_LENGTH, how)
+        how = "add what the scale needs"
+        yield WorkedStep("the travel", "{1} + {scale}", self.value(), LENGTH, how)

@@ -14,6 +14,7 @@ from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats.cones import half_tangent
 
 STATES = (("proud", "proud"), ("flush", "flush"), ("below", "below flush"))
@@ -81,13 +82,19 @@ class Standing(NumberQuestion):
         yield slip("M14", off)
         yield from height_slips(off / 2, self.included_angle)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        half = self.fine(abs(self.sharp_diameter - self.diameter) / 2)
-        way = "stands proud" if self.diameter < self.sharp_diameter else "lies below"
-        tangent = f"{half_tangent(self.included_angle):.4f}"
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            f"Sharp diameter and seat differ by twice {half}. Half of "
-            f"{self.stated('included_angle')} has the tangent {tangent}: the head {way} "
-            f"by {half} / {tangent} = {self.show(self.value())}."
+            "The seat is narrower than the head: the head stands proud."
+            if self.diameter < self.sharp_diameter
+            else "The seat is wider than the head: the head lies below."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        names = ("{sharp_diameter}", "{diameter}")
+        wide, narrow = names if self.diameter < self.sharp_diameter else reversed(names)
+        yield from across_steps(wide, narrow, abs(self.sharp_diameter - self.diameter))
+        yield from angle_steps(self.included_angle)
+        how = "divide across by the tangent of half the angle"
+        yield WorkedStep("the height of the step", "{1} ÷ {3}", self.value(), LENGTH, how)

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, angle_steps
 from seatwork.seats import touching_off
 from seatwork.seats.cones import half_tangent
 
@@ -63,12 +64,11 @@ class StopBand(NumberQuestion):
         yield slip("M04", 2 * allowed * slope)
         yield slip("M01", over(allowed / 2, whole_tangent(self.included_angle)))
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        slope, half = half_tangent(self.included_angle), self.tolerance_of_diameter / 2
-        return (
-            f"Each side may move by half of {self.stated('tolerance_of_diameter')}, "
-            f"{self.show(half)}. Half of {self.stated('included_angle')} has the tangent "
-            f"{slope:.4f}. The stop may be off {self.show(half)} / {slope:.4f} = "
-            f"{self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        half = self.tolerance_of_diameter / 2
+        sum_ = "{tolerance_of_diameter} ÷ 2"
+        yield WorkedStep("across, half the tolerance", sum_, half, FINE_LENGTH, code="M52")
+        yield from angle_steps(self.included_angle, first=1)
+        how = "divide across by the tangent of half the angle"
+        yield WorkedStep("the band of the stop", "{0} ÷ {2}", self.value(), FINE_LENGTH, how)

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
@@ -88,11 +89,11 @@ class ThreadChamfer(NumberQuestion):
             "M20", self.over / 2, "the thread taken for the hole; the hole is drilled smaller"
         )
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        mouth = self.show(self.major + self.over)
-        return (
-            f"The mouth measures {self.stated('major')} + {self.stated('over')} = {mouth}. One "
-            f"side is half of {mouth} less {self.stated('tap_drill')}, {self.show(self.value())}, "
-            f"and at {self.stated('included_angle')} the depth is the same."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        mouth = self.major + self.over
+        yield WorkedStep("the mouth", "{major} + {over}", mouth, LENGTH)
+        yield from across_steps("{0}", "{tap_drill}", mouth - self.tap_drill, first=1)
+        yield from angle_steps(self.included_angle, first=3)
+        how = "divide across by the tangent of half the angle"
+        yield WorkedStep("the depth", "{2} ÷ {4}", self.value(), LENGTH, how)

@@ -8,9 +8,10 @@ from typing import ClassVar, Self
 
 from seatwork.questions.shared.real_sizes import balls, flat_head
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
+from seatwork.questions.type.measures import ANGLE, FINE_ANGLE, FINE_LENGTH, LENGTH, RATIO
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.gaging import angle_from_two_balls, ball_top
 
 
@@ -88,12 +89,17 @@ class TwoBalls(NumberQuestion):
         yield slip("M45", 2 * degrees(asin(tops)), "the tops' distance for that of the centers")
         yield slip("M09", 180 - self.value())
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        radii, apart = (self.large - self.small) / 2, self.centers_apart()
-        return (
-            f"The radii differ by {LENGTH.show_finely(radii, self.system)}, the centers lie "
-            f"{FINE_LENGTH.show(apart, self.system)} apart. The sine of half the angle is "
-            f"{radii / apart:.4f}: {self.fine(self.value() / 2)}, and twice that is "
-            f"{self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        radii, apart, half = (self.large - self.small) / 2, self.centers_apart(), self.value() / 2
+        tops = self.large_top - self.small_top
+        label, sum_ = "the difference of the radii", "({large} − {small}) ÷ 2"
+        yield WorkedStep(label, sum_, radii, FINE_LENGTH)
+        label, sum_ = "the difference of the tops", "{large_top} − {small_top}"
+        yield WorkedStep(label, sum_, tops, FINE_LENGTH)
+        label, how = "how far the centers lie apart", "take the difference of the radii off"
+        yield WorkedStep(label, "{1} − {0}", apart, FINE_LENGTH, how)
+        how = "divide the difference of the radii by it: that is the sine of half the angle"
+        yield WorkedStep("the sine of half the angle", "{0} ÷ {2}", radii / apart, RATIO, how)
+        yield WorkedStep("half the angle", "angle with the sine {3}", half, FINE_ANGLE)
+        yield WorkedStep("the included angle", "2 × {4}", 2 * half, ANGLE, "double half the angle")

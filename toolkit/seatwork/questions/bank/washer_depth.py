@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,9 +62,9 @@ class WasherDepth(NumberQuestion):
         yield slip("M15", self.height + self.washer - self.below)
         yield slip("M21", self.washer + self.below, "the head's height left out")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        return (
-            f"Washer, head, and what is free above: {self.stated('washer')} + "
-            f"{self.stated('height')} + {self.stated('below')} = {self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        both = self.height + self.washer
+        yield WorkedStep("head and washer together", "{height} + {washer}", both, LENGTH)
+        how = "add what the head lies below"
+        yield WorkedStep("the depth of the bore", "{0} + {below}", self.value(), LENGTH, how)

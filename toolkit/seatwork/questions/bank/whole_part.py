@@ -1,5 +1,6 @@
 """A whole part as a chain: seat diameter, depth, spindle speed, time in the cut."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
@@ -7,18 +8,22 @@ from typing import ClassVar, Self
 from seatwork import cutting
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.shared.speed_steps import drill_speed_steps
 from seatwork.questions.type.chain import ChainQuestion, Step
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import (
     ANGLE,
     FEED,
+    FINE_LENGTH,
     LENGTH,
+    RATIO,
     SECONDS,
     SPINDLE_SPEED,
     SURFACE_SPEED,
 )
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slips import slip
+from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats import Countersink
 from seatwork.seats.cones import half_tangent
 
@@ -154,15 +159,28 @@ class WholePart(ChainQuestion):
             ),
         )
 
-    def worked(self) -> str:
-        """Return the chain worked out."""
-        shown = [
-            part_step.measure.show(value, self.system)
-            for part_step, value in zip(self.steps(), self.values(), strict=True)
-        ]
-        return (
-            f"Seat: {self.stated('sharp_diameter')} and twice the tangent times "
-            f"{self.stated('below')}: {shown[0]}. Depth: half the difference to the hole over the "
-            f"tangent: {shown[1]}. Speed at {shown[0]}, halved: {shown[2]}. Time: {shown[1]} at "
-            f"{self.stated('feed')} and {shown[2]}: {shown[3]}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        diameter, depth, speed, time = self.values()
+        yield from self._seat_working(diameter, depth)
+        name, cutting_speed = "{3}", self.surface_speed
+        yield from drill_speed_steps(name, diameter, cutting_speed, self.system, first=7, part=2)
+        how = "halve it: that is the rule of this shop"
+        yield WorkedStep("the speed wanted", "{8} ÷ 2", speed, SPINDLE_SPEED, how, part=2)
+        yield WorkedStep("the turns of the travel", "{6} ÷ {feed}", depth / self.feed, RATIO)
+        yield WorkedStep("the turns in a second", "{9} ÷ 60", speed / 60, RATIO)
+        how = "divide the turns by the turns in a second"
+        yield WorkedStep("the time in the cut", "{10} ÷ {11}", time, SECONDS, how)
+
+    def _seat_working(self, diameter: float, depth: float) -> Iterable[WorkedStep]:
+        """Yield the steps to the diameter, then to the depth."""
+        yield from angle_steps(self.included_angle, first=0, part=0)
+        label, grown = "how much wider the seat is", diameter - self.sharp_diameter
+        how = "double the tangent and multiply by the amount below"
+        yield WorkedStep(label, "2 × {1} × {below}", grown, FINE_LENGTH, how, part=0)
+        label, sum_ = "the diameter of the seat", "{sharp_diameter} + {2}"
+        yield WorkedStep(label, sum_, diameter, LENGTH, "add it to the sharp diameter", part=0)
+        difference = diameter - self.hole_diameter
+        yield from across_steps("{3}", "{hole_diameter}", difference, first=4, part=1)
+        how = "divide across by the tangent of half the angle"
+        yield WorkedStep("the depth", "{5} ÷ {1}", depth, LENGTH, how, part=1)

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,11 +74,18 @@ class WrenchRoom(NumberQuestion):
             "the clearance counted on each side; it is given for the diameter",
         )
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def because(self) -> str:
+        """Return why these are the steps."""
+        return "Head, washer and wrench socket all go in; the widest is the wrench socket."
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        sum_ = "{wrench_diameter} + {clearance}"
+        yield WorkedStep("the diameter of the bore", sum_, self.value(), LENGTH)
+
+    def remark(self) -> str:
+        """Return what else they show."""
         return (
-            "Head, washer and wrench socket all go in; the widest is the wrench socket, "
-            f"{self.stated('wrench_diameter')}. With {self.stated('clearance')} of clearance: "
-            f"{self.show(self.value())}. Where that is too wide for the pad, a socket head cap "
-            "screw or a raised boss is the usual way out."
+            "Where that is too wide for the pad, a socket head cap screw or a raised boss is the "
+            "usual way out."
         )

@@ -9,11 +9,12 @@ from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.shared.seat_question import SeatQuestion
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH
+from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats import Head, fit
 from seatwork.seats.cones import half_tangent
 
@@ -22,6 +23,9 @@ PLACES = {
     "rim": "at the wide end, by the rim",
     "cone": "all along the cone",
 }
+
+MET = {True: "{hole_diameter}", False: "{diameter}"}
+"""Size at which head and seat meet, by whether the head is the steeper."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,17 +115,32 @@ class WrongAngle(SeatQuestion):
         )
         yield slip("M14", 2 * rim)
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        met = self.hole_diameter if self.head_angle < self.included_angle else self.diameter
-        on_head = (self.head_diameter - met) / 2 / half_tangent(self.head_angle)
-        in_seat = (self.diameter - met) / 2 / half_tangent(self.included_angle)
-        steeper = "steeper" if self.head_angle < self.included_angle else "flatter"
-        place = "the edge of the hole" if steeper == "steeper" else "the edge of the seat"
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
-            f"The head is {steeper} than the seat, so it meets {place}, at {self.show(met)}. "
-            f"On the head that diameter lies {self.fine(on_head)} below its top (half the "
-            f"difference over the tangent of half of {self.stated('head_angle')}); in the seat it "
-            f"lies {self.fine(in_seat)} below the face. The head stands "
-            f"{self.show(self.value())} proud."
+            "The head is steeper than the seat, so it meets the edge of the hole."
+            if self.head_angle < self.included_angle
+            else "The head is flatter than the seat, so it meets the edge of the seat."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        steeper = self.head_angle < self.included_angle
+        met, name = (self.hole_diameter if steeper else self.diameter), MET[steeper]
+        on_head = (self.head_diameter - met) / 2 / half_tangent(self.head_angle)
+        yield from across_steps("{head_diameter}", name, self.head_diameter - met)
+        yield from angle_steps(self.head_angle, "{head_angle}")
+        stands, how = (
+            "how far the head stands proud",
+            "divide across by the tangent of half the angle",
+        )
+        if not steeper:
+            yield WorkedStep(stands, "{1} ÷ {3}", on_head, LENGTH, how)
+            return
+        yield WorkedStep("the height on the head", "{1} ÷ {3}", on_head, FINE_LENGTH, how)
+        yield from across_steps("{diameter}", name, self.diameter - met, first=5)
+        yield from angle_steps(self.included_angle, first=7)
+        in_seat = (self.diameter - met) / 2 / half_tangent(self.included_angle)
+        yield WorkedStep("the height in the seat", "{6} ÷ {8}", in_seat, FINE_LENGTH, how)
+        how = "take the height in the seat off the height on the head"
+        yield WorkedStep(stands, "{4} − {9}", self.value(), LENGTH, how)

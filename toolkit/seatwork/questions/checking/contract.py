@@ -24,6 +24,7 @@ FORMULA = re.compile(r"[=×÷√*]| [/+−-] \S|\d\s*/\s*\S")
 MOST_DRAWS = 10_000
 SHORTEST_REASON = 20
 OTHER_UNIT = {"inch": re.compile(r"\d mm\b"), "metric": re.compile(r"\d in\b")}
+NO_PLACE = Decimal("1e-7")  # finer than any number is typed
 CLOSE = 1e-9  # part of a number that two ways to it may differ by
 APART, OF = 5, 40  # questions that differ, at least, of so many drawn
 
@@ -130,7 +131,7 @@ def _faults(question: Question) -> Iterator[str]:
 def _working_faults(question: Question) -> Iterator[str]:
     """Look whether the steps, or else the sentences of the working, come to the answer.
 
-    A type in words only, or one written before steps were asked for, has no steps.
+    A type in words only has no steps, nor has one of a person's own that was written earlier.
     """
     steps, parts, worked = question.worked_steps(), question.parts, question.worked()
     if not worked.strip():
@@ -140,7 +141,8 @@ def _working_faults(question: Question) -> Iterator[str]:
         if not isinstance(part, NumberPart):
             continue
         last = [one.value for one in steps if one.part % len(parts) == place][-1:]
-        if steps and not (last and isclose(last[0], part.value, rel_tol=CLOSE, abs_tol=CLOSE)):
+        asked = steps or question.folder is None
+        if asked and not (last and isclose(last[0], part.value, rel_tol=CLOSE, abs_tol=CLOSE)):
             yield "the steps in working() do not come to the answer"
         elif not any(number in worked for number in _written(part)):
             yield "the worked answer does not come to the answer"
@@ -194,6 +196,7 @@ def _slip_faults(part: NumberPart, slip: Slip, codes: set[str]) -> Iterator[str]
         if slip.twin_of not in codes:
             yield f"the slip {slip.code} is a twin of {slip.twin_of}, which is no slip here"
     elif isinstance(slip.value, Decimal):
-        found_codes = [found.code for found in judge(part, f"{slip.value:.7f}").slips]
-        if found_codes != [slip.code]:
+        told = [found.code for found in judge(part, f"{slip.value:.7f}").slips]
+        own = [found.code for found in part.matching(slip.value, NO_PLACE)]
+        if slip.code not in told or own != [slip.code]:
             yield f"the number of slip {slip.code} is not told as that slip"

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,10 +68,9 @@ class FirstCapScrewLength(NumberQuestion):
         yield slip("M24", self.thickness - self.depth, "the plate alone")
         yield slip("M24", self.depth + self.engagement, "the bore's depth for what is left")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
-        left = self.show(self.thickness - self.depth)
-        return (
-            f"Under the bore {left} of the plate is left. With {self.stated('engagement')} in the "
-            f"frame: {self.show(self.value())}."
-        )
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        left = self.thickness - self.depth
+        yield WorkedStep("the plate left under the bore", "{thickness} − {depth}", left, LENGTH)
+        how = "add what goes into the frame"
+        yield WorkedStep("the length", "{0} + {engagement}", self.value(), LENGTH, how)

@@ -11,6 +11,7 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.working import WorkedStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,10 +68,13 @@ class FirstScrewLength(NumberQuestion):
         )
         yield slip("M24", self.thickness, "the guard alone; the screw must reach into the frame")
 
-    def worked(self) -> str:
-        """Return the answer worked out."""
+    def because(self) -> str:
+        """Return why these are the steps."""
         return (
             "A flat head screw is measured overall, head included. Flush, it runs from the face "
-            f"through the guard into the frame: {self.stated('thickness')} + "
-            f"{self.stated('engagement')} = {self.show(self.value())}."
+            "through the guard into the frame."
         )
+
+    def working(self) -> Iterable[WorkedStep]:
+        """Yield the steps."""
+        yield WorkedStep("the length", "{thickness} + {engagement}", self.value(), LENGTH)

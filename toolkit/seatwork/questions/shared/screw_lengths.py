@@ -3,6 +3,8 @@
 from math import floor
 
 from seatwork.quantities import INCH
+from seatwork.questions.type.measures import LENGTH
+from seatwork.questions.type.working import WorkedStep
 
 STEP = INCH / 8
 """Between one length in the box and the next [mm]."""
@@ -15,6 +17,21 @@ SURE = 0.03
 
 UP = "the next length up; it bottoms, and its head clamps nothing"
 NOT_THERE = "a length that is not in the box; take the next one down"
+
+
+LONGEST = "the length that ends one pitch off the end"
+
+
+def pitch_step(threads: int, system: str) -> WorkedStep:
+    """Return the step that finds one pitch, from the threads in an inch."""
+    inch = "1 in" if system == "inch" else "25.4 mm"
+    return WorkedStep("one pitch", f"{inch} ÷ {threads}", INCH / threads, LENGTH)
+
+
+def box_step(before: int, value: float) -> WorkedStep:
+    """Return the last step: the next length down in the box, from that of step `before`."""
+    label, sum_ = "the longest screw in the box", f"next length down from {{{before}}}"
+    return WorkedStep(label, sum_, value, LENGTH, "take the next length down in the box")
 
 
 def listed(most: float) -> float:

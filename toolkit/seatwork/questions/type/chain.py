@@ -3,8 +3,10 @@
 from abc import abstractmethod
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from typing import ClassVar
 
+from seatwork.questions.type.common_slips import common_slips
 from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.question import Question, Tolerance
@@ -86,4 +88,5 @@ class ChainQuestion(Question):
             mistakes=lambda: step.mistakes(before),
             prompt=step.prompt,
             reason=step.accepted.reason,
+            more=partial(common_slips, self),
         )

@@ -1,7 +1,7 @@
 """What a number measures: its units in both systems, its places, and how it is shown and read."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
 
@@ -129,6 +129,8 @@ ANGLE = Measure(
     spellings=dict.fromkeys(("°", "deg", "deg.", "degree", "degrees"), Decimal(1)),
     read=_read_angle,
 )
+FINE_ANGLE = replace(ANGLE, places={"inch": 2, "metric": 2})
+"""An angle with one more place, as a step of a working."""
 SPINDLE_SPEED = _plain("spindle speed", "rev/min", 0, "rev/min", "rpm", "1/min", "r/min")
 SURFACE_SPEED = Measure(
     name="surface speed",

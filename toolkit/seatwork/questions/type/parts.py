@@ -8,6 +8,8 @@ from seatwork.questions.type.measures import Measure, unit_step
 from seatwork.questions.type.slips import Mistake, Slip
 from seatwork.units.showing import rounded
 
+CLEAR = 3  # tolerances between the right answer, every slip, and one another
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NumberPart:
@@ -29,6 +31,9 @@ class NumberPart:
         What is asked, where a question has several parts.
     reason : str
         Why just this much is accepted.
+    more : callable
+        Gives the slips that are not the type's own, see `common_slips`; takes the part and
+        whether a unit was typed.
     """
 
     measure: Measure
@@ -38,6 +43,7 @@ class NumberPart:
     mistakes: Callable[[], Iterable[Mistake]] = tuple
     prompt: str = ""
     reason: str = ""
+    more: Callable[["NumberPart", bool], tuple[Slip, ...]] = lambda part, unit_said: ()
 
     @property
     def answer(self) -> Decimal:

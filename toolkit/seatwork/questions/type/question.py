@@ -5,18 +5,19 @@ from abc import ABC, abstractmethod
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from decimal import Decimal
+from functools import partial
 from pathlib import Path
 from random import Random
 from typing import Any, ClassVar, Self
 
 from seatwork.errors import SeatworkError
+from seatwork.questions.type.common_slips import common_slips
 from seatwork.questions.type.measures import Measure
-from seatwork.questions.type.parts import NumberPart, Part
+from seatwork.questions.type.parts import CLEAR, NumberPart, Part
 from seatwork.questions.type.pictures import Drawing, drawing_of
 from seatwork.questions.type.slips import Mistake, Slip
 from seatwork.questions.type.working import WorkedStep, filled
 
-CLEAR = 3  # tolerances between the right answer, every slip, and one another
 TRIES = 500
 
 
@@ -95,6 +96,10 @@ class Question(ABC):
         """Return what is said before the steps: why they are the right ones."""
         return ""
 
+    def remark(self) -> str:
+        """Return what is said after the steps: what else they show."""
+        return ""
+
     def worked_steps(self) -> tuple[WorkedStep, ...]:
         """Return the steps to the answer, the numbers in their sums."""
         stated = {name: self.stated(name) for name in self.sizes}
@@ -103,7 +108,7 @@ class Question(ABC):
     def worked(self) -> str:
         """Return the answer worked out step by step, shown after a try."""
         lines = [step.line(self.system) for step in self.worked_steps()]
-        return " ".join(filter(None, [self.because(), *lines]))
+        return " ".join(filter(None, [self.because(), *lines, self.remark()]))
 
     def drawing(self) -> Drawing | None:
         """Return the drawing found by the type's name; None if it has none, see `undrawn`."""
@@ -236,6 +241,7 @@ class NumberQuestion(Question):
             mistakes=mistakes,
             prompt=prompt,
             reason=self.accepted.reason,
+            more=partial(common_slips, self),
         )
 
     def allowed(self, value: float) -> Decimal:

@@ -2,15 +2,18 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from decimal import Decimal
 
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.slips import Slip
+from seatwork.questions.type.spoiled import is_times, other_unit, spoiled
 from seatwork.questions.type.typed import Typed, read
 from seatwork.rows import Blocks, Row, Shown
 
-OTHER = {"inch": "metric", "metric": "inch"}
+SURE = 100
+"""Least number, in units of its last place, whose slip is told and not asked: three figures."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -21,9 +24,10 @@ class Verdict(Shown):
     ----------
     kind : str
         "right", "own step", "blank", "coarse" (rounded too far), "other unit", "slip",
-        "several slips", "wrong" or "unreadable".
+        "several slips", "asks back" (a number of one or two figures, which may be one of
+        the slips by chance), "wrong" or "unreadable".
     slips : tuple of Slip
-        The slips whose number the answer matches, nearest first.
+        Every way to the number, in the order to tell them: the type's own nearest first.
     fault : str
         For an unreadable answer, the sentence that says why.
     """
@@ -135,21 +139,29 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
         return RIGHT
     if typed.place > part.step and abs(part.answer - typed.value) <= typed.place / 2:
         return COARSE
-    slips = part.matching(typed.value, typed.place)
-    if len(slips) == 1:
-        return Verdict(kind="slip", slips=slips)
-    if slips:
-        return Verdict(kind="several slips", slips=slips)
-    return OTHER_UNIT if _right_in_other_unit(part, typed) else WRONG
+    slips = _ways(part, typed, text)
+    if _right_in_other_unit(part, typed):
+        return OTHER_UNIT
+    if not slips:
+        return WRONG
+    if typed.value < SURE * typed.place:
+        return Verdict(kind="asks back", slips=slips)
+    return Verdict(kind="slip" if len(slips) == 1 else "several slips", slips=slips)
+
+
+def _ways(part: NumberPart, typed: Typed, text: str) -> tuple[Slip, ...]:
+    """Return every way to a number, the type's own nearest first, then those of the engine."""
+    own = part.matching(typed.value, typed.place)
+    more = (*part.more(part, typed.unit_said), *spoiled(part, typed, text))
+    near = [one for one in more if abs(Decimal(one.value) - typed.value) <= typed.place / 2]
+    angles = [one for one in near if one.code == "M07"]  # these say which angle it was
+    own = tuple(one for one in own if not (angles and one.code == "M07"))
+    return (*own, *(one for one in near if one.code not in [other.code for other in own]))
 
 
 def _right_in_other_unit(part: NumberPart, typed: Typed) -> bool:
-    other = OTHER[part.system]
-    if typed.unit_said or part.measure.unit[other] == part.unit:
-        return False
-    value = typed.value * part.measure.scale[other] / part.measure.scale[part.system]
-    low, high = part.band
-    return low <= value <= high
+    """Whether a number without a unit is the right one in the unit of the other system."""
+    return not typed.unit_said and is_times(part, typed, other_unit(part))
 
 
 def _judge_choice(part: ChoicePart, text: str) -> Verdict:

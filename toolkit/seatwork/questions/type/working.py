@@ -159,4 +159,5 @@ def cone_steps(
     yield from across_steps(f"{{{wide}}}", f"{{{narrow}}}", difference)
     yield from angle_steps(included, f"{{{angle}}}")
     down = difference / 2 / half_tangent(included)
-    yield WorkedStep(label, "{1} ÷ {3}", down, measure, "divide across by the tangent")
+    how = "divide across by the tangent of half the angle"
+    yield WorkedStep(label, "{1} ÷ {3}", down, measure, how)
