@@ -7,6 +7,7 @@ numbers a learner sees or works out; only a type's own slips are taken from the 
 
 import random
 import re
+import sys
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -232,9 +233,13 @@ def rows(told: Told) -> Iterator[tuple[str, str, str, str]]:
     yield "14 tries, told falsely", BEFORE["14 tries, told falsely"], str(falsely), "0"
 
 
-if __name__ == "__main__":
+def page() -> str:
+    """Return the measures as a table, and whatever was told falsely below it."""
     result = measure()
-    for line in (("wrong answers told", "before", "now", "goal"), ("---",) * 4, *rows(result)):
-        print("| " + " | ".join(line) + " |")
-    for line in dict.fromkeys(result.falsely):
-        print(line)
+    lines = [("wrong answers told", "before", "now", "goal"), ("---",) * 4, *rows(result)]
+    told = ["| " + " | ".join(line) + " |" for line in lines]
+    return "\n".join([*told, *dict.fromkeys(result.falsely)])
+
+
+if __name__ == "__main__":
+    sys.stdout.write(page() + "\n")

@@ -14,7 +14,7 @@ import seatwork as sw
 PROJECT = Path(__file__).parents[1]
 NOTE = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
 ROOMS = sw.ROOMS.split()
-VERDICTS = ("right", "wrong", "slip", "several slips")
+VERDICTS = ("right", "wrong", "slip", "several slips", "asks back")
 
 
 def run(script: str, folder: Path) -> str:

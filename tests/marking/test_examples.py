@@ -35,11 +35,14 @@ def marked(folder: Path, name: str) -> list[Marked]:
     return Marker(sheet, forms(course)).mark(typed)
 
 
+NAMED = ("slip", "several slips", "asks back")
+
+
 def found(one: Marked) -> dict[str, str]:
     """List what is not right in one learner's answers, by its place."""
     return {
         item.id + (typed_back.PARTS[number] if len(item.verdicts) > 1 else ""): (
-            verdict.slips[0].code if verdict.kind == "slip" else verdict.kind
+            verdict.slips[0].code if verdict.kind in NAMED else verdict.kind
         )
         for item in one.scored
         for number, verdict in enumerate(item.verdicts)
@@ -84,7 +87,7 @@ def test_slips_are_counted_once_for_each_learner(tmp_path: Path) -> None:
     assert whole_angle.learners == ("L01", "L05", "L07", "L12")
     assert whole_angle.questions == ("m2", "m8")
     assert first.code == "M25"
-    assert str(first).startswith("M25: 5 learners, question m6: measured from another place")
+    assert str(first).startswith("M25: 5 learners, question m6: You measured at another place")
 
 
 def test_a_slip_that_is_not_in_the_catalogue_is_told_as_ones_own() -> None:

@@ -16,6 +16,7 @@ from seatwork.marking import AnswerFile, Sheet, languages, mark
 from seatwork.marking.languages import CATALOGS, DOMAIN, words_in
 from seatwork.marking.learner_words import feedback, page
 from seatwork.questions import all_types
+from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.record import forms
 from seatwork.shop.house.wording import defaults
@@ -87,6 +88,19 @@ def test_every_slip_has_a_spanish_sentence() -> None:
     }
     assert len(drawn) > 100
     assert [one for one in {*SLIPS.values(), *drawn} if translate(one) == one] == []
+
+
+def test_every_slip_of_the_engine_is_told_in_spanish() -> None:
+    """A step, a size or an angle in a sentence has its Spanish words, and so has the sentence."""
+    translate = languages.translator("es")
+    english = set()
+    for kind in all_types().values():
+        for part in (part for n in range(4) for part in kind.draw(Random(n)).parts):
+            for slip in part.more(part, False) if isinstance(part, NumberPart) else ():
+                words = (word for _, word in slip.words if not any(map(str.isdigit, word)))
+                english |= {text for text in (slip.frame, *words) if translate(text) == text}
+                assert slip.told(translate) != slip.told()
+    assert english == set()
 
 
 def test_the_compiled_catalog_is_that_of_the_source() -> None:

@@ -63,7 +63,7 @@ def test_a_question_as_text_is_the_question_alone() -> None:
         ("0,211 in", "Right: 0.211 in."),
         ("5.36 mm", "Right: 0.211 in."),
         ("5.36", "The right size in mm, but the question asks for in."),
-        (".422", "both sides of the cone"),
+        (".422", "You used the whole difference"),
         ("two", "could not be read"),
         ("", "Not answered yet."),
     ],

@@ -19,7 +19,7 @@ NOT_GIVEN = (
     " (if the record was lost, bring it back, or hand the sheet out again: the forms come out"
     " the same)"
 )
-SUSPECT = ("wrong", "slip", "several slips")
+SUSPECT = ("wrong", "slip", "several slips", "asks back")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

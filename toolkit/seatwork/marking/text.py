@@ -5,7 +5,8 @@ from collections.abc import Callable, Mapping
 from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 from seatwork.questions.type.slips import Slip
-from seatwork.questions.type.verdicts import OTHER, Verdict
+from seatwork.questions.type.spoiled import OTHER
+from seatwork.questions.type.verdicts import Verdict
 
 
 def verdict_text(

@@ -61,9 +61,21 @@ class AngleFound(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         right = self.value()
-        yield slip("M01", right / 2, "half the angle; the included angle is across the whole cone")
-        yield slip("M02", self.angle(self.depth / 2), "the full difference, doubled once more")
-        yield slip("M02", self.angle(self.depth / 2) / 2, "the full difference of the diameters")
+        yield slip(
+            "M01",
+            right / 2,
+            "You gave half the angle. The included angle is across the whole cone.",
+        )
+        yield slip(
+            "M02",
+            self.angle(self.depth / 2),
+            "You used the whole difference. Then you doubled once more.",
+        )
+        yield slip(
+            "M02",
+            self.angle(self.depth / 2) / 2,
+            "You used the whole difference of the diameters. One side has half of it.",
+        )
         yield slip("M09", 180 - right)
         yield slip("M03", self.angle(self.depth * (1 - self.hole_diameter / self.diameter)))
 

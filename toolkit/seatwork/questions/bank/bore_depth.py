@@ -58,8 +58,15 @@ class BoreDepth(NumberQuestion):
         """Yield the slips."""
         yield slip("M23", self.height)
         yield slip("M15", self.height - self.below)
-        yield slip("M21", self.diameter + self.below, "the thread taken for the head's height")
-        yield slip("M13", self.height + 2 * self.below, "the amount counted twice")
+        yield slip(
+            "M21",
+            self.diameter + self.below,
+            "You took the thread for the height of the head. Look what stands on the floor of "
+            "the bore.",
+        )
+        yield slip(
+            "M13", self.height + 2 * self.below, "You counted the amount twice. You need it once."
+        )
 
     def because(self) -> str:
         """Return why these are the steps."""

@@ -60,12 +60,20 @@ class BoreDiameter(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         both = self.head_diameter + 2 * self.clearance
-        yield slip("M13", both, "the clearance counted on each side; it is given for the diameter")
-        yield slip("M50", self.diameter + self.clearance, "the thread; the head lies in the bore")
-        yield slip("M15", self.head_diameter - self.clearance)
-        yield slip("M23", self.head_diameter, "the head alone; it would not go in freely")
         yield slip(
-            "M50", self.hole_diameter + self.clearance, "the hole; the head lies in the bore"
+            "M13", both, "You counted the clearance on each side. It is given for the diameter."
+        )
+        yield slip(
+            "M50",
+            self.diameter + self.clearance,
+            "You used the thread. Look what lies in the bore.",
+        )
+        yield slip("M15", self.head_diameter - self.clearance)
+        yield slip("M23", self.head_diameter, "You used the head alone. It would not go in freely.")
+        yield slip(
+            "M50",
+            self.hole_diameter + self.clearance,
+            "You used the hole. Look what lies in the bore.",
         )
 
     def because(self) -> str:

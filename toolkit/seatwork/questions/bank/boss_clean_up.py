@@ -54,18 +54,25 @@ class BossCleanUp(NumberQuestion):
         """Yield the slips."""
         radius, half = self.boss_diameter / 2, self.diameter / 2
         yield slip(
-            "M13", _sagitta(radius, self.diameter), "the whole flat where half of it belongs"
+            "M13",
+            _sagitta(radius, self.diameter),
+            "You used the whole flat. The triangle has half of it.",
         )
-        yield slip("M13", _sagitta(self.boss_diameter, half), "the boss's diameter for its radius")
+        yield slip(
+            "M13",
+            _sagitta(self.boss_diameter, half),
+            "You used the diameter of the boss. The triangle has its radius.",
+        )
         yield slip(
             "M13",
             self.diameter**2 / radius,
-            "the flat's square over the radius; a rule of thumb without its 8",
+            "You used the rule of thumb without its 8. It is the square of the flat over 8 "
+            "times the radius.",
         )
         yield slip(
             "M24",
             radius - (_sagitta(radius, half) or 0.0),
-            "the height above the middle; the depth below the crown was asked for",
+            "You gave the height above the middle. You were asked for the depth below the crown.",
         )
 
     def working(self) -> Iterable[WorkedStep]:

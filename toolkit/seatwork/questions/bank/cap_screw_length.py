@@ -101,11 +101,20 @@ class CapScrewLength(NumberQuestion):
         yield slip(
             "M47",
             listed(self.thickness + self.beyond),
-            "measured from the face; under the head it starts at the floor of the bore",
+            "You measured from the face. Under the head the screw starts at the floor of the bore.",
         )
         yield slip("M15", listed(self.thickness + self.depth + self.beyond))
-        yield slip("M24", self.thickness - self.depth, "the plate alone")
-        yield slip("M24", listed(self.depth + self.beyond), "the bore's depth for what is left")
+        yield slip(
+            "M24",
+            self.thickness - self.depth,
+            "You counted the plate alone. The screw goes on into the frame.",
+        )
+        yield slip(
+            "M24",
+            listed(self.depth + self.beyond),
+            "You took the depth of the bore for what is left. Under the head there is the rest "
+            "of the plate.",
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

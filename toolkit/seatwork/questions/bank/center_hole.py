@@ -72,7 +72,7 @@ class CenterHole(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         half = (self.mouth - self.pilot) / 2
-        yield slip("M07", half / half_tangent(82), "an angle of 82°; lathe centers have 60°")
+        yield slip("M07", half / half_tangent(82), "You used 82°. Lathe centers have 60°.")
         yield slip("M02", 2 * self.value())
         yield slip("M03", self.cone().apex_depth)
         yield slip("M04", half * half_tangent(60))

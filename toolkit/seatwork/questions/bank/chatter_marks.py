@@ -50,8 +50,16 @@ class ChatterMarks(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        yield slip("M36", self.marks * self.speed, "marks a minute; hertz is marks a second")
-        yield slip("M36", self.speed / 60, "turns a second; each turn leaves all the marks")
+        yield slip(
+            "M36",
+            self.marks * self.speed,
+            "You found the marks in a minute. Hertz is marks in a second.",
+        )
+        yield slip(
+            "M36",
+            self.speed / 60,
+            "You found the turns in a second. Each turn leaves all the marks.",
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

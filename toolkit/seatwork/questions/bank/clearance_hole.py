@@ -16,6 +16,8 @@ from seatwork.questions.type.working import WorkedStep
 FITS = ("close", "normal", "loose")
 SIZES = ("#10", "1/4", "5/16", "3/8", "1/2", "5/8")
 
+READ = "You read the column for a {name} fit. Look again which fit is asked for."
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ClearanceHole(NumberQuestion):
@@ -71,10 +73,12 @@ class ClearanceHole(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         yield slip("M19", self.tap_drill)
-        yield slip("M20", self.diameter, "the screw's own size; it would not pass freely")
+        yield slip(
+            "M20", self.diameter, "You took the size of the screw. It would not pass freely."
+        )
         for name in FITS:
             if name != self.fit:
-                yield slip("M50", float(getattr(self, name)), f"the column for a {name} fit")
+                yield slip("M50", float(getattr(self, name)), READ.format(name=name))
 
     def because(self) -> str:
         """Return why these are the steps."""

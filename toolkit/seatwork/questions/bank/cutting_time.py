@@ -59,9 +59,17 @@ class CuttingTime(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         right = self.value()
-        yield slip("M36", right / self.flutes, "the feed taken for each flute; it is for each turn")
-        yield slip("M36", self.travel / self.feed, "the turns, not the seconds")
-        yield slip("M36", right * self.flutes, "the feed shared among the flutes")
+        yield slip(
+            "M36", right / self.flutes, "You took the feed for each flute. It is for each turn."
+        )
+        yield slip(
+            "M36", self.travel / self.feed, "You found the turns. You were asked for the seconds."
+        )
+        yield slip(
+            "M36",
+            right * self.flutes,
+            "You shared the feed among the flutes. It is for the whole turn.",
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

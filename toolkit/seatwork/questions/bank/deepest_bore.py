@@ -54,11 +54,13 @@ class DeepestBore(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        yield slip("M24", self.floor, "the floor itself; the depth above it was asked for")
+        yield slip(
+            "M24", self.floor, "You gave the floor itself. You were asked for the depth above it."
+        )
         yield slip(
             "M12",
             self.thickness - self.floor - self.drill_point,
-            "the drill's point counted; the hole goes through",
+            "You counted the point of the drill. The hole goes through.",
         )
         yield slip("M15", self.thickness + self.floor)
 

@@ -55,9 +55,15 @@ class DepthError(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         slope = half_tangent(self.included_angle)
-        yield slip("M14", self.error, "the extra depth itself; width and depth differ by the angle")
-        yield slip("M02", self.error * slope, "one side only; the seat grows on both sides")
-        yield slip("M14", 2 * self.error, "twice the depth, without the angle")
+        yield slip(
+            "M14",
+            self.error,
+            "You gave the extra depth itself. Width and depth differ by the angle.",
+        )
+        yield slip(
+            "M02", self.error * slope, "You counted one side only. The seat grows on both sides."
+        )
+        yield slip("M14", 2 * self.error, "You doubled the depth. You left the angle out.")
         yield slip("M04", 2 * self.error / slope)
         yield slip("M01", times(2 * self.error, whole_tangent(self.included_angle)))
 

@@ -77,7 +77,11 @@ class DepthLimits(NumberQuestion):
         middle_hole = (self.least_hole + self.greatest_hole) / 2
         yield slip("M39", self.depth(self.greatest_diameter, self.greatest_hole))
         yield slip("M49", self.depth(middle, middle_hole))
-        yield slip("M49", self.depth(self.least_diameter, self.greatest_hole), "the least depth")
+        yield slip(
+            "M49",
+            self.depth(self.least_diameter, self.greatest_hole),
+            "You found the least depth. You were asked for the greatest.",
+        )
         yield slip("M02", 2 * self.value())
 
     def because(self) -> str:

@@ -54,9 +54,21 @@ class EdgeBreak(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         hole_diameter, leg = self.hole_diameter, self.greatest
-        yield slip("M41", hole_diameter + leg, "one side only; the break is on both sides")
-        yield slip("M41", hole_diameter + leg * 2**0.5, "the slope of the break; the leg counts")
-        yield slip("M49", hole_diameter + 2 * self.least, "the least break; the widest was asked")
+        yield slip(
+            "M41",
+            hole_diameter + leg,
+            "You counted one side only. The break is on both sides of the hole.",
+        )
+        yield slip(
+            "M41",
+            hole_diameter + leg * 2**0.5,
+            "You used the slope of the break. The leg counts, along the face.",
+        )
+        yield slip(
+            "M49",
+            hole_diameter + 2 * self.least,
+            "You used the least break. You were asked for the widest mouth.",
+        )
         yield slip("M15", hole_diameter - 2 * leg)
 
     def because(self) -> str:

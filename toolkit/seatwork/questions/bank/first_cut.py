@@ -17,7 +17,7 @@ from seatwork.questions.shared.sloped_pad import (
 )
 from seatwork.questions.type.question import Question
 
-NO_SPOT = "the drill slides down the slope; a stiff spot drill starts it"
+NO_SPOT = "You started the drill on the slope. It slides down; look what could start it."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

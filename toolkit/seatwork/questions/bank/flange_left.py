@@ -60,10 +60,18 @@ class FlangeLeft(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         drop = self.diameter * half_tangent(2 * self.slope)
-        yield slip("M25", self.thickness - drop - self.scale, "the cut of the high side taken off")
-        yield slip("M25", self.thickness - drop / 2 - self.scale, "the cut at the axis taken off")
-        yield slip("M24", self.scale, "what is cut; what is left was asked for")
-        yield slip("M23", self.thickness, "the scale left out; the cut goes under it")
+        yield slip(
+            "M25",
+            self.thickness - drop - self.scale,
+            "You took off the cut of the high side. You were asked about the low side.",
+        )
+        yield slip(
+            "M25",
+            self.thickness - drop / 2 - self.scale,
+            "You took off the cut at the axis. You were asked about the low side.",
+        )
+        yield slip("M24", self.scale, "You gave what is cut. You were asked for what is left.")
+        yield slip("M23", self.thickness, "You left the scale out. The cut goes under it.")
 
     def because(self) -> str:
         """Return why these are the steps."""

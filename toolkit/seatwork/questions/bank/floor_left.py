@@ -58,10 +58,18 @@ class FloorLeft(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        yield slip("M24", self.height + self.below, "the depth cut; what is left was asked for")
+        yield slip(
+            "M24",
+            self.height + self.below,
+            "You gave the depth that is cut. You were asked for what is left.",
+        )
         yield slip("M23", self.thickness - self.height)
         yield slip("M15", self.thickness - self.height + self.below)
-        yield slip("M21", self.thickness - self.below, "the head's height left out")
+        yield slip(
+            "M21",
+            self.thickness - self.below,
+            "You left out the height of the head. The bore must take the head, too.",
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

@@ -68,7 +68,7 @@ class FlushContact(Question):
     def parts(self) -> tuple[Part, ...]:
         """Where it touches, and whether the seat is accepted."""
         wrong = {"cone": ("M17", SLIPS["M17"]), "hole edge": ("M18", SLIPS["M18"])}
-        flush = "flush taken for good; angle and contact are checks of their own"
+        flush = "You took flush for good. Angle and contact are checks of their own."
         return (
             ChoicePart(prompt="Where does it touch?", options=PLACES, right="rim", wrong=wrong),
             ChoicePart(

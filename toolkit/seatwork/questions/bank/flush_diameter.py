@@ -59,11 +59,15 @@ class FlushDiameter(NumberQuestion):
         """Yield the slips."""
         middle = (self.sharp_diameter + self.edge_diameter) / 2
         yield slip("M16", self.edge_diameter)
-        yield slip("M16", middle, "the middle of sharp and edge; the cone of the head decides")
         yield slip(
-            "M03", self.hole_diameter, "the hole's diameter; the head is wider than its hole"
+            "M16", middle, "You took the middle of sharp and edge. The cone of the head decides."
         )
-        yield slip("M13", self.sharp_diameter / 2, "half the diameter; a seat is called out whole")
+        yield slip("M03", self.hole_diameter, "You took the hole. The head is wider than its hole.")
+        yield slip(
+            "M13",
+            self.sharp_diameter / 2,
+            "You gave half the diameter. A seat is called out whole.",
+        )
 
     def because(self) -> str:
         """Return why these are the steps."""

@@ -64,19 +64,29 @@ class GageBall(SeatQuestion):
         """Yield the slips."""
         seat, radius = self.seat(), self.ball / 2
         sine, point = half_sine(self.included_angle), seat.apex_depth
-        yield slip("M45", self.value() - radius, "the height of the ball's center, not of its top")
+        yield slip(
+            "M45",
+            self.value() - radius,
+            "You found the center of the ball. You were asked for its top.",
+        )
         yield slip(
             "M05",
             radius / seat.tangent + radius - point,
-            "the tangent; the line to the point of touch is square to the side, so it is the sine",
+            "You used the tangent. The line to the point of touch is square to the side: that "
+            "is the sine.",
         )
         yield slip("M13", self.ball / sine + self.ball - point)
         yield slip(
             "M01",
             radius / half_sine(2 * self.included_angle) + radius - point,
-            "the sine of the whole angle; half of it belongs",
+            "You used the sine of the whole angle. Half of it belongs here.",
         )
-        yield slip("M45", radius / sine + radius, "the height above the cone's point, not the face")
+        yield slip(
+            "M45",
+            radius / sine + radius,
+            "You measured from the point of the cone. You were asked for the height above the "
+            "face.",
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

@@ -66,12 +66,16 @@ class LeastHead(NumberQuestion):
         """Yield the slips."""
         slope = half_tangent(self.included_angle)
         yield slip("M14", self.least_sharp + self.below)
-        yield slip("M14", self.least_sharp + 2 * self.below, "twice the amount, without the angle")
+        yield slip(
+            "M14",
+            self.least_sharp + 2 * self.below,
+            "You doubled the amount. You left the angle out.",
+        )
         yield slip("M15", self.least_sharp - 2 * slope * self.below)
         yield slip(
             "M49",
             self.greatest_sharp + 2 * slope * self.below,
-            "the greatest head; the least one goes down furthest",
+            "You took the greatest head. Look which one goes down furthest.",
         )
 
     def because(self) -> str:

@@ -89,7 +89,11 @@ class LotOfHeads(NumberQuestion):
         return lambda: (
             slip("M14", own),
             slip("M02", 2 * self.rise(own)),
-            slip("M49", self.rise(own + other), "greatest against least; each is against a seat"),
+            slip(
+                "M49",
+                self.rise(own + other),
+                "You set the greatest against the least. Each head lies in a seat of its own.",
+            ),
         )
 
     def mistakes(self) -> Iterable[Mistake]:

@@ -68,9 +68,17 @@ class NoseTravel(NumberQuestion):
         """Yield the slips."""
         slope, nose = half_tangent(self.included_angle), self.nose_diameter
         half = (self.diameter - nose) / 2
-        yield slip("M10", self.seat().apex_depth, "the nose left out; the cone starts at its width")
-        yield slip("M10", (self.diameter - nose / 2) / (2 * slope), "half the nose taken off only")
-        yield slip("M10", (self.diameter + nose) / (2 * slope), "the nose added; it is taken off")
+        yield slip(
+            "M10", self.seat().apex_depth, "You left the nose out. The cone starts at its width."
+        )
+        yield slip(
+            "M10",
+            (self.diameter - nose / 2) / (2 * slope),
+            "You took off half of the nose. All of its width comes off.",
+        )
+        yield slip(
+            "M10", (self.diameter + nose) / (2 * slope), "You added the nose. It is taken off."
+        )
         yield from height_slips(half, self.included_angle)
 
     def because(self) -> str:

@@ -54,11 +54,20 @@ class OffCenter(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         slope = half_tangent(self.included_angle)
-        yield slip("M17", 0.0, "nothing; the tapped part below keeps the screw from shifting")
-        yield slip("M14", self.offset, "the offset itself; the slope turns it into height")
+        yield slip(
+            "M17",
+            0.0,
+            "You let the head shift into its seat. The tapped part below holds the screw where "
+            "it is.",
+        )
+        yield slip(
+            "M14", self.offset, "You gave the offset itself. The slope turns it into height."
+        )
         yield slip("M04", self.offset * slope)
         yield slip("M02", 2 * self.offset / slope)
-        yield slip("M13", self.offset / 2 / slope, "half the offset; one side has all of it")
+        yield slip(
+            "M13", self.offset / 2 / slope, "You took half of the offset. One side has all of it."
+        )
 
     def because(self) -> str:
         """Return why these are the steps."""

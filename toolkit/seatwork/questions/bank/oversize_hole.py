@@ -62,10 +62,16 @@ class OversizeHole(NumberQuestion):
         """Yield the slips."""
         grown, slope = self.drilled - self.hole_diameter, half_tangent(self.included_angle)
         yield slip(
-            "M12", self.diameter, "the seat unchanged; that holds when the face is touched off"
+            "M12",
+            self.diameter,
+            "You left the seat as it was. That holds when the face is touched off, not the edge.",
         )
         yield slip("M15", self.diameter - grown)
-        yield slip("M13", self.diameter + 2 * grown, "the growth counted on each side")
+        yield slip(
+            "M13",
+            self.diameter + 2 * grown,
+            "You counted the growth on each side. It is a growth in diameter.",
+        )
         yield slip("M14", self.diameter + 2 * slope * grown)
 
     def because(self) -> str:

@@ -61,10 +61,18 @@ class PilotSize(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         yield slip("M20", self.diameter - self.clearance)
-        yield slip("M20", self.diameter, "the screw's size itself; the pilot turns in the hole")
+        yield slip(
+            "M20", self.diameter, "You took the size of the screw. The pilot turns in the hole."
+        )
         yield slip("M15", self.hole_diameter + self.clearance)
-        yield slip("M23", self.hole_diameter, "the hole's size itself; the pilot would seize")
-        yield slip("M13", self.hole_diameter - 2 * self.clearance, "the clearance taken off twice")
+        yield slip(
+            "M23", self.hole_diameter, "You took the size of the hole. The pilot would seize."
+        )
+        yield slip(
+            "M13",
+            self.hole_diameter - 2 * self.clearance,
+            "You took the clearance off twice. It is given for the diameter.",
+        )
 
     def because(self) -> str:
         """Return why these are the steps."""

@@ -17,10 +17,10 @@ OPTIONS = {
     "push": "push through; it stops at full depth",
 }
 WRONG = {
-    "faster": ("M46", "speeding up a long circle of contact invites more chatter here"),
-    "flutes": ("M46", "more flutes taken for less chatter; here fewer are quieter"),
-    "lighter": ("M46", "a rubbing edge starts chatter; enough feed to make a chip steadies it"),
-    "push": ("M35", "pushing through a singing cut; ease off and stop first"),
+    "faster": ("M46", "You sped up. Think what speed does to a long circle of edge."),
+    "flutes": ("M46", "You took more flutes. Each flute is one more edge that can sing."),
+    "lighter": ("M46", "You let the edge rub. An edge without a chip starts to sing."),
+    "push": ("M35", "You pushed through a singing cut. Think of the edge, the part and your hand."),
 }
 
 

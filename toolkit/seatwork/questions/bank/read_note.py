@@ -81,9 +81,13 @@ class ReadNote(Question):
     def parts(self) -> tuple[Part, ...]:
         """The four fields."""
         hole, seat = self.hole_diameter, self.diameter
-        in_hole = slip("M44", seat, "the seat's diameter; it stands behind ⌵")
-        in_seat = slip("M44", hole, "the hole's diameter; it stands before THRU")
-        half = slip("M01", self.included_angle / 2, "half the angle; notes give it whole")
+        in_hole = slip(
+            "M44", seat, "You took the diameter of the seat. Look which number stands behind ⌵."
+        )
+        in_seat = slip(
+            "M44", hole, "You took the diameter of the hole. Look which number stands before THRU."
+        )
+        half = slip("M01", self.included_angle / 2, "You gave half the angle. Notes give it whole.")
         return (
             self._part(COUNT, self.count, "How many holes?", COUNTED),
             self._part(

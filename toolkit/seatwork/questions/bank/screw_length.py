@@ -97,7 +97,11 @@ class ScrewLength(NumberQuestion):
         under = listed(self.most - self.height)
         if under < self.value():
             yield slip("M47", under)
-        yield slip("M24", self.full, "the thread in the frame alone; the screw starts at the face")
+        yield slip(
+            "M24",
+            self.full,
+            "You counted the thread in the frame alone. The screw starts at the face.",
+        )
 
     def because(self) -> str:
         """Return why these are the steps."""

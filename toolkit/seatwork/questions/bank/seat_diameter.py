@@ -70,8 +70,10 @@ class SeatDiameter(NumberQuestion):
         whole = times(2 * depth, whole_tangent(self.included_angle))
         other = half_tangent(WRONG_STANDARD[self.included_angle])
         yield slip("M01", hole + whole if whole else None)
-        yield slip("M02", hole + depth * slope, "one side only; the cone widens on both sides")
-        yield slip("M03", 2 * depth * slope, "the hole left out; the cone starts at its edge")
+        yield slip(
+            "M02", hole + depth * slope, "You counted one side only. The cone widens on both sides."
+        )
+        yield slip("M03", 2 * depth * slope, "You left the hole out. The cone starts at its edge.")
         yield slip("M04", hole + 2 * depth / slope)
         yield slip("M14", hole + depth)
         yield slip("M07", hole + 2 * depth * other)

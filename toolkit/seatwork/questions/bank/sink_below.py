@@ -57,10 +57,16 @@ class SinkBelow(NumberQuestion):
         """Yield the slips."""
         slope = half_tangent(self.included_angle)
         deeper = self.below / 2 / slope
-        yield slip("M14", self.depth + deeper, "the amount put on the diameter, not on the depth")
+        yield slip(
+            "M14",
+            self.depth + deeper,
+            "You put the amount on the diameter. It belongs to the depth.",
+        )
         yield slip("M14", self.depth + 2 * self.below * slope)
         yield slip("M15", self.depth - self.below)
-        yield slip("M23", self.depth, "the flush seat itself; the head must go further down")
+        yield slip(
+            "M23", self.depth, "You gave the flush seat itself. The head must go further down."
+        )
 
     def because(self) -> str:
         """Return why the two are added."""

@@ -79,11 +79,13 @@ class SpeedStep(NumberQuestion):
         if ignored != right:
             yield slip("M35", ignored)
         if self.limit < self.wanted and self.limit not in steps:
-            yield slip("M34", self.limit, "the limit itself; the machine has steps")
+            yield slip("M34", self.limit, "You gave the limit itself. The machine has steps.")
         if higher and higher[0] != ignored:
-            yield slip("M34", higher[0], "the next step up; the rule is down")
+            yield slip("M34", higher[0], "You took the next step up. The rule is down.")
         if self.wanted not in (right, self.limit):
-            yield slip("M34", self.wanted, "the speed worked out; the machine has steps")
+            yield slip(
+                "M34", self.wanted, "You gave the speed that was worked out. The machine has steps."
+            )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

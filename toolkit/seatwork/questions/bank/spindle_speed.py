@@ -74,13 +74,13 @@ class SpindleSpeed(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         right = self.value()
-        yield slip("M33", 2 * right, "the shop's rule left out")
+        yield slip("M33", 2 * right, "You left out the rule of the shop. It comes last.")
         yield slip("M29", 2 * right, twin_of="M33")
-        yield slip("M33", right / 2, "the shop's rule used twice")
-        yield slip("M28", pi * right, "π left out of the way round")
+        yield slip("M33", right / 2, "You used the rule of the shop twice. You need it once.")
+        yield slip("M28", pi * right, "You left π out. The way round is π times the diameter.")
         yield slip("M32", right * self.diameter / self.hole_diameter)
         if self.system == "inch":
-            yield slip("M28", right / 12, "feet and inches mixed; 12 in make a foot")
+            yield slip("M28", right / 12, "You mixed feet and inches. 12 in make a foot.")
 
     def because(self) -> str:
         """Return why these are the steps."""

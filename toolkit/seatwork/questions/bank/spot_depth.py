@@ -56,7 +56,7 @@ class SpotDepth(SeatQuestion):
         """Yield the slips."""
         seat, half = self.seat(), self.diameter / 2
         yield from height_slips(half, self.included_angle)
-        yield slip("M48", seat.depth, "the hole taken off; it is not drilled yet")
+        yield slip("M48", seat.depth, "You took the hole off. It is not drilled yet.")
         yield slip("M09", half * seat.tangent, twin_of="M04")
         yield slip("M08", half / half_sine(self.included_angle))
 

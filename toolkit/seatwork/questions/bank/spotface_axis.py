@@ -59,9 +59,17 @@ class SpotfaceAxis(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         rise = half_tangent(2 * self.slope)
-        yield slip("M25", self.diameter * rise, "the depth below the high side, not at the axis")
+        yield slip(
+            "M25",
+            self.diameter * rise,
+            "You found the depth below the high side. You were asked about the axis.",
+        )
         yield slip("M26", self.hole_diameter / 2 * rise)
-        yield slip("M13", self.diameter / 4 * rise, "a quarter of the width; the axis is half away")
+        yield slip(
+            "M13",
+            self.diameter / 4 * rise,
+            "You took a quarter of the width. The axis is half of it away.",
+        )
 
     def because(self) -> str:
         """Return why these are the steps."""

@@ -65,11 +65,15 @@ class SpotfaceTouch(NumberQuestion):
         yield slip(
             "M25",
             self.diameter / 2 * rise + self.scale,
-            "the depth from the axis; the first touch is on the high side",
+            "You measured from the axis. The first touch is on the high side.",
         )
-        yield slip("M23", self.diameter * rise, "the scale left out; the cut would run in the skin")
+        yield slip(
+            "M23", self.diameter * rise, "You left the scale out. The cut would run in the skin."
+        )
         yield slip("M26", self.hole_diameter * rise + self.scale)
-        yield slip("M25", self.scale, "the scale alone; the far side would not be touched")
+        yield slip(
+            "M25", self.scale, "You gave the scale alone. The far side would not be touched."
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

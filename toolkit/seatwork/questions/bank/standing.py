@@ -12,12 +12,13 @@ from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import NumberQuestion, Tolerance
-from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats.cones import half_tangent
 
 STATES = (("proud", "proud"), ("flush", "flush"), ("below", "below flush"))
+
+MIXED = "You mixed up wider and narrower. Which of the two is wider at the face?"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,7 +73,13 @@ class Standing(NumberQuestion):
             prompt="How does the head lie?",
             options=STATES,
             right=right,
-            wrong={other: ("M15", SLIPS["M15"]), "flush": ("M17", "any seat taken to fit")},
+            wrong={
+                other: ("M15", MIXED),
+                "flush": (
+                    "M17",
+                    "You let any head fit this seat. Compare the two diameters at the face.",
+                ),
+            },
         )
         return which, self.number(self.value(), self.mistakes, "By how much?")
 

@@ -60,7 +60,7 @@ class StopBand(NumberQuestion):
         allowed, slope = self.tolerance_of_diameter, half_tangent(self.included_angle)
         yield slip("M14", allowed)
         yield slip("M02", allowed / slope)
-        yield slip("M14", allowed / 2, "half of it without the angle; the slope counts too")
+        yield slip("M14", allowed / 2, "You took half of the tolerance. The slope counts too.")
         yield slip("M04", 2 * allowed * slope)
         yield slip("M01", over(allowed / 2, whole_tangent(self.included_angle)))
 

@@ -80,13 +80,11 @@ class ThreadChamfer(NumberQuestion):
         yield slip(
             "M48",
             (self.major - self.tap_drill) / 2,
-            "a chamfer to the thread's own diameter; it is to be larger",
+            "You went to the diameter of the thread. The chamfer is to be larger.",
         )
+        yield slip("M07", self.value() / half_tangent(82), "You used 82°. The question says 90°.")
         yield slip(
-            "M07", self.value() / half_tangent(82), "an angle of 82°; thread chamfers have 90° here"
-        )
-        yield slip(
-            "M20", self.over / 2, "the thread taken for the hole; the hole is drilled smaller"
+            "M20", self.over / 2, "You took the thread for the hole. The hole is drilled smaller."
         )
 
     def working(self) -> Iterable[WorkedStep]:

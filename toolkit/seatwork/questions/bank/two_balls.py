@@ -84,9 +84,17 @@ class TwoBalls(NumberQuestion):
         """Yield the slips."""
         radii, apart = (self.large - self.small) / 2, self.centers_apart()
         tops = radii / (self.large_top - self.small_top)
-        yield slip("M45", self.value() / 2, "half the angle; the included angle is twice that")
-        yield slip("M45", 2 * degrees(atan(radii / apart)), "the tangent; here it is the sine")
-        yield slip("M45", 2 * degrees(asin(tops)), "the tops' distance for that of the centers")
+        yield slip(
+            "M45", self.value() / 2, "You gave half the angle. The included angle is twice that."
+        )
+        yield slip(
+            "M45", 2 * degrees(atan(radii / apart)), "You used the tangent. Here it is the sine."
+        )
+        yield slip(
+            "M45",
+            2 * degrees(asin(tops)),
+            "You used how far the tops lie apart. The triangle has the centers.",
+        )
         yield slip("M09", 180 - self.value())
 
     def working(self) -> Iterable[WorkedStep]:

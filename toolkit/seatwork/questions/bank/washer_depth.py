@@ -57,10 +57,16 @@ class WasherDepth(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        yield slip("M22", self.height + self.below, "the washer left out; it lies under the head")
+        yield slip(
+            "M22", self.height + self.below, "You left the washer out. It lies under the head."
+        )
         yield slip("M23", self.height + self.washer)
         yield slip("M15", self.height + self.washer - self.below)
-        yield slip("M21", self.washer + self.below, "the head's height left out")
+        yield slip(
+            "M21",
+            self.washer + self.below,
+            "You left out the height of the head. The bore must take the head, too.",
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

@@ -23,6 +23,8 @@ CODES = {
     frozenset(("apex", "slant")): "M08",
 }
 
+POINTED = "You pointed at the {text}. Follow each size with a finger."
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WhichSize(Question):
@@ -72,7 +74,7 @@ class WhichSize(Question):
         right = next(word for word, text in SIZES.items() if text == self.wanted)
         letters = self.letters
         wrong = {
-            letters[word]: (CODES.get(frozenset((word, right)), "M44"), f"that is the {text}")
+            letters[word]: (CODES.get(frozenset((word, right)), "M44"), POINTED.format(text=text))
             for word, text in SIZES.items()
             if word != right
         }

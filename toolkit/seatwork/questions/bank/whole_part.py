@@ -116,7 +116,7 @@ class WholePart(ChainQuestion):
             accepted=CALIPER,
             formula=lambda _: sharp + wider,
             mistakes=lambda _: (
-                slip("M23", sharp, "the flush seat; the head is to lie below"),
+                slip("M23", sharp, "You gave the flush seat. The head is to lie below."),
                 slip("M15", sharp - wider),
             ),
         )
@@ -142,8 +142,16 @@ class WholePart(ChainQuestion):
             accepted=PLATE,
             formula=lambda own: self.speed(own[0]),
             mistakes=lambda own: (
-                slip("M33", 2 * self.speed(own[0]), "the shop's rule left out"),
-                slip("M33", self.speed(own[0]) / 2, "the shop's rule used twice"),
+                slip(
+                    "M33",
+                    2 * self.speed(own[0]),
+                    "You left out the rule of the shop. It comes last.",
+                ),
+                slip(
+                    "M33",
+                    self.speed(own[0]) / 2,
+                    "You used the rule of the shop twice. You need it once.",
+                ),
             ),
         )
 
@@ -154,8 +162,16 @@ class WholePart(ChainQuestion):
             accepted=WATCH,
             formula=lambda own: self.time(own[1], own[2]),
             mistakes=lambda own: (
-                slip("M36", self.time(own[1], own[2]) / 60, "minutes taken for seconds"),
-                slip("M36", own[1] / self.feed, "the turns, not the seconds"),
+                slip(
+                    "M36",
+                    self.time(own[1], own[2]) / 60,
+                    "You found minutes. You were asked for seconds.",
+                ),
+                slip(
+                    "M36",
+                    own[1] / self.feed,
+                    "You found the turns. You were asked for the seconds.",
+                ),
             ),
         )
 

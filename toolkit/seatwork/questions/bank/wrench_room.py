@@ -65,13 +65,15 @@ class WrenchRoom(NumberQuestion):
         yield slip(
             "M22",
             self.washer_diameter + self.clearance,
-            "room for the washer; the wrench socket is wider",
+            "You left room for the washer. The wrench socket is wider.",
         )
-        yield slip("M23", self.wrench_diameter, "the wrench socket without clearance")
+        yield slip(
+            "M23", self.wrench_diameter, "You took the wrench socket as it is. It needs clearance."
+        )
         yield slip(
             "M13",
             self.wrench_diameter + 2 * self.clearance,
-            "the clearance counted on each side; it is given for the diameter",
+            "You counted the clearance on each side. It is given for the diameter.",
         )
 
     def because(self) -> str:

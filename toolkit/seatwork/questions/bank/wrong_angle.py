@@ -105,13 +105,17 @@ class WrongAngle(SeatQuestion):
         yield slip("M17", 0.0)
         if self.head_angle < self.included_angle:
             points = self.head_diameter / (2 * head) - self.diameter / (2 * seat)
-            yield slip("M03", points, "both cones measured down to their points")
+            yield slip(
+                "M03", points, "You measured both cones down to their points. They meet higher up."
+            )
             yield slip("M02", 2 * self.value())
             return
         at_hole = (self.head_diameter - self.hole_diameter) / (2 * head)
         yield slip("M18", at_hole - (self.diameter - self.hole_diameter) / (2 * seat))
         yield slip(
-            "M07", rim / seat, "the seat's angle; above the face the head's own slope counts"
+            "M07",
+            rim / seat,
+            "You used the angle of the seat. Above the face the slope of the head counts.",
         )
         yield slip("M14", 2 * rim)
 

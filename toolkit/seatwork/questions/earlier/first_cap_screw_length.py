@@ -62,11 +62,20 @@ class FirstCapScrewLength(NumberQuestion):
         yield slip(
             "M47",
             self.thickness + self.engagement,
-            "measured from the face; under the head it starts at the floor of the bore",
+            "You measured from the face. Under the head the screw starts at the floor of the bore.",
         )
         yield slip("M15", self.thickness + self.depth + self.engagement)
-        yield slip("M24", self.thickness - self.depth, "the plate alone")
-        yield slip("M24", self.depth + self.engagement, "the bore's depth for what is left")
+        yield slip(
+            "M24",
+            self.thickness - self.depth,
+            "You counted the plate alone. The screw goes on into the frame.",
+        )
+        yield slip(
+            "M24",
+            self.depth + self.engagement,
+            "You took the depth of the bore for what is left. Under the head there is the rest "
+            "of the plate.",
+        )
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""

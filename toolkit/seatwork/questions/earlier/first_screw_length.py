@@ -64,9 +64,13 @@ class FirstScrewLength(NumberQuestion):
         yield slip(
             "M15",
             self.thickness + self.engagement + self.height,
-            "the head added; it is within the guard and within the length",
+            "You added the head. It is within the guard and within the length.",
         )
-        yield slip("M24", self.thickness, "the guard alone; the screw must reach into the frame")
+        yield slip(
+            "M24",
+            self.thickness,
+            "You counted the guard alone. The screw must reach into the frame.",
+        )
 
     def because(self) -> str:
         """Return why these are the steps."""

@@ -15,8 +15,8 @@ THREADS = {"#10": 24, "1/4": 20, "5/16": 18, "3/8": 16, "7/16": 14, "1/2": 13, "
 SURE = 0.03
 """Part of a step that the longest screw keeps from a length in the box [-]."""
 
-UP = "the next length up; it bottoms, and its head clamps nothing"
-NOT_THERE = "a length that is not in the box; take the next one down"
+UP = "You took the next length up. It bottoms, and its head clamps nothing."
+NOT_THERE = "You gave a length that is not in the box. Take the next one down."
 
 
 LONGEST = "the length that ends one pitch off the end"

@@ -12,10 +12,10 @@ PILOTED, RIGID = "removable pilot", "end mill in a rigid spindle"
 # Place in the right order of a step, of the one that must follow it, slip, sentence.
 Pair = tuple[int, int, str, str]
 
-CLAMPED = (0, 1, "M51", "nothing is cut before it is clamped")
-NO_HOLE = "the pilot has no hole yet; a piloted tool needs the hole first"
-NO_PILOT = "the pilot guides the cut, so it is put in before"
-RUNS_OFF = "the drill meets the slope first and runs off; a rigid tool makes the flat first"
+CLAMPED = (0, 1, "M51", "You cut before the part was clamped. Look what must hold it.")
+NO_HOLE = "You let a piloted tool cut where there is no hole. Look what guides its pilot."
+NO_PILOT = "You cut without the pilot. Look what guides the cut."
+RUNS_OFF = "You drilled into the slope. A drill that meets a slope runs off."
 RIGID_STEPS = (
     "clamp the casting over a support",
     "mill the flat until it is whole",
@@ -25,8 +25,8 @@ RIGID_STEPS = (
 )
 RIGID_PAIRS = (
     (1, 3, "M48", RUNS_OFF),
-    (2, 3, "M48", "a drill without a spot wanders; the spot comes before the drill"),
-    (1, 2, "M51", "the spot is milled away; it is made in the finished flat"),
+    (2, 3, "M48", "You drilled without a spot. A drill without a spot wanders."),
+    (1, 2, "M51", "You made a spot that is milled away again. Look what is cut after it."),
     CLAMPED,
 )
 

@@ -107,7 +107,10 @@ def _other_angles(question: Any, part: NumberPart) -> Iterator[tuple[str, Slip]]
     right = getattr(question, "included_angle", None)
     if right is None or question.sizes.get("included_angle") is not ANGLE:
         return
-    place = [one.value for one in question.parts if isinstance(one, NumberPart)].index(part.value)
+    values = [one.value for one in question.parts if isinstance(one, NumberPart)]
+    if part.value not in values:  # a step of a chain, from a learner's own step before
+        return
+    place = values.index(part.value)
     for angle in STANDARD_ANGLES:
         try:
             parts = replace(question, included_angle=angle).parts

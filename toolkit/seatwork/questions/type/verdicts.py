@@ -13,7 +13,9 @@ from seatwork.questions.type.typed import Typed, read
 from seatwork.rows import Blocks, Row, Shown
 
 SURE = 100
-"""Least number, in units of its last place, whose slip is told and not asked: three figures."""
+"""Least answer, in units of the last place typed, at which a slip is told and not asked about.
+
+Below that one number in ten is some slip's by chance."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -24,8 +26,8 @@ class Verdict(Shown):
     ----------
     kind : str
         "right", "own step", "blank", "coarse" (rounded too far), "other unit", "slip",
-        "several slips", "asks back" (a number of one or two figures, which may be one of
-        the slips by chance), "wrong" or "unreadable".
+        "several slips", "asks back" (written to two figures or fewer, so that it may be a
+        slip by chance), "wrong" or "unreadable".
     slips : tuple of Slip
         Every way to the number, in the order to tell them: the type's own nearest first.
     fault : str
@@ -144,7 +146,7 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
         return OTHER_UNIT
     if not slips:
         return WRONG
-    if typed.value < SURE * typed.place:
+    if max(typed.value, part.answer) < SURE * typed.place:
         return Verdict(kind="asks back", slips=slips)
     return Verdict(kind="slip" if len(slips) == 1 else "several slips", slips=slips)
 
