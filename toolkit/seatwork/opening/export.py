@@ -2,7 +2,7 @@
 
 import os
 import re
-from collections.abc import Collection
+from collections.abc import Collection, Iterator
 from html import escape
 from pathlib import Path
 from typing import Any
@@ -21,9 +21,13 @@ th, td { padding: .2rem .6rem; border: 1px solid #5f5f5f; text-align: left; }
 blockquote { margin: 1rem 0; padding: .2rem 1rem; border-left: .3rem solid #5f5f5f; }
 pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
 .input { border-left: .2rem solid #5f5f5f; background: #f5f5f5; }
-.prompt { display: none; }
+.prompt, .fold { display: none; }
+details { margin: .4rem 0; padding: .2rem .6rem; border: 1px solid #5f5f5f; }
+summary { min-height: 1.5rem; cursor: pointer; }
 @media print { .input, pre, img, table, blockquote { break-inside: avoid; }
-  h2, h3 { break-after: avoid; } }
+  h2, h3 { break-after: avoid; }
+  details { display: none; }
+  .fold { display: block; break-before: page; } }
 """
 PAGE = """<!DOCTYPE html>
 <html lang="en">
@@ -43,6 +47,16 @@ PAGE = """<!DOCTYPE html>
 """
 
 
+FOLD = re.compile(r"<details[^>]*>\s*<summary>.*?</summary>(.*?)</details>", re.DOTALL)
+MARKS = {
+    "⟦fold⟧": "<details>\n<summary>Bet first, then open</summary>",
+    "⟦end of fold⟧": "</details>",
+    "⟦last page⟧": '<section class="fold">',
+    "⟦end of last page⟧": "</section>",
+}
+"""What stands in Markdown for tags that would be closed at once there, and the tags."""
+
+PICTURE = re.compile(r"!\[[^\]]*\]\([^)]*\)\s*")
 LINK = re.compile(r"(?<!!)\[([^\]]*)\]\(([^)\s#]+)\.ipynb(#[^)\s]*)?\)")
 
 
@@ -80,6 +94,7 @@ def export(
     notebook = _read(source)
     _drop_live(notebook)
     _lead_links(notebook, beside)
+    _fold(notebook)
     page = PAGE.format(
         policy=POLICY,
         title=escape(_title(notebook, source.stem)),
@@ -131,6 +146,34 @@ def _lead_links(notebook: Any, beside: Collection[str]) -> None:
             cell.source = LINK.sub(led, cell.source)
 
 
+def _fold(notebook: Any) -> None:
+    """Mark the closed folds, and append what they say: on paper, a last page to fold back."""
+    from nbformat import v4
+
+    fold, end, page, page_end = MARKS
+    answers = [answer for cell in notebook.cells for answer in _folded(cell)]
+    for cell in notebook.cells:
+        for output in cell.get("outputs", ()):
+            data = output.get("data", {})
+            if "text/markdown" in data:
+                shown = FOLD.sub(rf"{fold}\n\n\1\n\n{end}", data["text/markdown"])
+                data["text/markdown"] = shown
+    if answers:
+        made: Any = v4.new_markdown_cell
+        told = "\n\n".join([page, "## Fold here", *answers, page_end])
+        notebook.cells.append(made(told))
+
+
+def _folded(cell: Any) -> Iterator[str]:
+    """Yield each question of a cell that has a fold, and what the fold says of it."""
+    for output in cell.get("outputs", ()):
+        shown = output.get("data", {}).get("text/markdown", "")
+        for fold in FOLD.finditer(shown):
+            question = shown.split("\n", 1)[0]
+            told = PICTURE.sub("", fold[1]).strip().split("\n\n")[0]
+            yield f"{question}  \n{told}"
+
+
 def _title(notebook: Any, name: str) -> str:
     """Return the first heading, or the file's name."""
     for cell in notebook.cells:
@@ -147,6 +190,8 @@ def _body(notebook: Any, folder: Path) -> str:
         template_name="basic", embed_images=True, exclude_anchor_links=True
     )
     body, _ = exporter.from_notebook_node(notebook, {"metadata": {"path": str(folder)}})
+    for mark, tag in MARKS.items():
+        body = str(body).replace(f"<p>{mark}</p>", tag)
     return str(body)
 
 

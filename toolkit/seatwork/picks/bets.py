@@ -101,8 +101,9 @@ def _number_whys(pick: Words, bet: str) -> tuple[Why, ...]:
     if bet == NO_IDEA or is_right(pick, bet):
         return ()
     pairs = zip(bet.split(), pick.ask, strict=False)
+    several = len(pick.ask) > 1
     return tuple(
-        Why(text, tempt.says)
+        Why(f"{ask.label}, {text}:" if several else text, tempt.says)
         for text, ask in pairs
         for tempt in ask.tempt
         if tempt.least <= float(text) <= tempt.most

@@ -112,16 +112,17 @@ function render({ model, el }) {
   };
   let mine = false; // this page asked for the answer that comes next
 
-  function lock(bet) {
+  function ask(message) {
     mine = true;
-    model.send(asked.room ? { hands: true } : { lock: bet, sure: sure() });
+    model.send({ ...message, dark: document.body.dataset.jpThemeLight === "false" });
+  }
+
+  function lock(bet) {
+    ask(asked.room ? { hands: true } : { lock: bet, sure: sure() });
   }
 
   const idea = asked.room ? null : button(turns, "No idea, show me", () => lock("?"));
-  const again = button(turns, "Bet again", () => {
-    mine = true;
-    model.send({ again: true });
-  });
+  const again = button(turns, "Bet again", () => ask({ again: true }));
 
   function show() {
     const answer = model.get("answer");

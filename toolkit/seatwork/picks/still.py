@@ -57,7 +57,10 @@ def right_one(pick: Words) -> str:
     if pick.kind != "number":
         return f"Right: {named(pick, pick.right)}."
     bands = [_band(*ask.right) for ask in pick.ask]
-    return f"Right: {' and '.join(bands)}."
+    if len(bands) == 1:
+        return f"Right: {bands[0]}."
+    told = (f"{ask.label}: {band}" for ask, band in zip(pick.ask, bands, strict=True))
+    return f"Right: {'; '.join(told)}."
 
 
 def _band(low: float, high: float) -> str:

@@ -50,6 +50,7 @@ class PickView:
         self._benches: list[BenchView] = []
         self._bets = mine()
         self._first: Bet | None = None
+        self._dark = False
         self.form = PickForm(self.words, self.heard, room=self.room)
         self.box = ipywidgets.VBox([self.form])
         self.box.add_class("seatwork-pick-box")
@@ -72,6 +73,7 @@ class PickView:
 
     def heard(self, content: dict[str, Any]) -> None:
         """Hear the page: a bet is locked, taken back, or a class has shown its hands."""
+        self._dark = content.get("dark") is True
         if "lock" in content:
             self._lock(content["lock"], content.get("sure"))
         elif "again" in content:
@@ -143,7 +145,7 @@ class PickView:
             self._shown(bench)
 
     def _shown(self, bench: Bench[Any]) -> BenchView:
-        view = BenchView(bench)
+        view = BenchView(bench, dark=self._dark)
         self._benches.append(view)
         self.box.children = [self.form, view.box]
         return view

@@ -80,19 +80,19 @@ def feature_words(feature: Feature, system: str) -> str:
 
 
 def assumed_words(assumption: Assumption, feature: Feature, system: str) -> str:
-    """Tell in short what was assumed, and name the house rule.
+    """Tell in short what was assumed.
 
-    The long sentence, with the rule's source, is the assumption's own.
+    The long sentence, with the house rule's name and source, is the assumption's own.
     """
     value = assumption.value
     if isinstance(value, float | int):
         degrees = "angle" in assumption.field
         value = show_angle(value) if degrees else show_both(value, system)
     if isinstance(feature, Hole) and assumption.field == "diameter":
-        return f"hole for the screw: {value} ({assumption.rule})"
+        return f"hole for the screw: {value}"
     about = FIELDS.get(assumption.field, assumption.field)
     name = "" if about.startswith(("hole", "bare", "how")) else f"{_name(feature)}, "
-    return f"{name}{about}: {value} ({assumption.rule})"
+    return f"{name}{about}: {value}"
 
 
 def _name(feature: Feature) -> str:

@@ -38,11 +38,13 @@ class BenchView:
     ----------
     bench : Setup
         Followed until `close`.
+    dark : bool
+        Whether the page is known to be dark; else it says so once it shows the bench.
     """
 
-    def __init__(self, bench: Setup[Any]) -> None:
+    def __init__(self, bench: Setup[Any], *, dark: bool = False) -> None:
         self.bench = bench
-        self._dark, self._scale, self._number = False, 1.0, 0
+        self._dark, self._scale, self._number = dark, 1.0, 0
         self._still: Any = None
         self._stands: object = None
         self._asked: tuple[str, str] | None = None
