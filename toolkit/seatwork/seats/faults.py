@@ -41,6 +41,8 @@ LABELS = {
     "overhangs": "head overhangs by {amount}",
     "not clean": "not clean: {amount} more to go",
     "no bearing": "no ring left: {amount} too wide",
+    "in the air": "hangs in the air: nothing carries it",
+    "in the metal": "would have to go into the metal",
 }
 """What can be wrong, in a line as short as a drawing wants it."""
 
@@ -59,6 +61,8 @@ SENTENCES = {
     "overhangs": "The head overhangs the spotface by {amount} on each side and meets rough metal.",
     "not clean": "The spotface is not clean all round: {amount} more makes it so.",
     "no bearing": "The chamfer is {amount} wider than the head: no ring is left to bear on.",
+    "in the air": "The head hangs in the air there: nothing carries it.",
+    "in the metal": "The head would have to go into the metal to be there.",
 }
 """The same in a sentence."""
 

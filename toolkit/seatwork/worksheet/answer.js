@@ -80,6 +80,7 @@ function render({ model, el }) {
     const skip = html(parts.figure, "button", { type: "button", class: "seatwork-skip" }, asked.skip);
     parts.picture = html(parts.figure, "img", { alt: asked.alt });
     parts.figure.hidden = !asked.alt;
+    parts.picture.addEventListener("load", look);
     const work = html(root, "div", { class: "seatwork-work" });
     parts.question = html(work, "div", { class: "seatwork-question", tabindex: "-1" });
     skip.addEventListener("click", () => parts.question.focus());
@@ -91,13 +92,11 @@ function render({ model, el }) {
     if (asked.sure) sure(work, asked);
     parts.buttons = html(work, "div", { class: "seatwork-buttons" });
     parts.saved = html(work, "span", { class: "seatwork-saved" });
-    parts.below = html(work, "div", { class: "seatwork-below" });
-    parts.words = html(parts.below, "div", { class: "seatwork-words" });
-    parts.verdict = html(parts.words, "div", {
+    parts.verdict = html(work, "div", {
       class: "seatwork-verdict", role: "status", id: `${name}-verdict` });
-    parts.choices = html(parts.words, "div", { class: "seatwork-buttons" });
-    parts.help = html(parts.words, "div", { class: "seatwork-help" });
-    parts.figures = html(parts.below, "div", { class: "seatwork-figures" });
+    parts.choices = html(work, "div", { class: "seatwork-buttons" });
+    parts.help = html(work, "div", { class: "seatwork-help" });
+    parts.figures = html(root, "div", { class: "seatwork-figures" });
     painted = null;
     figured = "";
   }
@@ -266,6 +265,7 @@ function render({ model, el }) {
       heading.dataset.kind = one.kind;
       const list = html(block, one.lines.length > 1 ? "ol" : "div");
       for (const line of one.lines) html(list, one.lines.length > 1 ? "li" : "p", {}, line);
+      if (one.after) html(block, "p", {}, one.after);
     }
   }
 
@@ -282,7 +282,6 @@ function render({ model, el }) {
       if (addresses[number]) html(figure, "img", { src: addresses[number], alt: one.alt });
       html(figure, "figcaption", {}, one.caption);
     });
-    parts.below.toggleAttribute("data-figures", now.figures.length > 0);
   }
 
   function aim(place) {
@@ -332,6 +331,7 @@ function render({ model, el }) {
     root.closest(".jp-OutputArea-child")?.classList.add("seatwork-form-output");
     const dark = document.body.dataset.jpThemeLight === "false";
     root.dataset.theme = dark ? "dark" : "light";
+    root.style.setProperty("--seatwork-picture", `${parts.figure?.offsetHeight ?? 0}px`);
     const scale = Math.min(4, Math.max(1, Math.ceil(window.devicePixelRatio * 2) / 2));
     const looks = JSON.stringify({ dark, scale });
     if (looks === looked || !root.isConnected) return;

@@ -83,6 +83,14 @@ class Entry:
         tried = self.desk.answers.of(self.name).tries > 0
         return self.question.worked() if tried and self.desk.is_practice else ""
 
+    def steps(self) -> tuple[str, ...]:
+        """Return the worked answer step by step, or in one text; none before a try."""
+        worked = self.worked()
+        if not worked or type(self.question).worked is not Question.worked:
+            return (worked,) if worked else ()
+        steps = self.question.worked_steps()
+        return tuple(step.line(self.question.system) for step in steps)
+
     def _ipython_display_(self) -> None:
         from IPython import display as shown
 

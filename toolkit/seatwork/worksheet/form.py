@@ -1,6 +1,7 @@
 """The form under a question: it saves what is typed, says what it is, and helps."""
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from typing import Any
 
 from seatwork.errors import SeatworkError
@@ -222,14 +223,14 @@ class Form:
 
     def _which(self, number: int) -> None:
         """Take the learner's word which of several ways gave the number."""
-        self._told = Told(lines=(self.help.which(number),), tone="wrong")
+        self._told = replace(self._told, lines=(self._told.lines[0], self.help.which(number)))
         self._show("select")
 
     def _other(self, _typed: tuple[str, ...]) -> None:
         """Take the learner's word: the same number can come from another thought."""
         if self._saved(self.help.something_else):
             words = wording()
-            self._told = Told(lines=(words["form.other_said"],), tone="wrong")
+            self._told = replace(self._told, lines=(words["form.other_said"],))
             self._show("hint")
 
 

@@ -1,27 +1,28 @@
 """What helps under a question: hints, the worked answer, and which way gave a number."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
+from seatwork.drawings.scene import Look
+from seatwork.questions.cuts.cone_triangle import LAST, has_triangle, step_of_hint
+from seatwork.questions.cuts.finding import can_cut, own_cut, right_cut
+from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.verdicts import Verdict
 from seatwork.shop import wording
+from seatwork.worksheet.cutting_room import (
+    Figure,
+    own_figures,
+    right_figures,
+    triangle_figure,
+)
 from seatwork.worksheet.entry import Entry
 
+CUT = ("slip", "several slips", "asks back", "wrong")
+"""Verdicts on a number that is cut; the others are the right number, or none."""
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Figure:
-    """A picture beside the words: a PNG file, and what the page knows of it."""
-
-    png: bytes
-    kind: str
-    alt: str
-    caption: str
-
-    @property
-    def shown(self) -> dict[str, str]:
-        """What travels beside the picture."""
-        return {"kind": self.kind, "alt": self.alt, "caption": self.caption}
+MOST_WAYS = 3
+"""Ways to a number that get a button each."""
 
 
 class Help:
@@ -37,6 +38,10 @@ class Help:
         self.entry = entry
         self.opened = ""
         self._is_worked = False
+        self._cut: tuple[int, str] | None = None
+        self._step = 0
+        self._ways: tuple[Slip, ...] = ()
+        self._asks = False
 
     @property
     def hints(self) -> tuple[str, ...]:
@@ -51,7 +56,7 @@ class Help:
     @property
     def can_cut(self) -> bool:
         """Whether the answer can be shown as it would be cut."""
-        return False
+        return can_cut(self.entry.question)
 
     def button(self, words: Mapping[str, str]) -> dict[str, Any]:
         """Return the button for the next hint."""
@@ -65,8 +70,15 @@ class Help:
 
     def judged(self, verdicts: Sequence[Verdict], typed: Sequence[str]) -> None:
         """Take in a verdict: where nothing is known of the answer, the first hint opens."""
-        del typed
         self.opened = ""
+        self._step, self._cut, self._ways, self._asks = 0, None, (), False
+        wrong = [number for number, verdict in enumerate(verdicts) if verdict.kind in CUT]
+        cut = [n for n in wrong if own_cut(self.entry.question, n, typed[n]) is not None]
+        if cut:
+            self._cut = (cut[0], typed[cut[0]])
+        for number in (cut or wrong)[:1]:
+            self._ways = self._ways_to(number, verdicts[number])
+            self._asks = verdicts[number].kind != "wrong" and bool(self._ways)
         unknown = any(verdict.kind == "wrong" for verdict in verdicts)
         if unknown and not self.read and self.hints and not self.entry.desk.plan.hint_cost:
             self.entry.desk.count(self.entry.name, "hints")
@@ -74,47 +86,95 @@ class Help:
 
     def more(self) -> None:
         """Open the next hint."""
+        self._step = step_of_hint(min(self.read, len(self.hints) - 1), len(self.hints))
         if self.read < len(self.hints):
             self.entry.desk.count(self.entry.name, "hints")
 
     def something_else(self) -> None:
         """Open the first hint: the learner did none of the ways that were named."""
+        self._ways, self._asks = (), False
         if not self.read:
             self.more()
 
     def work(self) -> None:
         """Open the worked answer."""
-        self._is_worked = True
+        self._is_worked, self._step = True, LAST
 
     def cut_right(self) -> None:
-        """Show the right answer as it is cut."""
+        """Show the right answer as it is cut: of the last part that can be."""
+        parts = range(len(self.entry.question.parts))
+        cut = [n for n in parts if right_cut(self.entry.question, n) is not None]
+        self._cut = (cut[-1], "") if cut else None
+        self._step = 0
 
     def which(self, number: int) -> str:
-        """Return what is said of the way that the learner says it was."""
-        del number
-        return ""
+        """Return what is said of the way that the learner says it was; the others go."""
+        if number >= len(self._ways):
+            return ""
+        self._ways = (self._ways[number],)
+        return self._ways[0].sentence
 
     def choices(self, words: Mapping[str, str]) -> list[dict[str, Any]]:
         """Return the buttons that ask which way it was."""
-        del words
-        return []
+        if not self._asks:
+            return []
+        if len(self._ways) == 1:
+            return [{"press": "other", "label": words["marking.not_what_i_did"]}]
+        ways = [
+            {"press": f"which{number}", "label": _first(way.sentence)}
+            for number, way in enumerate(self._ways[:MOST_WAYS])
+        ]
+        return [*ways, {"press": "other", "label": words["form.other"]}]
+
+    def _ways_to(self, number: int, verdict: Verdict) -> tuple[Slip, ...]:
+        """Return every way to a number: the slips it matches, and their twins."""
+        part = self.entry.question.parts[number]
+        if not isinstance(part, NumberPart):
+            return ()
+        ways = {way.code: way for way in verdict.slips}
+        for slip in verdict.slips:
+            ways |= {twin.code: twin for twin in part.twins(slip) if twin.code not in ways}
+        return tuple(ways.values())
 
     def blocks(self) -> list[dict[str, Any]]:
         """Return hints and worked answer as they are open now; a hint once read stays."""
-        found = [
+        found: list[dict[str, Any]] = [
             {"kind": "hint", "heading": self._name(number), "lines": [self.hints[number]]}
             for number in range(1 if self.opened else 0, self.read)
         ]
         if self._is_worked and self.entry.worked():
             words = wording()
-            lines = [self.entry.worked()]
-            found.append({"kind": "worked", "heading": words["form.worked"], "lines": lines})
+            found.append(
+                {
+                    "kind": "worked",
+                    "heading": words["form.worked"],
+                    "lines": list(self.entry.steps()),
+                    "after": words["form.worked_end"],
+                }
+            )
         return found
 
     def figures(self, *, dark: bool) -> list[Figure]:
-        """Return the pictures beside the words."""
-        del dark
-        return []
+        """Return the pictures beside the words: the triangle of a hint, else the own cut."""
+        question = self.entry.question
+        if not self.entry.desk.is_practice:
+            return []
+        look = Look(palette="dark" if dark else "light", system=question.system)
+        if self._step and has_triangle(question):
+            return triangle_figure(question, self._step, look)
+        if self._cut is None:
+            return []
+        part, typed = self._cut
+        return (
+            own_figures(question, part, typed, look)
+            if typed
+            else (right_figures(question, part, look))
+        )
 
     def _name(self, number: int) -> str:
         return wording()["form.hint"].format(number=number + 1, count=len(self.hints))
+
+
+def _first(sentence: str) -> str:
+    """Return the first sentence of what is said of a slip."""
+    return sentence.split(". ")[0].split(": ")[0].rstrip(".")

@@ -1,5 +1,6 @@
 """Seats as they were cut, right or wrong, each with its screw in it: one, or two side by side."""
 
+import io
 from typing import Any
 
 import numpy as np
@@ -7,6 +8,7 @@ from matplotlib.axes import Axes
 from matplotlib.lines import Line2D
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
+from matplotlib.transforms import Bbox
 
 from seatwork.drawings.parts.plates import Plate
 from seatwork.drawings.scene import Drawing, Look
@@ -14,8 +16,15 @@ from seatwork.drawings.strokes import page_words
 from seatwork.drawings.strokes.linework import BREAK, Linework, joined, linework_patches
 from seatwork.drawings.strokes.metal import Window
 from seatwork.drawings.strokes.profiles import left_and_right
-from seatwork.drawings.strokes.style import CENTER_DASHES, POINTS, Style, page, style
-from seatwork.drawings.views.cut_shapes import CutSeat, half_of, marks, screw_path
+from seatwork.drawings.strokes.style import (
+    CENTER_DASHES,
+    HIDDEN_DASHES,
+    POINTS,
+    Style,
+    page,
+    style,
+)
+from seatwork.drawings.views.cut_shapes import CutSeat, half_of, marks, screw_path, wall
 from seatwork.drawings.views.cut_words import lines_under, told
 from seatwork.errors import SeatworkError
 from seatwork.seats.faults import Standing
@@ -33,6 +42,9 @@ WIDEST, OUT, NAMES = 270.0, 22.0, 172.0
 """Most a seat or a head takes across, where the amount is dimensioned beside the part, and the
 first line of words under it [page units]."""
 
+SHARPNESS = 1.0
+"""Pixels of a picture of one seat per page unit [-]."""
+
 UNDER = 5
 """Lines of words under a seat [-]."""
 
@@ -48,6 +60,9 @@ class SeatWithScrew:
         Units, palette, size.
     title : str
         The large line on top.
+    bare : bool
+        Whether words and title are left out, and the first seat's wall stands dashed in the
+        second.
 
     Raises
     ------
@@ -56,11 +71,17 @@ class SeatWithScrew:
     """
 
     def __init__(
-        self, parts: tuple[CutSeat, ...], look: Look | None = None, *, title: str = ""
+        self,
+        parts: tuple[CutSeat, ...],
+        look: Look | None = None,
+        *,
+        title: str = "",
+        bare: bool = False,
     ) -> None:
         if len(parts) not in PLACES:
             raise SeatworkError(len(parts), "one seat is drawn, or two", "give one or two")
-        self.parts, self.look, self._title = parts, look or Look(), title
+        self.parts, self.look, self._title = parts, look or Look(), "" if bare else title
+        self._bare = bare
         self.style = style(self.look)
 
     def draw(self) -> Drawing:
@@ -79,9 +100,60 @@ class SeatWithScrew:
         scale = min(_scale(*pair) for pair in zip(parts, found, strict=True))
         for view, part, one in zip(self._views, parts, found, strict=True):
             view.move(part, one, scale, work, self.look.system)
+            if self._bare:
+                view.hush(parts[0] if part is not parts[0] else None, scale)
         self._lines.set_path(work.lines)
         self._heads.set_path(work.heads)
         return " ".join(told(*pair, self.look.system) for pair in zip(parts, found, strict=True))
+
+
+def bare_seats(right: CutSeat | None, own: CutSeat, look: Look) -> list[tuple[bytes, str]]:
+    """Draw one's own seat, and the right one before it, each alone and without words.
+
+    Parameters
+    ----------
+    right : CutSeat or None
+        The seat as asked for; None where it is not shown.
+    own : CutSeat
+        The seat that a learner's answer cuts.
+    look : Look
+        Units and palette.
+
+    Returns
+    -------
+    list of (bytes, str)
+        For each a PNG file, and what it shows in words. The words for the right seat have no
+        sizes, since one of them is asked for.
+
+    Raises
+    ------
+    SeatworkError
+        If a seat cannot be cut.
+    """
+    parts = (own,) if right is None else (right, own)
+    scene = SeatWithScrew(parts, look, bare=True)
+    figure = scene.draw().figure
+    return [
+        (_alone(figure, x), _in_words(part, own, look.system))
+        for part, x in zip(parts, PLACES[len(parts)], strict=True)
+    ]
+
+
+def _alone(figure: Any, axis: float) -> bytes:
+    """Return the part of the page round one seat."""
+    out = io.BytesIO()
+    low, high = (axis - HALF - 14.0, BOTTOM - 34.0), (axis + HALF + 36.0, FACE + ABOVE + 6.0)
+    inches = Bbox(np.array([low, high]) / figure.dpi)
+    dpi = figure.dpi * SHARPNESS
+    figure.savefig(out, format="png", dpi=dpi, bbox_inches=inches, metadata={"Software": None})
+    return out.getvalue()
+
+
+def _in_words(part: CutSeat, own: CutSeat, system: str) -> str:
+    found = part.standing()
+    if part is own:
+        return told(part, found, system).replace(", as allowed", "")
+    return f"The right seat, with the same screw: {found.state}."
 
 
 def seat_with_screw(
@@ -130,7 +202,7 @@ class _View:
 
     def __init__(self, axes: Axes, its: Style, axis: float) -> None:
         colors, sizes = its.colors, its.sizes
-        self._axis, self._style = axis, its
+        self._axis, self._style, self._axes = axis, its, axes
         most = Window(
             axis=axis, face=FACE + 60.0, left=axis - HALF, right=axis + HALF, bottom=BOTTOM - 60.0
         )
@@ -177,6 +249,19 @@ class _View:
         self._dimension(part, found, window, work, system)
         for word, line in zip(self._words, lines_under(part, found, system, UNDER), strict=True):
             word.set_text(line)
+
+    def hush(self, right: CutSeat | None, scale: float) -> None:
+        """Leave out the words; show the wall of the right seat dashed, if there is one."""
+        for word in (*self._words, self._amount):
+            word.set_text("")
+        if right is None or right.clean:
+            return
+        window = Window(axis=self._axis, face=FACE, left=0.0, right=0.0, bottom=BOTTOM, scale=scale)
+        points = np.array(wall(right))
+        for side in left_and_right(points):
+            line = Line2D(*window.to_page(side).T, color=self._style.colors.ink, zorder=4.4)
+            line.set(linewidth=self._style.sizes.thin * POINTS, linestyle=HIDDEN_DASHES)
+            self._axes.add_artist(line)
 
     def _lay(self, part: CutSeat, window: Window) -> None:
         """Show the metal, its edges, and what is seen of them behind the hole."""

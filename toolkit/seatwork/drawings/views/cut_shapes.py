@@ -14,7 +14,7 @@ from seatwork.drawings.strokes import profiles
 from seatwork.drawings.strokes.linework import Point, Points
 from seatwork.drawings.strokes.metal import Window
 from seatwork.seats import Chamfer, Counterbore, Countersink, Head, Spotface
-from seatwork.seats.faults import Allowed, CapScrew, Standing
+from seatwork.seats.faults import Allowed, CapScrew, Fault, Standing
 from seatwork.seats.standing import stands, through
 
 STUB = 0.8
@@ -44,6 +44,9 @@ class CutSeat:
         What the shop takes for right.
     name : str
         What stands under the picture, such as "as worked out"; blank for the seat's kind.
+    held : (float, str), optional
+        Where the head is held instead of let down: height of its top above the face [mm], and
+        what that is, "in the air" or "in the metal".
     """
 
     screw: Head | CapScrew
@@ -54,13 +57,19 @@ class CutSeat:
     hole_diameter: float = 0.0
     allowed: Allowed | None = None
     name: str = ""
+    held: tuple[float, str] | None = None
 
     def standing(self) -> Standing:
         """Find how the screw stands, and what is wrong; raises `SeatworkError` as `stands`."""
-        return stands(
+        found = stands(
             self.screw, self.seat, self.thickness, depth=self.depth, clean=self.clean,
             hole_diameter=self.hole_diameter, allowed=self.allowed,
         )  # fmt: skip
+        if self.held is None:
+            return found
+        height, state = self.held
+        faults = (Fault(name=state, amount=0.0),)
+        return Standing(amount=height, bears_at=found.bears_at, left=found.left, faults=faults)
 
     @property
     def cone(self) -> Countersink | None:
