@@ -16,7 +16,7 @@ from seatwork.questions.type.slips import Slip
 CLASS = tuple(f"L{number:02d}" for number in range(1, 13))
 """Codes of the learners."""
 
-KEY = bytes([3]) * course.KEY_BYTES
+KEY = bytes([91]) * course.KEY_BYTES
 """Known to everyone, so that the numbers on the page are the same at every run."""
 
 ANSWERS = "answers.csv"

@@ -12,14 +12,17 @@ from seatwork.marking.names import PRACTICE_LEARNER, form_number, learner_code, 
 from seatwork.marking.seeds import PRACTICE_KEY, sheet_seed
 from seatwork.marking.sheets import MODES
 
-FORMAT = 1
+FORMAT = 2
+BEFORE_APART = 1
+"""Format of forms whose questions were drawn without regard to one another."""
+FORMATS = (BEFORE_APART, FORMAT)
 KEYS = {"format", "learner", "sheet", "form", "mode", "sheet_seed", "version"}
 LONGEST = 4096
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Given:
-    """Whose sheet it is, which form, and the seed of its numbers."""
+    """Whose sheet it is, which form, the seed of its numbers, and whether they are kept apart."""
 
     learner: str
     sheet: str
@@ -27,11 +30,12 @@ class Given:
     mode: str
     seed: bytes
     version: str = ""
+    apart: bool = True
 
     def text(self) -> str:
         """Return the file's content."""
         content = {
-            "format": FORMAT,
+            "format": FORMAT if self.apart else BEFORE_APART,
             "learner": self.learner,
             "sheet": self.sheet,
             "form": self.form,
@@ -98,7 +102,7 @@ def read(path: Path) -> Given:
     written = found.get("format") if isinstance(found, dict) else None
     if isinstance(written, int) and written > FORMAT:
         raise SeatworkError(path.name, "a newer version wrote it", "install that version")
-    if not isinstance(found, dict) or set(found) != KEYS or found["format"] != FORMAT:
+    if not isinstance(found, dict) or set(found) != KEYS or found["format"] not in FORMATS:
         raise _damaged(path)
     return _given(path, found)
 
@@ -117,6 +121,7 @@ def _given(path: Path, found: dict[str, Any]) -> Given:
         mode=found["mode"],
         seed=seed,
         version=found["version"],
+        apart=found["format"] != BEFORE_APART,
     )
 
 

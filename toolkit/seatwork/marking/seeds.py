@@ -19,9 +19,10 @@ def sheet_seed(course_key: bytes, learner: str, sheet: str, form: int) -> bytes:
     return _hashed(course_key, ["sheet", learner, sheet, form])
 
 
-def question_seed(seed: bytes, question: str, attempt: int, version: int) -> bytes:
-    """Return the seed of one question on a sheet."""
-    return _hashed(seed, ["question", question, attempt, version])
+def question_seed(seed: bytes, question: str, attempt: int, version: int, again: int = 0) -> bytes:
+    """Return the seed of one question on a sheet, drawn `again` so many times."""
+    more = ["again", again] if again else []
+    return _hashed(seed, ["question", question, attempt, version, *more])
 
 
 def _hashed(key: bytes, parts: Sequence[str | int]) -> bytes:

@@ -3,11 +3,13 @@
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
 import seatwork
 from seatwork.errors import SeatworkError
+from seatwork.marking.apart import clash
 from seatwork.marking.names import NAME, QUESTION, sheet_name
 from seatwork.marking.seeds import question_seed
 from seatwork.questions import Question, all_types, named, own_types
@@ -20,9 +22,12 @@ from seatwork.shop.lists.pages import present
 
 FORMAT = 1
 Types = dict[str, type[Question]]
+LESSONS = "lessons"
 MODES = ("practice", "graded")
 SYSTEMS = ("inch", "metric")
 MOST_QUESTIONS = 60
+DRAWS, ROUNDS = 20, 40
+"""Draws of a question that clashes before all are drawn anew, and how often that is done."""
 LESSON = re.compile(r"[a-z0-9_]{0,60}", re.ASCII)
 SHEET_KEYS = {
     "format", "title", "mode", "system", "tries", "hint_cost", "pass_mark", "questions",
@@ -115,16 +120,75 @@ class Sheet:
         raise SeatworkError(str(question)[:40], f"the sheet {self.name} has no such question",
                             f"ask for one of {known}")  # fmt: skip
 
-    def draw(self, seed: bytes, attempts: Mapping[str, int] | None = None) -> dict[str, Question]:
-        """Return the questions with the numbers that `seed` gives, by their id."""
+    def draw(
+        self, seed: bytes, attempts: Mapping[str, int] | None = None, *, apart: bool = True
+    ) -> dict[str, Question]:
+        """Return the questions with the numbers that `seed` gives, by their id.
+
+        No number printed in one of them is accepted in another, unless `apart` is False, as
+        it was when older forms were handed out.
+        """
+        counts = attempts or {}
         return {
-            item.id: draw_item(item, seed, (attempts or {}).get(item.id, 1)) for item in self.items
+            item.id: self.question(item.id, seed, counts.get(item.id, 1), apart=apart)
+            for item in self.items
         }
 
+    def question(self, name: str, seed: bytes, attempt: int = 1, *, apart: bool = True) -> Question:
+        """Return one question with the numbers that `seed` and `attempt` give.
 
-def draw_item(item: Item, seed: bytes, attempt: int = 1) -> Question:
-    """Return one question of a sheet with its numbers."""
-    own = question_seed(seed, item.id, attempt, item.kind.version)
+        Raises
+        ------
+        SeatworkError
+            If the sheet has no such question.
+        """
+        item = self.item(name)
+        if not apart:
+            return draw_item(item, seed, attempt)
+        return dict(_drawn(self, seed, attempt))[item.id]
+
+
+@lru_cache(maxsize=256)
+def _drawn(sheet: Sheet, seed: bytes, attempt: int) -> tuple[tuple[str, Question], ...]:
+    """Draw every question of a sheet, kept apart from one another and from the first form.
+
+    They are drawn in the order of their ids, so that another order on the page changes nothing.
+    """
+    first = dict(_drawn(sheet, seed, 1)) if attempt > 1 else {}
+    least: tuple[int, dict[str, Question]] | None = None
+    for start in range(0, ROUNDS * DRAWS, DRAWS):
+        found: dict[str, Question] = {}
+        clashes = 0
+        for item in sorted(sheet.items, key=lambda item: (len(item.id), item.id)):
+            beside = [question for name, question in first.items() if name != item.id]
+            count, question = _apart(item, seed, attempt, start, [*found.values(), *beside])
+            found[item.id], clashes = question, clashes + count
+        if least is None or clashes < least[0]:
+            least = clashes, found
+        if not clashes:
+            break
+    return tuple(least[1].items()) if least else ()
+
+
+def _apart(
+    item: Item, seed: bytes, attempt: int, start: int, beside: list[Question]
+) -> tuple[int, Question]:
+    """Draw a question until it clashes with none beside it; else the one that clashes least."""
+    best: tuple[int, Question] | None = None
+    for again in range(start, start + DRAWS):
+        question = draw_item(item, seed, attempt, again)
+        count = sum(clash(question, other) for other in beside)
+        if best is None or count < best[0]:
+            best = count, question
+        if not count:
+            break
+    assert best is not None
+    return best
+
+
+def draw_item(item: Item, seed: bytes, attempt: int = 1, again: int = 0) -> Question:
+    """Return one question of a sheet with its numbers, `again` times drawn anew."""
+    own = question_seed(seed, item.id, attempt, item.kind.version, again)
     question = item.kind.draw(generator(own))
     return question.stated_in(item.system) if item.system else question
 
@@ -138,6 +202,20 @@ def folder() -> Path:
     project = package.parents[1]
     home = project if (project / "pyproject.toml").is_file() else package / "workbook"
     return home / "exercises" / "sheets"
+
+
+def place_of(name: str, home: Path) -> Path | None:
+    """Return the file of a sheet: a worksheet's, else that of the questions in a lesson.
+
+    Parameters
+    ----------
+    name : str
+        Name of the sheet.
+    home : Path
+        Folder of the sheets; its folder ``lessons`` holds those that the lessons ask.
+    """
+    file = f"{sheet_name(name)}.toml"
+    return next((path for path in (home / file, home / LESSONS / file) if path.is_file()), None)
 
 
 def own_folder(start: Path | None = None) -> Path | None:
@@ -172,8 +250,8 @@ def load(name: str, place: Path | None = None, *, own: Path | None = None) -> Sh
         If there is no such sheet, or its file has a fault: file, key, what would do.
     """
     home = place or folder()
-    path = home / f"{sheet_name(name)}.toml"
-    if not path.is_file():
+    path = place_of(name, home)
+    if path is None:
         known = ", ".join(sorted(found.stem for found in home.glob("*.toml"))) or "none is there"
         raise SeatworkError(name, "there is no such sheet", f"take one of these: {known}")
     return read(path, own=own)

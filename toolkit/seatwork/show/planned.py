@@ -6,6 +6,7 @@ from seatwork import units
 from seatwork.errors import SeatworkError
 from seatwork.plan import Plan, make_plan
 from seatwork.rows import Blocks, Row, Rows, Shown
+from seatwork.show.plainly import plainly, step_plainly
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, repr=False)
@@ -70,7 +71,11 @@ class PlanSaid(Shown):
         SeatworkError
             If there is no such step.
         """
-        told = [step for seat in self.plan.seats for step in seat.operation_rows(self._system)]
+        told = [
+            step_plainly(step, rows, self._system)
+            for seat in self.plan.seats
+            for step, rows in zip(seat.operations, seat.operation_rows(self._system), strict=True)
+        ]
         if not isinstance(number, int) or not 1 <= number <= len(told):
             raise SeatworkError(
                 number, "the plan has no such step", f"give a number from 1 to {len(told)}"
@@ -80,17 +85,17 @@ class PlanSaid(Shown):
     @property
     def stop(self) -> Rows:
         """Where to touch, and how far to travel."""
-        return Rows(row for seat in self.plan.seats for row in seat.stop_rows(self._system))
+        return plainly(row for seat in self.plan.seats for row in seat.stop_rows(self._system))
 
     @property
     def checks(self) -> Rows:
         """What was looked at, each with its verdict in words."""
-        return Rows(row for seat in self.plan.seats for row in seat.check_rows())
+        return plainly(row for seat in self.plan.seats for row in seat.check_rows())
 
     @property
     def questions(self) -> Rows:
         """What to ask before the first cut."""
-        return Rows(Row(label="ask", text=one) for one in self.plan.questions)
+        return plainly(Row(label="ask", text=one) for one in self.plan.questions)
 
     def size(self, about: str) -> Rows:
         """Return the size that is about something.

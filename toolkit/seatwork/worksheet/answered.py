@@ -7,7 +7,6 @@ from typing import Any
 from seatwork.marking import Answer, AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST
 from seatwork.marking.given import Given
-from seatwork.marking.sheets import draw_item
 from seatwork.questions import Question, Verdict, judge_all
 from seatwork.worksheet import watching
 from seatwork.worksheet.kept import Kept
@@ -53,7 +52,8 @@ class Answered:
 
     def question(self, name: str) -> Question:
         """Return a question with this learner's numbers."""
-        return draw_item(self.plan.item(name), self.mine.seed, self.answers.of(name).attempt)
+        attempt = self.answers.of(name).attempt
+        return self.plan.question(name, self.mine.seed, attempt, apart=self.mine.apart)
 
     def show(self, name: str, view: Any) -> Any:
         """Keep the form shown for a question; the one shown before is closed."""

@@ -64,7 +64,7 @@ def findings(seen: Witness) -> Findings:
 def _look_at(plan: Sheet, desks: list[Watched], seen: Witness, found: Findings) -> None:
     """Look at one sheet: its first cell, each question, its last cell, its numbers."""
     if not desks and not seen.tried("sheet("):
-        found.lack(f'sheet = worksheet.sheet("{plan.name}")')
+        found.lack(f'sheet = sw.sheet("{plan.name}")')
     for item in plan.items:
         asking = [desk for desk in desks if item.id in desk.asked]
         if asking:
@@ -133,7 +133,7 @@ def _other_numbers(plan: Sheet, desks: list[Watched], folder: Path) -> Iterator[
     if any(desk.mine != mine for desk in desks):
         yield (
             f"The page answers other numbers than those given to {mine.learner}. Its first "
-            f'cell is to be: sheet = worksheet.sheet("{plan.name}")'
+            f'cell is to be: sheet = sw.sheet("{plan.name}")'
         )
 
 

@@ -26,7 +26,7 @@ class Route:
 
     def __init__(self, plan: Sheet, verdicts: Mapping[str, tuple[Verdict, ...]]) -> None:
         self.rows = [
-            (item.id, result(verdicts[item.id]), f"{item.lesson[:2]}, {item.start}", item.lesson)
+            (item.id, result(verdicts[item.id]), item.start, item.lesson)
             for item in plan.items
             if item.lesson
         ]
@@ -36,11 +36,11 @@ class Route:
         """Say where to begin: the lesson of the first question that was missed."""
         for _, verdict, lesson, _ in self.rows:
             if verdict != "right":
-                return f"Begin with lesson {lesson}".rstrip("?.") + "."
+                return f"Begin with {lesson}".rstrip("?.") + "."
         return NOTHING_MISSED
 
     def __repr__(self) -> str:
-        lines = [f"{name}: {verdict} (lesson {lesson})" for name, verdict, lesson, _ in self.rows]
+        lines = [f"{name}: {verdict} ({lesson})" for name, verdict, lesson, _ in self.rows]
         return "\n".join([*lines, self.first])
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
