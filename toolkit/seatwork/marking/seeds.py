@@ -21,7 +21,7 @@ def sheet_seed(course_key: bytes, learner: str, sheet: str, form: int) -> bytes:
 
 def question_seed(seed: bytes, question: str, attempt: int, version: int, again: int = 0) -> bytes:
     """Return the seed of one question on a sheet, drawn `again` so many times."""
-    more = ["again", again] if again else []
+    more: list[str | int] = ["again", again] if again else []
     return _hashed(seed, ["question", question, attempt, version, *more])
 
 
