@@ -8,13 +8,13 @@ import re
 from collections.abc import Iterable
 from decimal import Decimal
 
+from seatwork.quantities import EXACT_INCH
 from seatwork.questions import Question
 from seatwork.questions.type.parts import NumberPart
 
 PRINTED = re.compile(
     r"(?<![\w/.#-])(?P<number>\d+/\d+|\d*\.\d+|\d+)(?![\w/.-]*\d)\s?(?P<unit>in\b|mm\b)?"
 )
-INCH = Decimal("25.4")
 
 
 def clash(one: Question, other: Question) -> bool:
@@ -56,5 +56,5 @@ def _answers(numbers: Iterable[tuple[Decimal, str]], question: Question) -> bool
 def _converted(number: Decimal, unit: str, asked: str) -> tuple[Decimal, ...]:
     """Return a length in the other unit, where it is asked for in that."""
     if (unit, asked) == ("in", "mm"):
-        return (number * INCH,)
-    return (number / INCH,) if (unit, asked) == ("mm", "in") else ()
+        return (number * EXACT_INCH,)
+    return (number / EXACT_INCH,) if (unit, asked) == ("mm", "in") else ()
