@@ -29,7 +29,7 @@ def test_it_opens_on_a_box_that_no_seat_can_hold(words):
     bench = benches.flush()
     assert not bench.result.range.exists
     assert bench.result.range.spread / INCH == pytest.approx(0.021, abs=1e-6)
-    assert "No seat does it for all: heads 0.021 in apart, 0.015 in allowed" in words(bench)
+    assert "No one seat fits them all: heads 0.021 in apart, 0.015 in allowed" in words(bench)
     assert bench.readouts()[2] == ["Seat for all", "none: try the screws"]
     assert "try the screws, or sort them" in bench.text
 

@@ -54,7 +54,7 @@ BENCHES = {
         opens_with="seen from above", press=("Cut it open",), typed="130", fault="60° to 120°"
     ),
     "speeds": Walk(opens_with="step by step", typed="9 in"),
-    "flush": Walk(opens_with="No seat does it for all", typed="9 in"),
+    "flush": Walk(opens_with="No one seat fits them all", typed="9 in"),
     "edges": Walk(opens_with="read in two ways"),
     "counterbore": Walk(opens_with="How will you tighten it?", typed="9 in"),
     "spotface": Walk(opens_with="What happens to it", press=("Tighten it",)),

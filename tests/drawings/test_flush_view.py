@@ -32,7 +32,7 @@ def box(heights, seats=(12.8, 12.95), sharp=(12.05, 12.98), angle=82.0):
         above=0.005,
         highest=worst[0],
         lowest=worst[1],
-        second="No seat does it for all: heads 0.021 in apart, 0.015 in allowed",
+        second="No one seat fits them all: heads 0.021 in apart, 0.015 in allowed",
         text=f"{heights.sum()} {seats}",
     )
 

@@ -15,7 +15,7 @@ PAGES = sorted((opening.source() / "notebooks").glob("*.ipynb"))
 CALL = re.compile(r'\bsw\.pick\("([^"]+)"')
 FOLD = re.compile(r"<details>.*?</details>", re.DOTALL)
 PICTURE = re.compile(r"\(data:[^)]*\)")
-HEADING = re.compile(r"^#{1,6} ", re.MULTILINE)
+HEADING = re.compile(r"^#{1,6} .*$", re.MULTILINE)
 ASKS = re.compile(r"\*\*(Think|Find what is wrong)\.\*\*|^## Find what is wrong$", re.MULTILINE)
 OLD_WAYS = re.compile(r"\bthen press \*\*(Show the answer|Cut it open|Cut number 2|Tighten it)")
 
@@ -43,13 +43,14 @@ def asked_in(path: Path) -> list[tuple[int, str]]:
 
 
 def seen_before(path: Path, at: int) -> str:
-    """Give what is seen of a page before the bet: all above, and below it up to a heading."""
+    """Give what is seen of a page before the bet: all above, and below it to the next heading."""
     told = [shown(cell) for cell in cells(path)[:at]]
     for cell in cells(path)[at + 1 :]:
-        above, *below = HEADING.split(cell.source, maxsplit=1)
-        told.append(above if below else shown(cell))
-        if below:
+        heading = HEADING.search(cell.source) if cell.cell_type == "markdown" else None
+        if heading:
+            told.append(cell.source[: heading.end()])
             break
+        told.append(shown(cell))
     return "\n".join(told)
 
 

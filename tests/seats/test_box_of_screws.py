@@ -48,7 +48,7 @@ def test_ten_screws_that_gage_029_to_050_share_no_seat() -> None:
     assert found.spread / INCH == pytest.approx(0.021, abs=1e-6)
     assert (found.highest_head, found.lowest_head) == (heads[-1], heads[0])
     said = found.explain()
-    assert "No seat does it for every screw" in said
+    assert "No one seat fits every screw" in said
     assert "Try the screws" in said
 
 

@@ -64,8 +64,8 @@ def _in_window(stand: Stand, screw: Screw, show: Show) -> Check:
     return Check(
         name=NAME,
         verdict="look",
-        sentence=f"{text}: no one seat does it. With the greatest head where it is aimed at, the "
-        f"least lies {show(Length(-lowest))} below: sort the screws, or try each.{memory}",
+        sentence=f"{text}: no one seat fits them all. With the greatest head where it is aimed at,"
+        f" the least lies {show(Length(-lowest))} below: sort the screws, or try each.{memory}",
     )
 
 

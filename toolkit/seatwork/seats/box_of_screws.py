@@ -87,7 +87,7 @@ class SeatRange:
                 f" face keep every head flush or up to {show(Length(self.below))} below."
             )
         return (
-            f"No seat does it for every screw: in one seat {_text_of(self.lowest_head, show)} lies"
+            f"No one seat fits every screw: in one seat {_text_of(self.lowest_head, show)} lies"
             f" {show(Length(self.spread))} lower than {_text_of(self.highest_head, show)}, and only"
             f" {show(Length(self.below))} is allowed. Try the screws you will use, or sort them."
         )

@@ -250,7 +250,7 @@ def _second(found: SeatRange, system: str) -> str:
         least, most = (show_length(size, system) for size in (found.least, found.greatest))
         return f"A seat from {least} to {most} does it for all"
     apart, allowed = (show_length(size, system) for size in (found.spread, found.below))
-    return f"No seat does it for all: heads {apart} apart, {allowed} allowed"
+    return f"No one seat fits them all: heads {apart} apart, {allowed} allowed"
 
 
 def _text(shown: BoxOfScrews, result: Drawn, system: str) -> str:
@@ -260,7 +260,9 @@ def _text(shown: BoxOfScrews, result: Drawn, system: str) -> str:
         show_both(size, system) for size in (box.seat_diameter.least, box.seat_diameter.greatest)
     )
     apart, below = (show_both(size, system) for size in (result.range.spread, shown.below))
-    none = "" if result.range.exists else " No seat does it for all: try the screws, or sort them."
+    none = (
+        "" if result.range.exists else " No one seat fits them all: try the screws, or sort them."
+    )
     return (
         f"{COUNT} heads of {result.job.screw.name} in seats from {least} to {most} at the face: "
         f"{percent(shown.deep)} too deep, {percent(shown.flush)} within the rule, "
