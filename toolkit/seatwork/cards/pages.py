@@ -69,6 +69,8 @@ class Pages:
         Size of the pages; by house rule ``display.paper`` if not given.
     foot : str
         Line at the foot of every page.
+    wide : bool
+        Whether the pages lie on their side.
 
     Raises
     ------
@@ -76,11 +78,12 @@ class Pages:
         If the paper is not known, or the foot is no line of 300 letters at most.
     """
 
-    def __init__(self, paper: str = "", foot: str = "") -> None:
+    def __init__(self, paper: str = "", foot: str = "", *, wide: bool = False) -> None:
         if not isinstance(foot, str) or len(foot) > LONGEST_FOOT:
             fault = f"it is no line of {LONGEST_FOOT} letters at most"
             raise SeatworkError(foot, fault, "give a shorter name")
-        self.width, self.height = page_size(paper)
+        across, up = page_size(paper)
+        self.width, self.height = (up, across) if wide else (across, up)
         self.foot = foot
         self.figures: list[Figure] = []
         self.words: list[list[str]] = []

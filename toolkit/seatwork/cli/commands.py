@@ -36,6 +36,8 @@ COMMANDS: dict[str, tuple[str, str]] = {
         "Count the slips of a class, the most frequent first.",
     ),
     "override": ("seatwork.cli.after_marking:override", "Give points yourself, with the reason."),
+    "class": ("seatwork.cli.class_now:show_class", "The class in one picture; who needs what."),
+    "report": ("seatwork.cli.class_now:report", "One page a learner: three facts, no sum."),
     "record": (
         "seatwork.cli.record:app",
         "The record of a term: check, copy, combine.",

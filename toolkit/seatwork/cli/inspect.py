@@ -8,11 +8,13 @@ import typer
 
 from seatwork.cards import inspection_page
 from seatwork.cli.cards import keep
+from seatwork.cli.course_folder import Course, day_of, folder_of
 from seatwork.errors import SeatworkError
 from seatwork.inspection import Inspection, inspect_file
 from seatwork.inspection.blank import write_blank
 from seatwork.inspection.columns import COLUMNS
 from seatwork.inspection.results import write_results
+from seatwork.marking import course
 from seatwork.plan import Plan
 from seatwork.plan.part_files import parts
 from seatwork.shop.shop import Shop
@@ -37,6 +39,10 @@ def inspect_parts(
     to: Annotated[Path | None, typer.Option(help="Write the results as CSV.")] = None,
     sheet: Annotated[Path | None, typer.Option(help="Print charts and practical (PDF).")] = None,
     feature: Annotated[str, typer.Option(help="The feature of the sheet; else the first.")] = "",
+    kept: Annotated[bool, typer.Option("--keep", help="Keep the parts in the record.")] = False,
+    codes: Annotated[str, typer.Option(help="Codes of your outline that they show.")] = "",
+    course_named: Course = None,
+    day: Annotated[str, typer.Option(help="Day of inspection; today if not given.")] = "",
     replace: Annotated[bool, typer.Option("--replace", help="Over a file that is there.")] = False,
 ) -> None:
     """Judge measured parts: accept, reject, or cannot tell with this instrument.
@@ -58,10 +64,27 @@ def inspect_parts(
     if sheet is not None:
         named = feature or next((part.measured.feature for part in found.parts), "")
         keep(inspection_page(found, named), sheet, replace=replace)
+    if kept:
+        _keep_parts(found, course_named, codes, day)
     for fault in (*faults, *found.faults):
         typer.echo(fault, err=True)
     if faults or found.faults:
         raise typer.Exit(1)
+
+
+def _keep_parts(found: Inspection, named: Path | None, codes: str, day: str) -> None:
+    """Keep what was found in the record of the course."""
+    from seatwork.record.course_record import writable_record
+    from seatwork.record.practical import keep_parts
+
+    folder, when = folder_of(named), day_of(day)
+    course.read_key(folder)
+    record = writable_record(folder, when)
+    try:
+        marks = keep_parts(record, found, when, codes.replace(",", " ").split())
+    finally:
+        record.close()
+    typer.echo(f"Kept in the record: {', '.join(marks)}.")
 
 
 def _write_blank(

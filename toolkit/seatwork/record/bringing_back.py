@@ -93,7 +93,7 @@ def _fault(copy: Path, key: bytes) -> str:
         record = Record(copy, key)
         told = check(record)
         record.close()
-    except (sqlite3.DatabaseError, SeatworkError):
+    except (sqlite3.DatabaseError, UnicodeDecodeError, SeatworkError):
         return "it is damaged"
     return told[0] if told else ""
 

@@ -75,7 +75,7 @@ def told(place: Path) -> Iterator[None]:
         raise error
     except OperationalError as error:
         raise _sentence(place, str(error.orig)) from error
-    except DatabaseError as error:
+    except (DatabaseError, UnicodeDecodeError) as error:
         raise SeatworkError(str(place), *DAMAGED) from error
     except OSError as error:
         raise refusal(place, error) from error

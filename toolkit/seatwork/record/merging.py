@@ -92,9 +92,10 @@ def bring_facts(record: Record, other: Path) -> Brought:
     try:
         with closing(sqlite3.connect(f"{other.resolve().as_uri()}?mode=ro", uri=True)) as source:
             source.row_factory = sqlite3.Row
+            source.text_factory = lambda raw: raw.decode(errors="replace")  # then no fact any more
             source.execute("PRAGMA writable_schema=ON")  # reads a file shorter than it says
             found = list(_facts_of(source))
-    except sqlite3.DatabaseError as error:
+    except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
         remedy = "take another copy"
         raise SeatworkError(str(other), "nothing in it can be read", remedy) from error
     with record.writing() as batch:
@@ -132,7 +133,7 @@ def _readable(source: sqlite3.Connection, table: str) -> list[sqlite3.Row]:
     """Return rows from the first on and from the last back, up to where a file is damaged."""
     found: dict[tuple[Any, ...], sqlite3.Row] = {}
     for way in ("", " ORDER BY rowid DESC"):
-        with suppress(sqlite3.DatabaseError):
+        with suppress(sqlite3.DatabaseError, UnicodeDecodeError):
             for row in source.execute(f'SELECT * FROM "{table}"{way}'):
                 found[tuple(row)] = row
             break

@@ -1,0 +1,118 @@
+"""Two papers of one form: both are kept, and which counts is a house rule."""
+
+import pytest
+from schools import School, points_of
+from seatwork.record import Record, check, results
+from seatwork.record.class_now import Class, Counting
+
+DAY, LATER, DUE = "2026-09-10", "2026-09-14", "2026-09-14"
+AFTER = "2026-09-20"
+
+
+def cell(record: Record, rule: str = "later until due") -> tuple[float | None, str]:
+    """Return the points of L01 and what is said of them."""
+    with record.reading() as connection:
+        now = Class(connection, "2026-12-01", counting=Counting(paper=rule))
+        one = now.grid()["L01", "cones"][0]
+        return one.points, one.why
+
+
+@pytest.fixture
+def two(school) -> tuple[School, tuple, tuple, float, float]:
+    """Give a course, two papers of L01, and the points of each alone."""
+    made = school(2, due=DUE)
+    first = made.papers[:1]
+    worse = (first[0].changed("c1", parts=("9",)).changed("c2", parts=("9",)),)
+    record = made.record
+    made.take(record, first, DAY)
+    best = cell(record)[0]
+    record.close()
+    assert best is not None
+    return made, first, worse, best, best - 3
+
+
+def test_until_the_day_the_later_counts(two) -> None:
+    """A learner hands in again before the day: that one counts, and nothing is to be looked at."""
+    made, _, worse, best, _ = two
+    record = made.record
+    assert made.take(record, worse, LATER).count == {"another": 1}
+    points, why = cell(record)
+    assert points is not None
+    assert points < best
+    assert why == ""
+    assert check(record) == []
+
+
+def test_after_the_day_the_first_stands(two) -> None:
+    """A paper that comes after the day takes no mark away; the cell says that it came."""
+    made, _, worse, best, _ = two
+    record = made.record
+    made.take(record, worse, AFTER)
+    assert cell(record) == (best, "another paper came after the day: look")
+
+
+@pytest.mark.parametrize(("rule", "later"), [("first", False), ("last", True)])
+def test_the_house_may_count_the_first_or_the_last(two, rule: str, later: bool) -> None:
+    """By the other rules the day is not asked."""
+    made, _, worse, best, _ = two
+    record = made.record
+    made.take(record, worse, AFTER if later else LATER)
+    points, _ = cell(record, rule)
+    assert (points == best) == (not later)
+
+
+def test_two_at_once_wait_for_a_person(school) -> None:
+    """Nothing says which of two in one pile is the later one."""
+    made = school(1)
+    other = (made.papers[0].changed("c1", parts=("9",)),)
+    record = made.record
+    made.take(record, made.papers + other, DAY)
+    assert cell(record) == (None, "2 papers with other answers came at once: look")
+    rows = results(record, "cones", DAY)["files"]
+    assert len(rows) == 2
+    assert {row["state"] for row in rows} == {"needs a person"}
+
+
+def test_one_of_two_is_taken_back(school) -> None:
+    """A person takes one back, and the other counts."""
+    from seatwork.record.deciding import undo
+
+    made = school(1)
+    other = (made.papers[0].changed("c1", parts=("9",)),)
+    record = made.record
+    made.take(record, made.papers, DAY)
+    alone = cell(record)[0]
+    made.take(record, made.papers + other, LATER)
+    assert cell(record)[0] != alone
+    (row,) = results(record, "cones", DAY)["files"]
+    undo(record, row["id"], "typed by somebody else", LATER)
+    assert cell(record)[0] == alone
+
+
+def test_no_paper_makes_another_vanish(two) -> None:
+    """Every paper that ever came is in the record, byte for byte."""
+    from seatwork.record.tables import paper
+    from sqlalchemy import select
+
+    made, first, worse, _, _ = two
+    record = made.record
+    made.take(record, worse, AFTER)
+    made.take(record, first, AFTER)
+    with record.reading() as connection:
+        kept = set(connection.execute(select(paper.c.content)).scalars())
+    assert kept == {first[0].content(), worse[0].content()}
+
+
+def test_the_same_paper_from_two_instructors_is_one(school, tmp_path) -> None:
+    """Marked by both on two days, it is one fact after combining."""
+    from seatwork.record.copying import copy
+    from seatwork.record.merging import combine
+
+    made = school(2)
+    record = made.record
+    other = Record(copy(record, tmp_path / "other" / "record.db"), record.key, "I2")
+    made.take(record, made.papers, DAY)
+    made.take(other, made.papers, AFTER)
+    before = points_of(record)
+    assert combine(record, other.place).added == 0
+    assert points_of(record) == before
