@@ -94,7 +94,7 @@ def test_a_signature_lies_on_paper(course: Path, run) -> None:
 
 
 def test_inspected_parts_are_kept(course: Path, tmp_path: Path, run) -> None:
-    """A part of L03 is rejected, then another accepted: the report tells both, and no sum."""
+    """One part of L03 is rejected, of another too little was measured: the report tells both."""
     note = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
     (tmp_path / "plate.csv").write_text(f"feature,note\nA,{note}\n", encoding="utf-8")
     rows = "part,feature,diameter,burr\nL03-1,A,.500 in,no\nL03-2,A,.398 in,no\n"
@@ -108,8 +108,8 @@ def test_inspected_parts_are_kept(course: Path, tmp_path: Path, run) -> None:
     assert (course / "record.db").read_bytes() == before
     done = run("report", "L03")
     assert "A, L03-1: reject" in done.out
-    assert "A, L03-2: accept" in done.out
-    assert "P1 part 1 of 2" in done.out
+    assert "A, L03-2: cannot tell with this instrument, burr no" in done.out
+    assert "P1 part 0 of 2" in done.out
     (tmp_path / "measured.csv").write_text(rows.replace("L03-1", "Ann-1"), encoding="utf-8")
     assert "names no learner" in run(*words).out
 

@@ -469,6 +469,12 @@ CALLS: dict[str, Call] = {
     "record.Record": lambda ground: {
         "place": ground.folder / "record.db", "key": examples.KEY, "author": "I1",
     },
+    "record.picture": lambda ground: {
+        "record": term_record(ground), "day": "2026-09-21", "counting": None,
+    },
+    "record.report": lambda ground: {
+        "record": term_record(ground), "learner": "L07", "day": "2026-09-21", "counting": None,
+    },
     "record.check": lambda ground: {"record": term_record(ground)},
     "record.forms": lambda ground: {"folder": given_course(ground)},
     "record.hand_out": lambda ground: {

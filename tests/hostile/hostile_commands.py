@@ -43,6 +43,11 @@ RIGHT: dict[str, tuple[str, ...]] = {
     "record bring-back": ("record", "bring-back", "--course", "course", "--from", "one.db"),
     "record combine": ("record", "combine", "one.db", "--course", "course", "--day", "2026-03-02"),
     "record erase": ("record", "erase", "L02", "--course", "course", "--yes"),
+    "class": ("class", "--course", "course", "--day", "2026-03-02", "--print", "class.pdf",
+              "--names", "names.csv", "--size", "a4", "--replace"),
+    "class as a table": ("class", "--course", "course", "--table", "class.csv", "--replace"),
+    "report": ("report", "L01", "--course", "course", "--day", "2026-03-02", "--to", "reports",
+               "--names", "names.csv", "--replace"),
     "history": ("history", "L01", "--course", "course", "--csv", "history.csv"),
     "undo": ("undo", "4f2a", "talked it over", "--course", "course", "--day", "2026-03-02"),
     "excuse": ("excuse", "counterbores", "L01", "court date", "--sitting", "1",
@@ -87,6 +92,7 @@ def ground(folder: Path) -> None:
         *(f"folder.{end}" for end in ("csv", "pdf", "ipynb", "py")),
     ):
         (folder / name).mkdir()
+    (folder / "names.csv").write_text("learner,name\nL01,Ottoline\n", encoding="utf-8")
     write_table(folder / "course" / "roster.csv", ("learner", "group"), [("L01", ""), ("L02", "")])
     for end in ("csv", "pdf", "ipynb", "py"):
         os.mkfifo(folder / f"pipe.{end}")

@@ -13,7 +13,7 @@ from seatwork.opening import lab
 pytestmark = pytest.mark.slow
 
 SLOW = {"doctor", "demo", "check", "card of a part", "open", "export"}
-GROUPS = {"roster", "question"}
+GROUPS = {"roster", "question", "record"}
 PATIENCE = 60
 """Seconds until a command counts as hanging, on a machine however busy."""
 

@@ -8,7 +8,6 @@ NAMES = {
     "giving": "hand_out forms",
     "marking_course": "Marking mark",
     "paper_results": "results",
-    "class_now": "Cell Class Counting",
     "class_picture": "Picture picture",
     "deciding": "Override override",
     "learner_report": "Report report",

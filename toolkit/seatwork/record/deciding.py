@@ -10,11 +10,11 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.names import QUESTION, form_number, learner_code, sheet_name
 from seatwork.marking.roster import Learner
 from seatwork.record.class_now import Class
-from seatwork.record.facts import Fact, text_of
+from seatwork.record.facts import Fact, as_kept, text_of
 from seatwork.record.formed import read_forms
 from seatwork.record.keeping import Batch, Record
 from seatwork.record.standing import Standing
-from seatwork.record.tables import fact, question, state
+from seatwork.record.tables import KINDS, fact, question, state
 
 LONGEST = 290
 """Letters of a reason."""
@@ -37,15 +37,25 @@ def stated(batch: Batch, kind: str, subject: str, body: dict[str, Any], day: str
            learner: str | None = None) -> str:  # fmt: skip
     """Add a decision behind what was said of its subject before, and return its id.
 
-    Where two instructors had said different things, the other is taken back: this decides.
+    What stands already adds nothing. Where two instructors had said different things, the other
+    is taken back: this decides.
     """
     batch.flush()
     heads = sorted(Standing(batch.connection, [subject]).heads(kind, subject))
+    if len(heads) == 1 and _says(batch, kind, heads[0]) == as_kept(KINDS[kind], body):
+        return heads[0]
     found = batch.add(Fact(kind, subject, body, day, learner, heads[0] if heads else None))
     for other in heads[1:]:
         undone = {"target": other, "reason": f"decided anew in {found[:SHORT]}"}
         batch.add(Fact("undo", other, undone, day, learner))
     return found
+
+
+def _says(batch: Batch, kind: str, found: str) -> dict[str, Any]:
+    """Return what a fact says, column by column."""
+    table = KINDS[kind]
+    row = batch.connection.execute(select(table).where(table.c.fact == found)).one()
+    return {name: value for name, value in row._mapping.items() if name != "fact"}
 
 
 class Override(NamedTuple):
