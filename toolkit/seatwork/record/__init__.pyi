@@ -1,4 +1,6 @@
 from seatwork.record.checking import check as check
+from seatwork.record.class_picture import Picture as Picture
+from seatwork.record.class_picture import picture as picture
 from seatwork.record.course_record import open_record as open_record
 from seatwork.record.course_record import writable_record as writable_record
 from seatwork.record.deciding import Override as Override
@@ -6,6 +8,8 @@ from seatwork.record.deciding import override as override
 from seatwork.record.giving import forms as forms
 from seatwork.record.giving import hand_out as hand_out
 from seatwork.record.keeping import Record as Record
+from seatwork.record.learner_report import Report as Report
+from seatwork.record.learner_report import report as report
 from seatwork.record.marking_course import Marking as Marking
 from seatwork.record.marking_course import mark as mark
 from seatwork.record.paper_results import results as results
