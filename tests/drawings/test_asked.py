@@ -8,7 +8,7 @@ import pytest
 from matplotlib.backends.backend_agg import RendererAgg
 from matplotlib.text import Text
 from seatwork.drawings.sketches import balls, bores, castings, cones, edges, heads
-from seatwork.drawings.sketches.notes import note_on_leader
+from seatwork.drawings.sketches.prints import Print, fitted, print_of
 from seatwork.drawings.sketches.screws import SCREW, screw_in_frame
 from seatwork.questions import all_types
 
@@ -77,10 +77,21 @@ def test_balls_show_one_or_two():
 
 def test_a_note_is_lettered_with_its_signs():
     """The note stands beside its leader, run by run, and whole in the text."""
-    drawing = note_on_leader("4X ⌀.266 THRU ⌵ ⌀.507 X 82°")
+    drawing = print_of(Print(note="4X ⌀.266 THRU ⌵ ⌀.507 X 82°", thickness=".250"))
     runs = [text.get_text() for text in drawing.figure.axes[0].texts if text.get_text()]
-    assert runs == ["4X", ".266 THRU", ".507 X 82°"]
-    assert drawing.text.endswith("Its note: 4X ⌀.266 THRU ⌵ ⌀.507 X 82°")
+    assert runs == [".250", "4X", ".266 THRU", ".507 X 82°"]
+    assert drawing.text.startswith("A corner of a print")
+    assert "Its note: 4X ⌀.266 THRU ⌵ ⌀.507 X 82°" in drawing.text
+    assert drawing.text.endswith("The plate is .250 thick")
+
+
+def test_a_long_note_breaks_before_a_sign_or_after_a_comma():
+    """No size is torn apart, and nothing of the note is lost."""
+    note = "#7 X .63 DP, 1/4-20 UNC-2B X .38 DP, CSK ⌀.270 X 90°"
+    size, lines = fitted(note, 800.0)
+    assert " ".join(lines) == note
+    assert all(line.endswith(",") for line in lines[:-1])
+    assert size >= 15
 
 
 def test_a_sketch_loads_no_pyplot():

@@ -8,5 +8,5 @@ from seatwork.drawings.sketches.limits import limits_band
 
 def draw(question: Any) -> Drawing:
     """Draw the band; the reading stands apart from it."""
-    told = question.labels("least", "greatest", "reading", "doubt")
+    told = question.labels("reading", "doubt", least="least_diameter", greatest="greatest_diameter")
     return limits_band(told | {"pass": "?"})

@@ -1,10 +1,11 @@
-"""The note as it stands on the print."""
+"""The print with its note, the seat from above."""
 
-from seatwork.drawings.asked import Stated
+from typing import Any
+
 from seatwork.drawings.scene import Drawing
-from seatwork.drawings.sketches.notes import note_on_leader
+from seatwork.drawings.sketches.prints import printed
 
 
-def draw(question: Stated) -> Drawing:
-    """Draw the note as it stands on the print."""
-    return note_on_leader(question.text().split(":  ")[1])
+def draw(question: Any) -> Drawing:
+    """Draw the print with its note, the seat from above."""
+    return printed(question)

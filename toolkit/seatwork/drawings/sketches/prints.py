@@ -6,8 +6,9 @@ on the view from the side and nothing is to scale, so that no answer can be seen
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
-from seatwork.drawings.scene import Drawing, Look
+from seatwork.drawings.scene import Drawing, present_look
 from seatwork.drawings.strokes.linework import arc
 from seatwork.drawings.strokes.sketch import Sketch
 from seatwork.drawings.strokes.style import POINTS
@@ -57,6 +58,47 @@ class Print:
     chart: Sequence[tuple[str, str]] = ()
 
 
+def printed(question: Any) -> Drawing:
+    """Draw the print that a question is about: its note, its plate and its title block.
+
+    Parameters
+    ----------
+    question : PrintQuestion
+        What is asked.
+    """
+    return print_of(
+        Print(
+            note=question.note(),
+            shape=question.from_above(),
+            block=question.block(),
+            thickness=question.thick,
+            chart=question.chart(),
+        )
+    )
+
+
+def signs_of(signs: Sequence[str]) -> Drawing:
+    """Draw signs of prints large, each in a box with its number.
+
+    Parameters
+    ----------
+    signs : sequence of str
+        The signs in their order.
+    """
+    sketch = Sketch({}, present_look())
+    wide, low, high = 190.0, 120.0, 330.0
+    large = replace(sketch.style, sizes=replace(sketch.style.sizes, text=60.0))
+    for number, sign in enumerate(signs):
+        left = 70.0 + wide * number
+        corners = [(left, low), (left + wide, low), (left + wide, high), (left, high), (left, low)]
+        sketch.thin(corners)
+        middle = left + wide / 2
+        SignedLine(sketch.axes, large, x=middle, y=195.0, align="center", runs=2).set(sign)
+        sketch.write(middle, low - 28.0, str(number + 1), ha="center")
+    sketch.finish()
+    return Drawing(sketch.figure, f"Six signs of prints, from left to right: {'  '.join(signs)}")
+
+
 def print_of(shown: Print) -> Drawing:
     """Draw a corner of a print: the hole from above, the plate from the side, its note.
 
@@ -70,7 +112,7 @@ def print_of(shown: Print) -> Drawing:
     Drawing
         A view that is not to scale; its text says the note, the plate and the title block.
     """
-    sketch = Sketch({}, Look())
+    sketch = Sketch({}, present_look())
     _from_above(sketch, shown.shape)
     _from_the_side(sketch, shown.thickness)
     _note(sketch, shown)

@@ -43,18 +43,18 @@ class Decide(NumberQuestion):
     codes = ("G1", "N2")
     measure = LENGTH
     accepted = Tolerance("0.0005", "0.01", "The sum is exact; half of .001 in is rounding.")
-    sizes: ClassVar = lengths("least", "greatest", "doubt", "reading")
+    sizes: ClassVar = lengths("least_diameter", "greatest_diameter", "doubt", "reading")
     asked = (
-        "A seat may measure {least} to {greatest} at the face. The caliper is sure to {doubt} "
-        "either way. It reads {reading}."
+        "A seat may measure {least_diameter} to {greatest_diameter} at the face. The caliper is "
+        "sure to {doubt} either way. It reads {reading}."
     )
     hints = (
         "How large may the seat be in truth, and how small, with this reading?",
         "Are both of these within the limits? Are both out of them?",
     )
 
-    least: float
-    greatest: float
+    least_diameter: float
+    greatest_diameter: float
     doubt: float
     reading: float
 
@@ -66,21 +66,24 @@ class Decide(NumberQuestion):
         nearest = pick(rng, (-5, -1, 1, 5, 7)) / 1000
         low = rng.random() < 0.5
         return cls(
-            least=least * INCH,
-            greatest=(least + width) * INCH,
+            least_diameter=least * INCH,
+            greatest_diameter=(least + width) * INCH,
             doubt=doubt * INCH,
             reading=(least + nearest if low else least + width - nearest) * INCH,
         )
 
     def value(self) -> float:
         """Return the lowest reading that passes [mm]."""
-        return self.least + self.doubt
+        return self.least_diameter + self.doubt
 
     @property
     def verdict(self) -> str:
         """What may be said of the part."""
         said = measuring.decide(
-            self.reading, lower=self.least, upper=self.greatest, uncertainty=self.doubt
+            self.reading,
+            lower=self.least_diameter,
+            upper=self.greatest_diameter,
+            uncertainty=self.doubt,
         )
         return WORDS[said.verdict]
 
@@ -98,20 +101,24 @@ class Decide(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips of the second part."""
-        yield slip("M60", self.least, "You took the reading for the truth. The gage has its doubt.")
+        yield slip(
+            "M60",
+            self.least_diameter,
+            "You took the reading for the truth. The gage has its doubt.",
+        )
         yield slip(
             "M15",
-            self.least - self.doubt,
+            self.least_diameter - self.doubt,
             "You took the doubt off. So you would pass parts that are too small.",
         )
         yield slip(
             "M24",
-            self.least + 2 * self.doubt,
+            self.least_diameter + 2 * self.doubt,
             "You added the doubt twice. It counts once, from the limit inward.",
         )
         yield slip(
             "M49",
-            (self.least + self.greatest) / 2,
+            (self.least_diameter + self.greatest_diameter) / 2,
             "You gave the middle. You aim there, but you pass parts long before it.",
         )
 
@@ -125,4 +132,4 @@ class Decide(NumberQuestion):
 
     def working(self) -> Iterator[WorkedStep]:
         """Yield the one step."""
-        yield WorkedStep("the lowest reading", "{least} + {doubt}", self.value(), LENGTH)
+        yield WorkedStep("the lowest reading", "{least_diameter} + {doubt}", self.value(), LENGTH)

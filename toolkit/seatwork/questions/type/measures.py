@@ -121,6 +121,7 @@ def _plain(name: str, unit: str, places: int, *spellings: str) -> Measure:
 
 LENGTH = _length(3, 2)
 FINE_LENGTH = _length(4, 3)
+ROUGH_LENGTH = _length(2, 1)
 ANGLE = Measure(
     name="angle",
     unit=_same("°"),

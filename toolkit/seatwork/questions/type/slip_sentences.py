@@ -72,4 +72,9 @@ SLIPS = {
     "M59": "You stopped at a step. You are right so far.",
     "M60": "You took a reading as it stands. A gage is sure only to its doubt.",
     "M61": "You took one number off another. Look again which two belong together here.",
+    "M62": "You read one sign of the note as another. Say aloud what each sign means.",
+    "M63": "You took a tolerance for a size, or took it twice or half.",
+    "M64": "You settled it alone. Where a note fights, ask who may decide.",
+    "M65": "You left out a side, a flange or a part. Count all that the note asks for.",
+    "M66": "You obeyed one rule of the note and passed over the other.",
 }
