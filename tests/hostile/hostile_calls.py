@@ -451,6 +451,7 @@ CALLS: dict[str, Call] = {
         "text": "0.5",
     },
     "marking.coverage": lambda ground: {"folder": ground.folder},
+    "marking.evening_course": lambda ground: {"form": "four", "folder": None},
     "marking.feedback": lambda ground: told_of(ground),
     "marking.words_in": always(language="es"),
     "marking.Answer": always(parts=("1",), attempt=1, tries=0, hints=0, sure=False),
@@ -499,6 +500,8 @@ CALLS: dict[str, Call] = {
     },
     "record.writable_record": lambda ground: {"folder": ground.course, "day": "2026-09-21"},
     "cards.Pages": always(paper="letter", foot="seatwork"),
+    "cards.evening_pages": always(evening=1, form="eight", paper="letter", date="2026-03-02"),
+    "cards.bench_sheets": always(evening=4, form="eight", paper="a4", date="2026-03-02"),
     "cards.job_card": lambda ground: {
         "plan": plan(), "paper": "letter", "date": "2026-03-02", "name": "hopper plate",
     },

@@ -4,6 +4,8 @@ from seatwork.doors import doors
 
 NAMES = {
     "coupons": "coupon_set",
+    "evening_cuts": "bench_sheets",
+    "evening_sheet": "evening_pages",
     "feedback": "feedback_page",
     "formulas": "formula_page",
     "gages": "gage_page",

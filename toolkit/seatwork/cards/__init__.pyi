@@ -1,4 +1,6 @@
 from seatwork.cards.coupons import coupon_set as coupon_set
+from seatwork.cards.evening_cuts import bench_sheets as bench_sheets
+from seatwork.cards.evening_sheet import evening_pages as evening_pages
 from seatwork.cards.feedback import feedback_page as feedback_page
 from seatwork.cards.formulas import formula_page as formula_page
 from seatwork.cards.gages import gage_page as gage_page

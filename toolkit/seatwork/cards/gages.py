@@ -50,7 +50,7 @@ def gage_page(plans: Plan | dict[str, Plan], *, paper: str = "", date: Day = Non
         note = next(one.callout.text for one in known.values() if cut.seat in one.seats)
         _gages(pages, name, cut, f"Print note: {' '.join(note.split())}; {written(date)}")
         pages.new_page()
-        _readings(pages, name, cut)
+        readings_table(pages, name, cut)
     return pages
 
 
@@ -75,8 +75,18 @@ def _feature(name: str) -> tuple[str, ...]:
     return (f"Feature: {name}",) if name else ()
 
 
-def _readings(pages: Pages, name: str, cut: Cut) -> None:
-    """Set a line for every column of the blank, with room for a few parts."""
+def readings_table(pages: Pages, name: str, cut: Cut) -> None:
+    """Set a line for every column that ``seatwork inspect`` reads, with room for a few parts.
+
+    Parameters
+    ----------
+    pages : Pages
+        Where it goes; its last page is empty.
+    name : str
+        The feature, as the file of readings names it; empty where there is one.
+    cut : Cut
+        The seat, and the system of its print.
+    """
     heading(pages, f"Readings: {name or cut.seat.title}")
     sign_here(pages)
     columns = (COLUMNS[PART], *columns_of(cut.seat), COLUMNS[REMARK])

@@ -8,11 +8,25 @@ from typing import Annotated
 import typer
 
 from seatwork import notes, units
-from seatwork.cards import Pages, charts, coupons, formulas, gages, glossary, profile, station
+from seatwork.cards import (
+    Pages,
+    charts,
+    coupons,
+    evening_cuts,
+    evening_sheet,
+    formulas,
+    gages,
+    glossary,
+    profile,
+    station,
+)
 from seatwork.cli.cards import Day, Paper, Replace, free, keep, stated
 from seatwork.errors import SeatworkError
+from seatwork.files import write, write_table
+from seatwork.marking.evening_file import FILE
 from seatwork.plan import Plan, make
 from seatwork.plan.part_files import parts
+from seatwork.shop.folder import package_text
 
 PLAIN: dict[str, Callable[..., Pages]] = {
     "drills": charts.drills,
@@ -26,7 +40,15 @@ OF_A_PLAN: dict[str, Callable[..., Pages]] = {
     "gage-sheet": gages.gage_page,
     "demonstration": station.demonstration,
 }
-KINDS = (*PLAIN, "coupons", "station-sign", "seat-profile", *OF_A_PLAN)
+COLUMNS = ("feature", "note", "screw", "material", "machine", "thickness")
+FIELDS = ("name", *COLUMNS[1:])
+"""Columns of a list of cuts, and what each is called of a cut."""
+
+OF_AN_EVENING: dict[str, Callable[..., Pages]] = {
+    "evening": evening_sheet.evening_pages,
+    "bench-sheet": evening_cuts.bench_sheets,
+}
+KINDS = (*PLAIN, *OF_AN_EVENING, "coupons", "station-sign", "seat-profile", *OF_A_PLAN)
 
 
 def print_sheet(
@@ -40,16 +62,30 @@ def print_sheet(
     machine: Annotated[str, typer.Option(help="As in the shop's machines.csv.")] = "",
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
+    evening: Annotated[
+        int, typer.Option(help="Of the course, for its sheet or bench sheets; 0 is all of them.")
+    ] = 0,
+    form: Annotated[str, typer.Option(help="eight evenings, or four.")] = "eight",
+    listed: Annotated[
+        Path | None,
+        typer.Option("--list", help="Also write the cuts (CSV), or the list of evenings (TOML)."),
+    ] = None,
     paper: Paper = "",
     day: Day = "",
     replace: Replace = False,
 ) -> None:
-    """Print a wall chart, a checklist or a sheet about one seat.
+    """Print a wall chart, a checklist, a sheet about one seat, or one of an evening.
 
     Example: seatwork print formulas formulas.pdf
     """
     free(out, replace)
     when = day or date.today().isoformat()
+    if kind in OF_AN_EVENING:
+        pages = OF_AN_EVENING[kind](evening, form=form, paper=paper, date=day or None)
+        keep(pages, out, replace=replace)
+        if listed is not None:
+            _write_list(kind, listed, evening, form, replace)
+        return
     if part:
         planned = parts(part, material=material or None, machine=machine or None)
         _of_parts(kind, planned, out, paper=paper, date=when, replace=replace)
@@ -70,6 +106,20 @@ def print_sheet(
     else:
         raise SeatworkError(kind, "no sheet has that name", f"say one of {', '.join(KINDS)}")
     keep(pages, out, replace=replace)
+
+
+def _write_list(kind: str, path: Path, evening: int, form: str, replace: bool) -> None:
+    """Write the cuts that ``seatwork inspect`` judges by, or the list of evenings to change."""
+    if path.exists() and not replace:
+        raise SeatworkError(
+            str(path), "that file is there already", "name another, or add --replace"
+        )
+    if kind == "evening":
+        write(path, package_text(FILE))
+    else:
+        jobs = evening_cuts.jobs_of(evening, form)
+        write_table(path, COLUMNS, [tuple(getattr(job, name) for name in FIELDS) for job in jobs])
+    typer.echo(f"Written: {path}")
 
 
 def _of_parts(

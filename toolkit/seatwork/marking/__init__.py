@@ -11,6 +11,8 @@ NAMES = {
     "learner_words": "feedback",
     "languages": "words_in",
     "outline": "coverage",
+    "evenings": "Evening EveningCourse",
+    "evening_filling": "evening_course",
     "slip_count": "SlipCount counted",
 }
 """The public names of each module."""

@@ -1,5 +1,8 @@
 from seatwork.marking.answers import Answer as Answer
 from seatwork.marking.answers import AnswerFile as AnswerFile
+from seatwork.marking.evening_filling import evening_course as evening_course
+from seatwork.marking.evenings import Evening as Evening
+from seatwork.marking.evenings import EveningCourse as EveningCourse
 from seatwork.marking.handing_out import Handout as Handout
 from seatwork.marking.handing_out import hand_out as hand_out
 from seatwork.marking.languages import words_in as words_in
