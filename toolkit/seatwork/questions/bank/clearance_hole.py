@@ -34,9 +34,10 @@ class ClearanceHole(NumberQuestion):
     )
     sizes: ClassVar = lengths("diameter", "tap_drill", "close", "normal", "loose")
     asked = (
-        "The list for a {size} screw, thread diameter {diameter}: tap drill {tap_drill}; clearance "
-        "holes by ASME B18.2.8 close {close}, normal {normal}, loose {loose}. The screw must pass "
-        "through the hopper plate into a nut, {fit} fit. Which hole is drilled in the plate?"
+        "The list for a {size} screw: thread diameter {diameter}, tap drill {tap_drill}. "
+        "Clearance holes by ASME B18.2.8: close {close}, normal {normal}, loose {loose}. The "
+        "screw must pass through the hopper plate into a nut, {fit} fit. Which hole is drilled "
+        "in the plate?"
     )
     hints = (
         "Does the screw cut or hold a thread in this plate?",

@@ -33,9 +33,10 @@ class DepthLimits(NumberQuestion):
         "included_angle": ANGLE,
     }
     asked = (
-        "A seat of {included_angle} included angle may measure {least_diameter} to "
-        "{greatest_diameter} at the face; its hole may measure {least_hole} to {greatest_hole}. "
-        "What is the greatest depth, from the face to the edge of the hole, a good seat can have?"
+        "A seat has {included_angle} included angle. It may measure {least_diameter} to "
+        "{greatest_diameter} at the face. Its hole may measure {least_hole} to "
+        "{greatest_hole}. What is the greatest depth, from the face to the edge of the hole, a "
+        "good seat can have?"
     )
     hints = (
         "The depth depends on how far the two diameters differ.",

@@ -32,9 +32,9 @@ class EdgeTravel(SeatQuestion):
         "included_angle": ANGLE,
     }
     asked = (
-        "A countersink of {included_angle} included angle with a flat nose of {nose_diameter} "
-        "comes down over a hole of {hole_diameter} until its lips touch the hole's edge. How far "
-        "must the quill travel from there for the seat to measure {diameter} at the face?"
+        "Countersink: {included_angle} included angle, flat nose of {nose_diameter}. Hole: "
+        "{hole_diameter}. The seat is to measure {diameter} at the face. The tool comes down "
+        "until its lips touch the edge of the hole. How far must the quill travel from there?"
     )
     hints = (
         "Draw the tool at the moment its lips touch. Where is its nose then?",

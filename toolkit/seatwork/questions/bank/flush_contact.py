@@ -37,9 +37,9 @@ class FlushContact(Question):
         "hole_diameter": LENGTH,
     }
     asked = (
-        "A flat head of {head_angle}, theoretical sharp diameter {sharp_diameter}, lies in a seat "
-        "of {included_angle} that was cut to the same diameter, on a hole of {hole_diameter}. A "
-        "fingernail finds no step: the head is flush."
+        "Head: {head_angle}, theoretical sharp diameter {sharp_diameter}. Seat: "
+        "{included_angle}, cut to the same diameter. Hole: {hole_diameter}. A fingernail finds "
+        "no step: the head is flush."
     )
     hints = (
         "Sketch both slopes with the head's top in the face.",

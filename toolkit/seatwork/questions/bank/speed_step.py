@@ -33,9 +33,10 @@ class SpeedStep(NumberQuestion):
     accepted = Tolerance("0.5", "0.5", "A step is one number on the plate; no other is near it.")
     sizes: ClassVar = {"wanted": SPINDLE_SPEED, "limit": SPINDLE_SPEED}
     asked = (
-        "A speed of {wanted} was worked out. The {machine} has the steps {steps} rev/min, and "
-        "this shop turns countersinks at {limit} at most. The rule is the next step down. Which "
-        "step is set?"
+        "A speed of {wanted} was worked out. This shop turns countersinks at {limit} at most. "
+        "The rule is the next step down. The {machine} has these steps, in rev/min:\n"
+        "{steps}\n"
+        "Which step is set?"
     )
     hints = (
         "Two numbers hold the speed down. Which is lower?",

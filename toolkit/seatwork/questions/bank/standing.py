@@ -34,8 +34,8 @@ class Standing(NumberQuestion):
     accepted = Tolerance("0.001", "0.025", "A depth micrometer over a head holds about .001 in.")
     sizes: ClassVar = {"sharp_diameter": LENGTH, "diameter": LENGTH, "included_angle": ANGLE}
     asked = (
-        "A seat of {included_angle} included angle measures {diameter} at the face. A {size} flat "
-        "head of the same angle, theoretical sharp diameter {sharp_diameter}, is laid in."
+        "Seat: {included_angle}, {diameter} at the face. Head: {size} flat head, the same "
+        "angle, theoretical sharp diameter {sharp_diameter}. You lay the head in the seat."
     )
     hints = (
         "Head and seat are the same cone, so they touch all along it.",

@@ -31,10 +31,9 @@ class ThreadChamfer(NumberQuestion):
     accepted = Tolerance("0.002", "0.05", "A depth stop is set and read to about .001 in.")
     sizes: ClassVar = lengths("major", "tap_drill", "over") | {"included_angle": ANGLE}
     asked = (
-        "A hole for a {thread} thread, major diameter {major}, is drilled {tap_drill} and gets a "
-        "chamfer of {included_angle} included angle, {over} larger in diameter than the thread, "
-        "before it is tapped. How deep is the chamfer, from the face to the edge of the drilled "
-        "hole?"
+        "Thread {thread}, major diameter {major}. Drill {tap_drill}. The chamfer is "
+        "{included_angle} included, {over} wider than the thread. It is cut before the tap. "
+        "How deep is it, from the face to the edge of the hole?"
     )
     hints = (
         "Which two diameters does the chamfer lie between?",

@@ -47,8 +47,8 @@ class WrongAngle(SeatQuestion):
         "included_angle": ANGLE,
     }
     asked = (
-        "A flat head of {head_angle}, theoretical sharp diameter {head_diameter}, is laid into a "
-        "seat cut with {included_angle}: {diameter} at the face, on a hole of {hole_diameter}."
+        "Head: {head_angle}, {head_diameter} (theoretical sharp). Seat: {included_angle}, "
+        "{diameter} at the face. Hole: {hole_diameter}. You lay the head in the seat."
     )
     hints = (
         "Sketch half of the head and half of the seat with their own slopes. Which is steeper?",

@@ -10,9 +10,10 @@ from random import Random
 from seatwork.errors import SeatworkError
 from seatwork.questions.checking import drawn, pinning, proving
 from seatwork.questions.checking.places import BANK, stem
+from seatwork.questions.type.clearness import too_close
 from seatwork.questions.type.measures import unit_step
 from seatwork.questions.type.parts import NumberPart, Part
-from seatwork.questions.type.question import Question, too_close
+from seatwork.questions.type.question import Question
 from seatwork.questions.type.running import failed
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.verdicts import judge

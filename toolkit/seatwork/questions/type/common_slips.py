@@ -6,18 +6,20 @@ slip of the type by another way, both are told and the learner says which it was
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from decimal import Decimal
+from functools import partial
 from itertools import permutations
 from math import isclose
-from typing import Any
+from typing import Any, NamedTuple
 
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.measures import ANGLE
 from seatwork.questions.type.parts import CLEAR, NumberPart
 from seatwork.questions.type.size_words import size_words
 from seatwork.questions.type.slips import Slip, framed
+from seatwork.questions.type.typed import Typed
 from seatwork.questions.type.working import WorkedStep
 
 STANDARD_ANGLES = (60.0, 82.0, 90.0, 100.0, 110.0, 120.0)
@@ -34,7 +36,7 @@ PAIR = "You took {narrow} off {wide}. Look again which two belong together here.
 SOMETHING = "something else"
 
 
-def common_slips(question: Any, part: NumberPart, unit_said: bool = False) -> tuple[Slip, ...]:
+def common_slips(question: Any, part: NumberPart, typed: Typed | None = None) -> tuple[Slip, ...]:
     """Return the slips that the engine names for one number of a question.
 
     Parameters
@@ -43,8 +45,9 @@ def common_slips(question: Any, part: NumberPart, unit_said: bool = False) -> tu
         What is asked.
     part : NumberPart
         The number asked for.
-    unit_said : bool
-        Whether a unit was typed: then only numbers of that unit can have been meant.
+    typed : Typed, optional
+        The wrong answer: then only the ways to its number; where a unit was typed, only those
+        whose number has that unit.
 
     Returns
     -------
@@ -52,60 +55,85 @@ def common_slips(question: Any, part: NumberPart, unit_said: bool = False) -> tu
         Each three tolerances from the answer at least; those of the type itself are not
         among them, nor is what a slip of the type says more closely.
     """
-    own = part.slips
-    steps = tuple(_leading(question, part))
-    label = steps[-1][0].label if steps else SOMETHING
-    found: list[Slip] = []
-    for measure, one in (
-        *_stopped(steps, part.system),
+    raw = tuple(question.working())
+    ways = (
+        *_stopped(question, part, raw),
         *_other_angles(question, part),
-        *_copied(question, part, label),
-        *_other_pairs(question, part, steps),
-    ):
-        if unit_said and measure != part.measure.name:
+        *_copied(question, part, raw, typed),
+        *_other_pairs(question, part, raw),
+    )
+    found: list[Slip] = []
+    own = None
+    for way in ways:
+        if typed and not _is_meant(way, typed, part):
             continue
-        near = abs(_number(one) - part.answer) < CLEAR * part.tolerance
-        if not near and not any(_says_the_same(one, other) for other in (*own, *found)):
-            found.append(one)
+        if abs(way.value - part.answer) < CLEAR * part.tolerance:
+            continue
+        own = part.slips if own is None else own
+        if not any(_says_the_same(way, other) for other in (*own, *found)):
+            found.append(way.slip())
     return tuple(found)
 
 
-def _number(one: Slip) -> Decimal:
-    assert isinstance(one.value, Decimal)
-    return one.value
+class Way(NamedTuple):
+    """One way to a wrong number; its sentence is made when it is told."""
+
+    measure: str
+    code: str
+    value: Decimal
+    told: Callable[[], tuple[str, dict[str, str]]]
+
+    def slip(self) -> Slip:
+        """Return the slip with its sentence."""
+        frame, words = self.told()
+        return framed(self.code, self.value, frame, **words)
 
 
-def _says_the_same(one: Slip, other: Slip) -> bool:
+def _words(frame: str, **words: str) -> tuple[str, dict[str, str]]:
+    """Return a frame with its words."""
+    return frame, words
+
+
+def _is_meant(way: Way, typed: Typed, part: NumberPart) -> bool:
+    """Whether a way leads to the number typed, in a unit that may have been typed with it."""
+    if abs(way.value - typed.value) > typed.place / 2:
+        return False
+    return not typed.unit_said or way.measure == part.measure.name
+
+
+def _says_the_same(way: Way, other: Slip) -> bool:
     """Whether a slip already known is the same thing done; a wrong angle is another thing."""
-    apart = abs(_number(one) - _number(other)) > SAME
-    return not apart and "M07" not in (one.code, other.code)
+    assert isinstance(other.value, Decimal)
+    return abs(way.value - other.value) <= SAME and "M07" not in (way.code, other.code)
 
 
-def _leading(question: Any, part: NumberPart) -> Iterator[tuple[WorkedStep, str]]:
-    """Yield the steps that lead to a number, each with what is done after it."""
-    raw, filled = tuple(question.working()), question.worked_steps()
+def _leading(part: NumberPart, raw: Sequence[WorkedStep]) -> dict[int, str]:
+    """Return the numbers of the steps that lead to a part, each with what is done after it."""
     used = [{int(number) for number in USED.findall(step.sum)} for step in raw]
     ends = [n for n, one in enumerate(raw) if isclose(one.value, part.value, rel_tol=1e-9)]
     needed = set(ends[-1:])
     for number in reversed(range(len(raw))):
         if number in needed:
             needed |= used[number]
-    for number in sorted(needed):
-        after = [later for later in sorted(needed) if number in used[later]]
-        yield filled[number], raw[after[0]].next if after else ""
+    after = {n: [later for later in sorted(needed) if n in used[later]] for n in sorted(needed)}
+    return {number: raw[later[0]].next if later else "" for number, later in after.items()}
 
 
-def _stopped(steps: tuple[tuple[WorkedStep, str], ...], system: str) -> Iterator[tuple[str, Slip]]:
+def _stopped(question: Any, part: NumberPart, raw: Sequence[WorkedStep]) -> Iterator[Way]:
     """Yield the numbers of steps before the last, with what is to be done next."""
-    for step, after in steps[:-1]:
-        value = step.measure.amount(step.value, system)
-        yield step.measure.name, framed(step.code, value, STEP, label=step.label, how=after)
+    leading = _leading(part, raw)
+    for number, how in leading.items():
+        if how:
+            step = raw[number]
+            value = step.measure.amount(step.value, question.system)
+            told = partial(_words, STEP, label=step.label, how=how)
+            yield Way(step.measure.name, step.code, value, told)
 
 
-def _other_angles(question: Any, part: NumberPart) -> Iterator[tuple[str, Slip]]:
+def _other_angles(question: Any, part: NumberPart) -> Iterator[Way]:
     """Yield what each other standard angle gives."""
-    right = getattr(question, "included_angle", None)
-    if right is None or question.sizes.get("included_angle") is not ANGLE:
+    right = float(getattr(question, "included_angle", 0.0))
+    if question.sizes.get("included_angle") is not ANGLE or part.measure is ANGLE:
         return
     values = [one.value for one in question.parts if isinstance(one, NumberPart)]
     if part.value not in values:  # a step of a chain, from a learner's own step before
@@ -118,36 +146,52 @@ def _other_angles(question: Any, part: NumberPart) -> Iterator[tuple[str, Slip]]
         except (SeatworkError, ArithmeticError, ValueError):
             continue
         if angle != right:
-            shown = ANGLE.show(angle, part.system), ANGLE.show(right, part.system)
-            yield (
-                part.measure.name,
-                framed("M07", value, OTHER_ANGLE, angle=shown[0], right=shown[1]),
-            )
+            told = partial(_angle_told, angle, right)
+            yield Way(part.measure.name, "M07", value, told)
 
 
-def _copied(question: Any, part: NumberPart, label: str) -> Iterator[tuple[str, Slip]]:
+def _angle_told(angle: float, right: float) -> tuple[str, dict[str, str]]:
+    """Say which angle was used, and which is right."""
+    return OTHER_ANGLE, {"angle": ANGLE.show(angle, "inch"), "right": ANGLE.show(right, "inch")}
+
+
+def _copied(
+    question: Any, part: NumberPart, raw: Sequence[WorkedStep], typed: Typed | None
+) -> Iterator[Way]:
     """Yield the numbers of the question, each by the name of its size."""
-    sizes = {
-        measure.stated(getattr(question, name), question.system): (measure.name, size_words(name))
-        for name, measure in question.sizes.items()
-    }
     for text in dict.fromkeys(NUMBER.findall(NAMES.sub("", question.text()))):
-        measure, size = sizes.get(Decimal(text), (part.measure.name, "a number of the question"))
-        yield measure, framed("M57", Decimal(text), COPIED, size=size, label=label)
+        value = Decimal(text)
+        if typed is None or abs(value - typed.value) <= typed.place / 2:
+            name = next((one for one in question.sizes if _stated(question, one) == value), "")
+            measure = question.sizes[name] if name else part.measure
+            yield Way(measure.name, "M57", value, partial(_copy_told, name, part, raw))
 
 
-def _other_pairs(
-    question: Any, part: NumberPart, steps: tuple[tuple[WorkedStep, str], ...]
-) -> Iterator[tuple[str, Slip]]:
+def _stated(question: Any, name: str) -> Decimal:
+    """Return a size as the question states it, a number without its unit."""
+    number: Decimal = question.sizes[name].stated(getattr(question, name), question.system)
+    return number
+
+
+def _copy_told(
+    name: str, part: NumberPart, raw: Sequence[WorkedStep]
+) -> tuple[str, dict[str, str]]:
+    """Say which size was written back, and what was asked for."""
+    last = [one.label for one in raw if isclose(one.value, part.value, rel_tol=1e-9)]
+    size = size_words(name) if name else "a number of the question"
+    return COPIED, {"size": size, "label": last[-1] if last else SOMETHING}
+
+
+def _other_pairs(question: Any, part: NumberPart, raw: Sequence[WorkedStep]) -> Iterator[Way]:
     """Yield differences of two lengths of the question, and half of them, where one is needed."""
-    if not any(step.code == "M52" for step, _ in steps):
+    if part.measure.name != "length" or not any(step.code == "M52" for step in raw):
         return
     lengths = {
-        size_words(name): measure.stated(getattr(question, name), question.system)
+        name: _stated(question, name)
         for name, measure in question.sizes.items()
         if measure.name == "length"
     }
     for (wide, more), (narrow, less) in permutations(lengths.items(), 2):
+        words = {"wide": size_words(wide), "narrow": size_words(narrow)}
         for share in (1, 2) if more > less else ():
-            value = (more - less) / share
-            yield "length", framed("M61", value, PAIR, wide=wide, narrow=narrow)
+            yield Way("length", "M61", (more - less) / share, partial(_words, PAIR, **words))

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
+from math import floor
 
 from seatwork import units
 from seatwork.quantities import EXACT_INCH
@@ -52,6 +53,17 @@ class Measure:
     def stated(self, value: float, system: str) -> Decimal:
         """Return an inside `value` in the unit of `system`, rounded as shown."""
         return rounded(self.amount(value, system), self.places[system])
+
+    def as_stated(self, value: float, system: str) -> float:
+        """Return an inside `value` as one reads it: rounded as it is shown in `system`.
+
+        Worked in whole numbers of the last place, and exactly where a half lies near.
+        """
+        size, whole, parts = _last_place(self, system)
+        count = value / size
+        if not abs(count % 1 - 0.5) > NEAR_HALF or not 0 < count < MOST_COUNTED:
+            return self.inside(self.stated(value, system), system)
+        return floor(count + 0.5) * whole / parts
 
     def inside(self, amount: Decimal, system: str) -> float:
         """Return an amount in the unit of `system` as an inside value."""
@@ -160,6 +172,17 @@ COUNT = _plain("count", "", 0, "holes", "marks", "x", "X")
 FREQUENCY = _plain("frequency", "Hz", 0, "hz", "hertz", "1/s")
 RATIO = _plain("ratio", "", 4)
 """A plain number, such as a tangent: a step of a working, not asked for."""
+
+
+NEAR_HALF = 1e-6
+MOST_COUNTED = 1e9  # last places that a float counts to a millionth
+
+
+@lru_cache(maxsize=64)
+def _last_place(measure: Measure, system: str) -> tuple[float, int, int]:
+    """Return one unit in the last place, in inside units: as a float, and as a fraction."""
+    whole, parts = (unit_step(measure, system) * measure.scale[system]).as_integer_ratio()
+    return whole / parts, whole, parts
 
 
 @lru_cache(maxsize=64)

@@ -32,8 +32,8 @@ class NumberPart:
     reason : str
         Why just this much is accepted.
     more : callable
-        Gives the slips that are not the type's own, see `common_slips`; takes the part and
-        whether a unit was typed.
+        Gives the slips that are not the type's own, see `common_slips`; takes the part and,
+        where only the ways to one number are wanted, what was typed.
     """
 
     measure: Measure
@@ -43,7 +43,7 @@ class NumberPart:
     mistakes: Callable[[], Iterable[Mistake]] = tuple
     prompt: str = ""
     reason: str = ""
-    more: Callable[["NumberPart", bool], tuple[Slip, ...]] = lambda part, unit_said: ()
+    more: Callable[..., tuple[Slip, ...]] = lambda part, typed=None: ()
 
     @property
     def answer(self) -> Decimal:

@@ -11,9 +11,10 @@ from random import Random
 from typing import Any, ClassVar, Self
 
 from seatwork.errors import SeatworkError
+from seatwork.questions.type.clearness import is_told_apart
 from seatwork.questions.type.common_slips import common_slips
 from seatwork.questions.type.measures import Measure
-from seatwork.questions.type.parts import CLEAR, NumberPart, Part
+from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.pictures import Drawing, drawing_of
 from seatwork.questions.type.slips import Mistake, Slip
 from seatwork.questions.type.working import WorkedStep, filled
@@ -134,7 +135,7 @@ class Question(ABC):
     def stated_in(self, system: str) -> Self:
         """Return the question asked in `system`, its sizes rounded as they are stated there."""
         stated = {
-            name: measure.inside(measure.stated(getattr(self, name), system), system)
+            name: measure.as_stated(getattr(self, name), system)
             for name, measure in self.sizes.items()
         }
         return replace(self, system=system, **stated)
@@ -179,7 +180,7 @@ class Question(ABC):
 
     def is_clear(self) -> bool:
         """Whether the answer and all slips can be told from one another."""
-        return not any(too_close(part) for part in self.parts if isinstance(part, NumberPart))
+        return all(is_told_apart(part) for part in self.parts if isinstance(part, NumberPart))
 
     def drawn(self) -> dict[str, Any]:
         """Return the sizes as plain data, to be kept in a file."""
@@ -256,22 +257,6 @@ class NumberQuestion(Question):
     def fine(self, value: float) -> str:
         """Write a value of this type's measure with one more place, for a step of a working."""
         return self.measure.show_finely(value, self.system)
-
-
-def too_close(part: NumberPart) -> list[tuple[str, str]]:
-    """Return the pairs of slip codes, or slip and "answer", that cannot be told apart."""
-    numbers = [("answer", part.answer)] + [
-        (slip.code, slip.value)
-        for slip in part.slips
-        if slip.twin_of is None and isinstance(slip.value, Decimal)
-    ]
-    least = CLEAR * part.tolerance
-    return [
-        (first, second)
-        for place, (first, value) in enumerate(numbers)
-        for second, other in numbers[place + 1 :]
-        if abs(value - other) < least
-    ]
 
 
 def _other(system: str) -> str:

@@ -2,7 +2,6 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from decimal import Decimal
 
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
@@ -154,8 +153,7 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
 def _ways(part: NumberPart, typed: Typed, text: str) -> tuple[Slip, ...]:
     """Return every way to a number, the type's own nearest first, then those of the engine."""
     own = part.matching(typed.value, typed.place)
-    more = (*part.more(part, typed.unit_said), *spoiled(part, typed, text))
-    near = [one for one in more if abs(Decimal(one.value) - typed.value) <= typed.place / 2]
+    near = [*part.more(part, typed), *spoiled(part, typed, text)]
     angles = [one for one in near if one.code == "M07"]  # these say which angle it was
     own = tuple(one for one in own if not (angles and one.code == "M07"))
     return (*own, *(one for one in near if one.code not in [other.code for other in own]))
