@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from seatwork.errors import SeatworkError
 from seatwork.marking import Answer, AnswerFile
-from seatwork.marking.answers import MOST_BYTES, parse, read, reopen
+from seatwork.marking.answers import MOST_BYTES, MOST_EARLIER, parse, read, reopen
 
 GOOD = AnswerFile(
     learner="L07",
@@ -78,7 +78,7 @@ def test_a_file_beyond_a_limit_is_refused(raw: bytes, fault: str) -> None:
 def test_a_newer_format_is_refused_politely() -> None:
     """A file of a later version is not damaged, and says so."""
     with pytest.raises(SeatworkError, match="newer version"):
-        parse(changed(format=2), "L07-cones-2.json")
+        parse(changed(format=3), "L07-cones-2.json")
 
 
 @pytest.mark.slow
@@ -117,3 +117,25 @@ def test_an_unwritable_folder_gives_one_sentence(tmp_path: Path) -> None:
     (tmp_path / "answers").write_text("in the way", encoding="utf-8")
     with pytest.raises(SeatworkError, match="not saved"):
         GOOD.save(tmp_path / "answers")
+
+
+def test_earlier_answers_are_kept_and_files_without_them_stay_as_they_were() -> None:
+    """New numbers keep what was typed before; a file without such answers is still format 1."""
+    file = AnswerFile(learner="L07", sheet="cones", form=1)
+    plain = file.changed("c1", parts=(".2",))
+    assert b'"format":1' in plain.content()
+    assert b"earlier" not in plain.content()
+    renewed = plain.changed("c1", **plain.of("c1").renewed()._asdict())
+    assert b'"format":2' in renewed.content()
+    again = parse(renewed.content(), renewed.name).of("c1")
+    assert (again.attempt, again.parts, again.earlier) == (2, (), ((".2",),))
+
+
+def test_only_the_last_earlier_answers_are_kept() -> None:
+    """Whoever draws new numbers all evening does not fill the file."""
+    answer = Answer()
+    for number in range(40):
+        answer = answer._replace(parts=(str(number),)).renewed()
+    assert answer.attempt == 41
+    assert len(answer.earlier) == MOST_EARLIER
+    assert answer.earlier[-1] == ("39",)

@@ -99,6 +99,8 @@ def test_a_page_that_drew_new_numbers_goes_on_with_them(tmp_path: Path) -> None:
     form.type([".3"])
     assert "not saved" not in form.said
     assert (kept(tmp_path)["c1"]["attempt"], kept(tmp_path)["c1"]["parts"]) == (2, [".3"])
+    assert kept(tmp_path)["c1"]["earlier"] == [[".2"]]
+    assert page(tmp_path).answers.of("c1").earlier == ((".2",),)
 
 
 def test_tries_and_hints_of_two_pages_add_up(tmp_path: Path) -> None:
@@ -146,12 +148,12 @@ def test_a_file_of_a_newer_version_is_not_written_over(tmp_path: Path) -> None:
     """Neither a page that opens nor one that is open puts its own file in that one's place."""
     form = Form(page(tmp_path).ask("c1"))
     path = tmp_path / "L00-cones-1.json"
-    path.write_text('{"format": 2, "more": true}', encoding="utf-8")
+    path.write_text('{"format": 9, "more": true}', encoding="utf-8")
     form.type([".2"])
     assert "not saved, since a newer version wrote it" in form.said
     with pytest.raises(SeatworkError, match="use that version"):
         page(tmp_path)
-    assert path.read_text(encoding="utf-8") == '{"format": 2, "more": true}'
+    assert path.read_text(encoding="utf-8") == '{"format": 9, "more": true}'
 
 
 def test_a_disk_that_refuses_is_told_under_the_question(tmp_path: Path) -> None:

@@ -11,12 +11,15 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import QUESTION, form_number, learner_code, sheet_name
 
-FORMAT = 1
+FORMAT = 2
+"""Files with answers to earlier numbers; all others are still written as format 1."""
+
 MOST_BYTES = 256 * 1024
 MOST_ANSWERS = 200
 MOST_PARTS = 8
 LONGEST = 200
 MOST_TRIES = 10_000
+MOST_EARLIER = 12
 SURROGATE = re.compile(r"[\ud800-\udfff]")
 KEYS = {"format", "learner", "sheet", "form", "answers"}
 ANSWER_KEYS = {"parts", "attempt", "tries", "hints", "sure"}
@@ -40,7 +43,9 @@ class Answer(NamedTuple):
     hints : int
         How many hints were read.
     sure : bool
-        "I think this is right": shown to the instructor.
+        "I am sure of this one": shown to the instructor.
+    earlier : tuple of tuple of str
+        What was typed for the numbers before these, the last ones last.
     """
 
     parts: tuple[str, ...] = ()
@@ -48,6 +53,12 @@ class Answer(NamedTuple):
     tries: int = 0
     hints: int = 0
     sure: bool = False
+    earlier: tuple[tuple[str, ...], ...] = ()
+
+    def renewed(self) -> "Answer":
+        """Return the empty answer to the next numbers; what was typed for these is kept."""
+        earlier = (*self.earlier, self.parts)[-MOST_EARLIER:]
+        return Answer(attempt=self.attempt + 1, earlier=earlier)
 
 
 NONE = Answer()
@@ -86,10 +97,12 @@ class AnswerFile:
                 "hints": answer.hints,
                 "sure": answer.sure,
             }
+            | ({"earlier": [list(parts) for parts in answer.earlier]} if answer.earlier else {})
             for name, answer in sorted(self.answers.items())
         }
+        renewed = any(answer.earlier for answer in self.answers.values())
         whole = {
-            "format": FORMAT,
+            "format": FORMAT if renewed else 1,
             "learner": self.learner,
             "sheet": self.sheet,
             "form": self.form,
@@ -191,10 +204,25 @@ def _question(key: str, name: str) -> str:
 
 
 def _answer(value: Any, name: str) -> Answer:
-    if type(value) is not dict or value.keys() != ANSWER_KEYS:
+    if type(value) is not dict or value.keys() - {"earlier"} != ANSWER_KEYS:
         _refuse(name, "an answer in it has other fields than it should")
-    parts, sure = value["parts"], value["sure"]
+    parts, sure = _parts(value["parts"], name), value["sure"]
     attempt, tries, hints = value["attempt"], value["tries"], value["hints"]
+    if not type(attempt) is type(tries) is type(hints) is int:
+        _refuse(name, "a count in it is no whole number")
+    if not (1 <= attempt <= MOST_TRIES and 0 <= tries <= MOST_TRIES and 0 <= hints <= MOST_TRIES):
+        _refuse(name, "a count in it is out of range")
+    if type(sure) is not bool:
+        _refuse(name, "a mark in it is neither true nor false")
+    earlier = value.get("earlier", [])
+    if type(earlier) is not list or len(earlier) > MOST_EARLIER:
+        _refuse(name, "its earlier answers are not as they should be")
+    before = tuple(_parts(one, name) for one in earlier)
+    return Answer(parts, attempt, tries, hints, sure, before)
+
+
+def _parts(parts: Any, name: str) -> tuple[str, ...]:
+    """Return what was typed for the parts of a question, within its limits."""
     if type(parts) is not list or len(parts) > MOST_PARTS:
         _refuse(name, "an answer in it has no list of parts")
     for part in parts:
@@ -202,13 +230,7 @@ def _answer(value: Any, name: str) -> Answer:
             _refuse(name, "an answer in it is no short text")
         if SURROGATE.search(part):
             _refuse(name, "an answer in it holds half a character, which is no text")
-    if not type(attempt) is type(tries) is type(hints) is int:
-        _refuse(name, "a count in it is no whole number")
-    if not (1 <= attempt <= MOST_TRIES and 0 <= tries <= MOST_TRIES and 0 <= hints <= MOST_TRIES):
-        _refuse(name, "a count in it is out of range")
-    if type(sure) is not bool:
-        _refuse(name, "a mark in it is neither true nor false")
-    return Answer(tuple(parts), attempt, tries, hints, sure)
+    return tuple(parts)
 
 
 def _no_twice(pairs: list[tuple[str, Any]]) -> dict[str, Any]:

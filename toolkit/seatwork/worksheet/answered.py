@@ -76,8 +76,8 @@ class Answered:
         self.kept.change(name, more)
 
     def renew(self, name: str) -> None:
-        """Draw new numbers for a practice question; its answer starts empty."""
-        self.kept.change(name, lambda answer: Answer(attempt=answer.attempt + 1))
+        """Draw new numbers for a practice question; its answer starts empty, the old is kept."""
+        self.kept.change(name, Answer.renewed)
 
     def mark_sure(self, name: str, sure: bool) -> None:
         """Keep the learner's "I think this is right" for the instructor."""

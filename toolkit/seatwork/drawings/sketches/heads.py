@@ -26,13 +26,16 @@ BESIDE = {
 }
 
 
-def head_over_seat(labels: Mapping[str, str]) -> Drawing:
+def head_over_seat(labels: Mapping[str, str], wide: float = 1.0) -> Drawing:
     """Draw a flat head over a seat of its own angle, its cone drawn on to a sharp corner.
 
     Parameters
     ----------
     labels : mapping of str to str
         Sizes to show by the names of ``HEADS``, as they are said; "?" for the one asked for.
+    wide : float
+        Mouth of the seat over the sharp diameter of the head, where both are told [-]; the
+        difference is drawn larger than it is, 10 % at the least.
 
     Raises
     ------
@@ -41,7 +44,8 @@ def head_over_seat(labels: Mapping[str, str]) -> Drawing:
     """
     title = "A flat head over its seat, not let down"
     page = Page(Asked(title=title, names=HEADS, labels=labels))
-    _seat(page, AXIS)
+    mouth = MOUTH * (1.0 if wide == 1.0 else max(wide, 1.1) if wide > 1.0 else min(wide, 0.9))
+    _seat(page, AXIS, mouth=mouth)
     neck = TOP - (SHARP - 66.0) / SLOPE
     half = [(EDGE, TOP), (EDGE, TOP - RIM), (66.0, neck), (66.0, FACE + 48.0)]
     head = [(AXIS + x, y) for x, y in half] + [(AXIS - x, y) for x, y in reversed(half)]
@@ -53,9 +57,9 @@ def head_over_seat(labels: Mapping[str, str]) -> Drawing:
     page.sketch.center((AXIS, TOP + 20.0), (AXIS, UNDER - 15.0))
     page.across("sharp", (AXIS - SHARP, AXIS + SHARP), 392.0, TOP)
     page.inside("edge", (AXIS - EDGE, AXIS + EDGE), TOP - 30.0, 0.0)
-    page.inside("mouth", (AXIS - MOUTH, AXIS + MOUTH), FACE + 22.0, 0.0)
+    page.inside("mouth", (AXIS - mouth, AXIS + mouth), FACE + 22.0, 0.0)
     page.inside("hole", (AXIS - HOLE, AXIS + HOLE), UNDER + 16.0, 0.0)
-    page.angle("angle", (AXIS - HALF - 30.0, FACE - 60.0), (AXIS - MOUTH + 22.0, FACE - 25.0))
+    page.angle("angle", (AXIS - HALF - 30.0, FACE - 60.0), (AXIS - mouth + 22.0, FACE - 25.0))
     if "below" in labels:
         page.write("below", (AXIS + HALF + 25.0, FACE), "left", "at most ", " below")
     return page.finish()
@@ -87,14 +91,14 @@ def seat_beside_axis(labels: Mapping[str, str]) -> Drawing:
     return page.finish()
 
 
-def _seat(page: Page, axis: float, shift: float = 0.0) -> None:
+def _seat(page: Page, axis: float, shift: float = 0.0, mouth: float = MOUTH) -> None:
     """Draw a plate with a hole and a seat, its axis shifted."""
-    floor = FACE - (MOUTH - HOLE) / SLOPE
+    floor = FACE - (mouth - HOLE) / SLOPE
     for side in (-1.0, 1.0):
-        outer, mouth, wall = axis + side * HALF, axis + shift + side * MOUTH, axis + side * HOLE
+        outer, rim, wall = axis + side * HALF, axis + shift + side * mouth, axis + side * HOLE
         low = floor - side * shift / SLOPE
-        edge = [(outer, FACE), (mouth, FACE), (wall, low), (wall, UNDER)]
+        edge = [(outer, FACE), (rim, FACE), (wall, low), (wall, UNDER)]
         page.sketch.metal([*edge, (outer, UNDER)])
         page.sketch.edge(edge, [(wall, UNDER), (outer, UNDER)])
         page.sketch.thin([(outer, FACE), (outer, UNDER)])
-    page.sketch.edge([(axis + shift - MOUTH, FACE), (axis + shift + MOUTH, FACE)])
+    page.sketch.edge([(axis + shift - mouth, FACE), (axis + shift + mouth, FACE)])
