@@ -62,10 +62,10 @@ def test_a_question_as_text_is_the_question_alone() -> None:
         (".211 in", "Right: 0.211 in. Accepted: 0.209 to 0.213 in."),
         ("0,211 in", "Right: 0.211 in."),
         ("5.36 mm", "Right: 0.211 in."),
-        ("5.36", "The right size in mm, but the question asks for in."),
+        ("5.36", "Right size, in mm. The question asks for in."),
         (".422", "You used the whole difference"),
         ("two", "could not be read"),
-        ("", "Not answered yet."),
+        ("", "No answer yet."),
     ],
 )
 def test_feedback_says_what_an_answer_is(typed: str, said: str) -> None:

@@ -9,6 +9,7 @@ from seatwork.questions.cuts.finding import can_cut, own_cut, right_cut
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.verdicts import Verdict
+from seatwork.rows import short
 from seatwork.shop import wording
 from seatwork.worksheet.cutting_room import (
     Figure,
@@ -20,6 +21,10 @@ from seatwork.worksheet.entry import Entry
 
 CUT = ("slip", "several slips", "asks back", "wrong")
 """Verdicts on a number that is cut; the others are the right number, or none."""
+
+SO_FAR = "Good so far: "
+LONGEST_LABEL = 60
+"""Letters on a button."""
 
 MOST_WAYS = 3
 """Ways to a number that get a button each."""
@@ -176,5 +181,7 @@ class Help:
 
 
 def _first(sentence: str) -> str:
-    """Return the first sentence of what is said of a slip."""
-    return sentence.split(". ")[0].split(": ")[0].rstrip(".")
+    """Return what was done, in a few words: the first sentence, without the praise before it."""
+    first = sentence.split(". ")[0].rstrip(".")
+    done = first.split(": ", 1)[1] if first.startswith(SO_FAR) else first
+    return short(f"{done[:1].upper()}{done[1:]}", LONGEST_LABEL)
