@@ -165,3 +165,40 @@ def test_no_number_breaks_a_form(name: str, typed: str) -> None:
     for place, part in enumerate(question.parts):
         found = own_cut(question, place, typed) if isinstance(part, NumberPart) else None
         assert found is None or found.own is not None or found.said
+
+
+PRINTS = sorted(name for name in CUTTERS if name.startswith("print-"))
+
+
+@pytest.mark.parametrize("name", PRINTS)
+def test_a_wrong_number_of_a_print_is_cut_or_told(name: str) -> None:
+    """Every slip of a print question comes to a seat or a sentence; what is right has no fault."""
+    for system in ("inch", "metric"):
+        question = asked(name).stated_in(system)
+        for place, part in enumerate(question.parts):
+            if not isinstance(part, NumberPart) or (name == "print-slash-stack" and place < 2):
+                continue
+            for slip in part.slips:
+                found = own_cut(question, place, f"{slip.value:.4f}")
+                assert found is not None
+                assert found.said.endswith(".")
+            right = own_cut(question, place, str(part.rounded))
+            assert right is not None
+            if right.own is not None:
+                assert {"proud", "broken through"}.isdisjoint(right.own.standing().names)
+
+
+def test_a_far_side_seat_begun_too_low_is_shallow() -> None:
+    """Plate .375, ⌀.507 on .281 at 82°: the cone is .130 deep, so it begins at .245.
+
+    By hand: (.507 - .281) / 2 / .8693 = .1300. Half the difference, .113, taken for the depth
+    begins at .262 and leaves the head proud by .0170.
+    """
+    sizes = {"hole_diameter": 7.1374, "diameter": 12.8778, "thickness": 9.525}
+    question = all_types()["print-far-side"](included_angle=82.0, **sizes)
+    found = own_cut(question, 1, ".262")
+    assert found is not None
+    assert found.own is not None
+    assert "begins 0.262 in below the near face" in found.said
+    assert "0.113 in deep" in found.said
+    assert "proud" in found.own.standing().names

@@ -19,8 +19,8 @@ from seatwork.seats.both_sides import BothSides
 
 SEATS = (("one", "one"), ("two", "two"), ("four", "four"))
 WRONG = {
-    "one": ("M65", "You counted one side. Read the last two words of the note."),
-    "four": ("M65", "You counted each side twice. A hole has two ends."),
+    "one": ("M65", "You counted one side. Read the end of the note again."),
+    "four": ("M65", "You counted each side twice. Think of one end of a hole, then of the other."),
 }
 
 

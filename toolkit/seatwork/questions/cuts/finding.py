@@ -3,7 +3,7 @@
 from typing import Any
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.cuts import at_the_machine, cones, flat_seats
+from seatwork.questions.cuts import at_the_machine, cones, flat_seats, prints
 from seatwork.questions.cuts.own_cut import Cutter, OwnCut, is_finite
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.typed import read
@@ -42,6 +42,19 @@ CUTTERS: dict[str, Cutter] = {
     "boss-clean-up": flat_seats.boss_clean_up,
     "edge-break": flat_seats.edge_break,
     "thread-chamfer": flat_seats.thread_chamfer,
+    "print-counterbore": prints.counterbore,
+    "print-spotface": prints.spotface,
+    "print-thread-seat": prints.thread_seat,
+    "print-both-sides": prints.both_sides,
+    "print-far-side": prints.far_side,
+    "print-blind-tap-drill": prints.blind_tap_drill,
+    "print-point-depth": prints.point_depth,
+    "print-flush-limits": prints.flush_limits,
+    "print-fillet": prints.fillet,
+    "print-max-min": prints.max_min,
+    "print-slash-stack": prints.slash_stack,
+    "print-floor-chamfer": prints.floor_chamfer,
+    "print-chamfer-forms": prints.chamfer_forms,
     "spindle-speed": at_the_machine.spindle_speed,
     "cutting-time": at_the_machine.cutting_time,
     "chatter-marks": at_the_machine.chatter_marks,

@@ -21,7 +21,7 @@ AROUND = 1.1
 """Counterbore over head, where the question names no width [-]. Common practice, no source."""
 
 
-def _bored(
+def bored(
     question: Any, screw: CapScrew, sizes: tuple[float, float, float], value: float, **more: Any
 ) -> OwnCut:
     """Counterbore so deep; `sizes` are width, hole and the right depth [mm]."""
@@ -49,7 +49,7 @@ def bore_depth(question: Any, _part: int, value: float) -> OwnCut:
     thread = question.diameter
     screw = CapScrew(head_diameter=HEX * thread, head_height=question.height, diameter=thread)
     sizes = (AROUND * screw.head_diameter, CLEARANCE * thread, question.value())
-    return _bored(question, screw, sizes, value, allowed=Allowed(sunk=question.below))
+    return bored(question, screw, sizes, value, allowed=Allowed(sunk=question.below))
 
 
 def washer_depth(question: Any, _part: int, value: float) -> OwnCut:
@@ -61,7 +61,7 @@ def washer_depth(question: Any, _part: int, value: float) -> OwnCut:
         diameter=thread,
     )
     sizes = (1.2 * screw.head_diameter, CLEARANCE * thread, question.value())
-    return _bored(question, screw, sizes, value, allowed=Allowed(sunk=question.below))
+    return bored(question, screw, sizes, value, allowed=Allowed(sunk=question.below))
 
 
 def floor_left(question: Any, _part: int, value: float) -> OwnCut:
@@ -75,7 +75,7 @@ def floor_left(question: Any, _part: int, value: float) -> OwnCut:
     plate = show_length(question.thickness, question.system)
     if own <= 0:
         return words(f"{left} left of a plate {plate} thick: then nothing is cut.")
-    found = _bored(
+    found = bored(
         question, screw, sizes, own, thickness=question.thickness,
         allowed=Allowed(sunk=question.below),
     )  # fmt: skip
@@ -91,7 +91,7 @@ def deepest_bore(question: Any, _part: int, value: float) -> OwnCut:
     screw = CapScrew(head_diameter=SOCKET * thread, head_height=depth, diameter=thread)
     sizes = (AROUND * screw.head_diameter, CLEARANCE * thread, depth)
     allowed = Allowed(sunk=question.thickness, floor=question.floor * 0.999)
-    return _bored(question, screw, sizes, value, thickness=question.thickness, allowed=allowed)
+    return bored(question, screw, sizes, value, thickness=question.thickness, allowed=allowed)
 
 
 def bore_diameter(question: Any, _part: int, value: float) -> OwnCut:
@@ -194,6 +194,11 @@ def boss_clean_up(question: Any, _part: int, value: float) -> OwnCut:
 
 def edge_break(question: Any, _part: int, value: float) -> OwnCut:
     """Break the mouth of a hole so wide, under the head of a cap screw."""
+    return broken(question, question.value(), value)
+
+
+def broken(question: Any, right: float, value: float) -> OwnCut:
+    """Break the mouth of a hole so wide; `right` is the mouth asked for [mm]."""
     hole, system = question.hole_diameter, question.system
     thread = hole / CLEARANCE
     screw = CapScrew(head_diameter=SOCKET * thread, head_height=thread, diameter=thread)
@@ -208,7 +213,7 @@ def edge_break(question: Any, _part: int, value: float) -> OwnCut:
             return "No wider than the hole: the edge is not broken."
         return cut(value)
 
-    return beside(cut(question.value()), own, f"Yours is ⌀{show_length(value, system)} wide.")
+    return beside(cut(right), own, f"Yours is ⌀{show_length(value, system)} wide.")
 
 
 def thread_chamfer(question: Any, _part: int, value: float) -> OwnCut:
