@@ -32,6 +32,13 @@ def parts():
             yield TrianglePart(seat=cone, step=step, slips=slips, find=find)
 
 
+def beside_parts():
+    """Yield every other angle beside a cone, small holes and large, at every step."""
+    for angle, other, share in itertools.product((60, 82, 120), (60, 90, 100), (0.05, 0.5, 0.9)):
+        for step in range(1, STEPS + 1):
+            yield TrianglePart(seat=seat(12.0, share, angle), step=step, beside=other)
+
+
 def held_parts():
     """Yield what a cone can hold, at every step."""
     for holds, step in itertools.product(HOLDS[1:], range(1, STEPS + 1)):
@@ -49,7 +56,7 @@ def test_nothing_overlaps_or_leaves_the_page(look, faults):
     scene = TriangleView(TrianglePart(seat=seat()), look)
     drawing = scene.draw()
     found = []
-    for part in itertools.chain(parts(), held_parts()):
+    for part in itertools.chain(parts(), held_parts(), beside_parts()):
         scene.move(part)
         found += [f"{part}: {fault}" for fault in faults(drawing) if "crosses" not in fault]
     assert found == []
@@ -109,6 +116,24 @@ def test_a_slip_can_be_drawn_before_down_is_known():
     assert "0.139" not in text
 
 
+def test_another_angle_stands_beside_it():
+    """Steep is deep: the M6 seat of ISO 10642 is 3.42 down at 90°, and 3.93 at 82°, by hand."""
+    text = triangle(13.44, 6.6, 82, beside=90, look=Look(system="metric")).text
+    assert "Down 3.93 mm" in text
+    assert "at 90°: down 3.42 mm" in text
+    assert "0.139" not in triangle(0.507 * INCH, 0.266 * INCH, 82, beside=90, step=3).text
+
+
+def test_half_the_angle_is_half_the_answer_where_the_angle_is_asked():
+    """Neither 82° nor 41° stands in a step before the last; the tangent does in the fourth."""
+    for step in range(1, STEPS):
+        drawing = triangle(0.507 * INCH, 0.266 * INCH, 82, step=step, find="angle")
+        words = drawing.text + " ".join(t.get_text() for t in drawing.figure.axes[0].texts)
+        assert "41°" not in words
+        assert "82°" not in words
+        assert ("0.869" in words) is (step == 4)
+
+
 def test_a_pin_stops_where_the_cone_is_as_wide():
     """A .375 pin lies .066 / .8693 = .076 deep in the frame's seat, worked by hand."""
     text = triangle(0.507 * INCH, 0.266 * INCH, 82, holds="a pin", held=0.375 * INCH).text
@@ -145,6 +170,9 @@ def test_a_head_stands_by_half_its_difference_to_the_seat(held, said):
         ({"holds": "a ball", "held": 6.0}, "falls through"),
         ({"holds": "a ball", "held": 10.0, "slips": SLIPS[0]}, "leave it out"),
         ({"holds": "a pin", "held": 8.0, "find": "angle"}, "only down"),
+        ({"beside": 82, "slips": SLIPS[0]}, "not drawn together with slips"),
+        ({"beside": 82, "holds": "a ball", "held": 10.0}, "not drawn together with a ball"),
+        ({"beside": 200}, "angle"),
     ],
 )
 def test_what_cannot_be_drawn_is_refused_in_a_sentence(given, said):

@@ -298,7 +298,7 @@ CALLS: dict[str, Call] = {
     "seats.Triangle": always(wide=12, narrow=6, included_angle=90),
     "drawings.triangle": always(
         diameter=12, hole_diameter=6, included_angle=90, step=3, slips=(), holds="nothing",
-        held=None, find="down", look=None,
+        held=None, find="down", beside=None, look=None,
     ),
     "seats.rim": always(seat=SEAT, surface=Flat(), points=8),
     "seats.rss": always(terms=TERMS),

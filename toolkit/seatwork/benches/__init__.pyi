@@ -215,6 +215,7 @@ def triangle(
     whole_angle: bool = ...,
     to_the_point: bool = ...,
     screw: str = ...,
+    beside: str = ...,
     holds: str = ...,
     held: float | str | None = ...,
     system: str | None = ...,

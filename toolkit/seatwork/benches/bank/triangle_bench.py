@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from typing import ClassVar
 
+from seatwork import units
 from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Choice, Control, Number, Pick, Switch
 from seatwork.benches.build.measures import Measure
@@ -15,7 +16,10 @@ from seatwork.quantities import INCH
 from seatwork.seats import Countersink
 from seatwork.seats.gaging import ball_range
 from seatwork.seats.triangles import SLIPS
-from seatwork.units import show_both
+from seatwork.units import show_angle, show_both
+
+ANGLES = ("none", "60°", "82°", "90°", "100°")
+"""Angles that can be drawn beside it, the standard ones."""
 
 FIRST = "1/4 flat head 82° (frame)"
 TALLER = 0.030 * INCH
@@ -59,6 +63,8 @@ class Triangle(Bench[Folded]):
         Switch(name="to_the_point", label="Slip: to the point"),
         Pick(name="screw", label="Screw", listed=flat_jobs, known=flat_job, start=FIRST,
              others="another screw", folded=True),
+        Choice(name="beside", label="Another angle, dashed", options=ANGLES, start=ANGLES[0],
+               folded=True),
         Choice(name="holds", label="Lies in it", options=HOLDS, start="nothing", folded=True),
         Number(name="held", label="Its diameter", low=2.0, high=30.0, least=LEAST, most=MOST,
                why=WHY, folded=True),
@@ -76,8 +82,8 @@ class Triangle(Bench[Folded]):
 
     def work_out(
         self, *, step: float, diameter: float, hole: float, angle: float,
-        whole_difference: bool, whole_angle: bool, to_the_point: bool, screw: str, holds: str,
-        held: float,
+        whole_difference: bool, whole_angle: bool, to_the_point: bool, screw: str, beside: str,
+        holds: str, held: float,
     ) -> Folded:  # fmt: skip
         """Make the triangle as far as the step goes.
 
@@ -93,6 +99,7 @@ class Triangle(Bench[Folded]):
             slips=tuple(slip for slip, wanted in on if wanted) if holds != "a ball" else (),
             holds=holds,
             held=None if holds == "nothing" else held,
+            beside=None if beside == ANGLES[0] else units.angle(beside),
         )
         return Folded(part=part, job=flat_job(screw))
 
@@ -116,7 +123,7 @@ class Triangle(Bench[Folded]):
             last,
         )
         slips = (_slip(slip, its.slipped(slip)) for slip in part.slips)
-        return (*steps[: part.step - 1], *slips)
+        return (*steps[: part.step - 1], *slips, *_beside(part))
 
     def sources(self, result: Folded) -> tuple[str, ...]:
         """Tell where each number comes from."""
@@ -131,6 +138,13 @@ class Triangle(Bench[Folded]):
             ),
             "Pin, ball and head are examples in size: set your own.",
         )
+
+
+def _beside(part: TrianglePart) -> tuple[Measure, ...]:
+    """Return what another angle beside it gives; nothing where there is none."""
+    if part.beside is None:
+        return ()
+    return (Measure(f"Down, at {show_angle(part.beside)}", part.other.down),)
 
 
 def _slip(slip: str, down: float | None) -> Measure:

@@ -1,9 +1,9 @@
 """What a picture of the triangle shows: a cone, what it holds, a step, and the slips beside it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from seatwork.errors import SeatworkError
-from seatwork.quantities import Length
+from seatwork.quantities import Angle, Length
 from seatwork.seats import Countersink, Triangle, ball_top
 from seatwork.seats.triangles import SLIPS
 
@@ -12,9 +12,11 @@ HOLDS = ("nothing", "a pin", "a ball", "a head")
 FINDS = {
     "down": ("seat", "difference", "across", "half", "down"),
     "diameter": ("seat", "lines", "half", "across", "diameter"),
-    "angle": ("seat", "difference", "across", "half", "angle"),
+    "angle": ("seat", "difference", "across", "tangent", "angle"),
 }
 """By what is looked for, what each step brings."""
+
+BESIDE = "another angle"
 
 FOLD = 3
 """The step at which the section is folded in half."""
@@ -38,6 +40,8 @@ class TrianglePart:
         Its diameter [mm]; a head's theoretical sharp diameter.
     find : {"down", "diameter", "angle"}
         What is looked for; the others are given.
+    beside : float or None
+        Included angle of another cone drawn beside it, on the same hole and as wide [deg].
 
     Raises
     ------
@@ -51,6 +55,7 @@ class TrianglePart:
     holds: str = "nothing"
     held: float | None = None
     find: str = "down"
+    beside: float | None = None
 
     def __post_init__(self) -> None:
         if isinstance(self.step, bool) or self.step not in range(1, STEPS + 1):
@@ -59,6 +64,10 @@ class TrianglePart:
         _known(self.holds, HOLDS, "a cone cannot hold that here")
         for slip in self.slips:
             _known(slip, SLIPS, "no slip has that name")
+        if self.beside is not None and (self.slips or self.holds == "a ball"):
+            other = "slips" if self.slips else "a ball"
+            fault = f"another angle is not drawn together with {other}"
+            raise SeatworkError(Angle(self.beside), fault, "leave one of them out")
         self._refuse_what_does_not_go()
 
     def _refuse_what_does_not_go(self) -> None:
@@ -104,6 +113,12 @@ class TrianglePart:
         return Triangle(wide=wide, narrow=narrow, included_angle=self.seat.included_angle)
 
     @property
+    def other(self) -> Triangle:
+        """The same of the angle beside it."""
+        angle = self.seat.included_angle if self.beside is None else self.beside
+        return replace(self.triangle, included_angle=angle)
+
+    @property
     def proud(self) -> bool:
         """Whether a head stands above the face."""
         return self.holds == "a head" and (self.held or 0.0) > self.seat.diameter
@@ -121,17 +136,23 @@ class TrianglePart:
     @property
     def folded(self) -> bool:
         """Whether the section is folded in half; a ball is not."""
-        return self.holds != "a ball" and (self.step >= FOLD or bool(self.slips))
+        return self.holds != "a ball" and (self.step >= FOLD or bool(self.slips or self.beside))
 
     def shows(self, name: str) -> bool:
         """Tell whether what a step brings is there already, or was given."""
         steps = FINDS[self.find]
+        name = "angle" if name == "half" and self.find == "angle" else name
         return name not in steps or steps.index(name) < self.step
 
     @property
     def ghosts(self) -> tuple[tuple[str, float, float, float], ...]:
-        """Each slip that gives a number: its name, where it starts, across and down [mm]."""
+        """What is drawn dashed: its name, where it starts, across and down [mm].
+
+        It is each slip that gives a number, or the cone of another angle.
+        """
         its, found = self.triangle, []
+        if self.beside is not None:
+            found.append((BESIDE, its.narrow / 2, its.across, self.other.down))
         for slip in self.slips:
             down = its.slipped(slip)
             if down is None:

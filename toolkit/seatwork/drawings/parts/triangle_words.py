@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from math import radians, sin
 
-from seatwork.drawings.parts.triangle_part import FINDS, TrianglePart
+from seatwork.drawings.parts.triangle_part import BESIDE, FINDS, TrianglePart
 from seatwork.units import show_angle, show_both, show_length, show_number
 
 FINER = {"inch": 4, "metric": 3}
@@ -27,6 +27,14 @@ def rows(part: TrianglePart, system: str) -> list[tuple[str, str]]:
 def text_of(part: TrianglePart, system: str) -> str:
     """Tell the triangle as far as it is built, with all its numbers, slips last."""
     return " ".join([_begins(part, system), *_told(part, system), *_slips(part, system)])
+
+
+def beside_words(part: TrianglePart, name: str, system: str) -> tuple[str, str]:
+    """Name what is drawn dashed, a slip or another angle, and the number it gives."""
+    if name == BESIDE:
+        other = part.other
+        return f"at {show_angle(other.included_angle)}", show_length(other.down, system)
+    return slip_words(part, name, system)
 
 
 def slip_words(part: TrianglePart, slip: str, system: str) -> tuple[str, str]:
@@ -75,10 +83,12 @@ def _across(part: TrianglePart, system: str) -> tuple[str, str]:
 
 
 def _half_row(part: TrianglePart, system: str) -> tuple[str, str]:
-    if part.find == "angle":
-        return "Half the angle " + _half(part), f"its tangent: across ÷ down = {_tangent(part)}"
     whole = show_angle(part.seat.included_angle)
     return "Half the angle " + _half(part), f"fold it: half of {whole}"
+
+
+def _tangent_row(part: TrianglePart, system: str) -> tuple[str, str]:
+    return f"Tangent {_tangent(part)}", "across ÷ down; half the angle has it"
 
 
 def _down(part: TrianglePart, system: str) -> tuple[str, str]:
@@ -96,7 +106,8 @@ def _diameter(part: TrianglePart, system: str) -> tuple[str, str]:
 
 
 def _angle(part: TrianglePart, system: str) -> tuple[str, str]:
-    return f"Angle {show_angle(part.seat.included_angle)}", f"two times {_half(part)}"
+    whole = show_angle(part.seat.included_angle)
+    return f"Angle {whole}", f"two times half the angle, {_half(part)}"
 
 
 def _lines(part: TrianglePart, system: str) -> tuple[str, str]:
@@ -126,6 +137,7 @@ _SEAT: dict[str, Said] = {
     "lines": _lines,
     "across": _across,
     "half": _half_row,
+    "tangent": _tangent_row,
     "down": _down,
     "diameter": _diameter,
     "angle": _angle,
@@ -168,6 +180,9 @@ def _told(part: TrianglePart, system: str) -> Iterator[str]:
 
 
 def _slips(part: TrianglePart, system: str) -> Iterator[str]:
+    if part.beside is not None:
+        deep, at = show_both(part.other.down, system), show_angle(part.beside)
+        yield f"Beside it, dashed, the same at {at}: down {deep}."
     for slip in part.slips:
         down = part.triangle.slipped(slip)
         if down is None:

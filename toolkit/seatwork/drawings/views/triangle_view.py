@@ -10,7 +10,7 @@ from matplotlib.patches import Polygon
 from matplotlib.text import Text
 
 from seatwork.drawings.parts import triangle_words as words
-from seatwork.drawings.parts.triangle_part import STEPS, TrianglePart
+from seatwork.drawings.parts.triangle_part import BESIDE, STEPS, TrianglePart
 from seatwork.drawings.parts.triangle_window import (
     AXIS,
     CUT_OFF,
@@ -261,25 +261,23 @@ class TriangleView(View[TrianglePart]):
         self._on[name].set(text=text if shown else "", position=spot)
 
     def _haunt(self, part: TrianglePart, window: Window, work: Linework) -> None:
-        """Draw each slip as a dashed triangle with its name and its number."""
+        """Draw each slip, or the other angle, as a dashed triangle with its name and number."""
         ghosts = {name: rest for name, *rest in part.ghosts}
-        line, top = self.style.line_height, part.top
-        ordered = sorted(SLIPS, key=lambda slip: part.triangle.slipped(slip) or 0.0)
-        for slip, drawn, said in zip(ordered, self._slips, self._slip_words, strict=True):
-            texts = ("", "")
-            if slip in part.slips:
-                name, number = words.slip_words(part, slip, self.look.system)
-                texts = name, number
+        wanted = ["", BESIDE] if part.beside is not None else list(part.slips)
+        wanted.sort(key=lambda name: ghosts[name][2] if name in ghosts else 0.0)
+        for row, (drawn, said) in enumerate(zip(self._slips, self._slip_words, strict=True)):
+            name = wanted[row] if row < len(wanted) else ""
+            texts = words.beside_words(part, name, self.look.system) if name else ("", "")
             for word, text in zip(said, texts, strict=True):
                 word.set_text(text)
-            if slip not in ghosts:
+            if name not in ghosts:
                 _draw(drawn, NONE)
                 continue
-            start, across, down = ghosts[slip]
+            start, across, down = ghosts[name]
+            low, top = window.spot(start, part.top - down), part.top
             corners = [(start, top), (start + across, top), (start, top - down), (start, top)]
             _draw(drawn, window.to_page(np.array(corners)))
-            y = SLIP_ROWS[ordered.index(slip)] - line
-            low = window.spot(start, top - down)
+            y = SLIP_ROWS[row] - self.style.line_height
             work.leader((SLIP_AT + 118.0, y + 8.0), (low[0] - 3.0, low[1]))
 
     def _dimension(self, part: TrianglePart, window: Window, work: Linework) -> None:
@@ -328,6 +326,7 @@ def triangle(
     holds: str = "nothing",
     held: float | None = None,
     find: str = "down",
+    beside: float | None = None,
     look: Look | None = None,
 ) -> Drawing:
     """Draw the triangle of a cone as far as a step goes: across, half the angle, down.
@@ -351,6 +350,8 @@ def triangle(
         Its diameter [mm]; a head's theoretical sharp diameter.
     find : {"down", "diameter", "angle"}
         What is looked for; the others are given and shown from the first step on.
+    beside : float, optional
+        Included angle of another cone drawn dashed beside it, on the same hole and as wide [deg].
     look : Look, optional
         Units, palette, size.
 
@@ -373,7 +374,8 @@ def triangle(
         diameter=diameter, hole_diameter=hole_diameter, included_angle=included_angle
     )
     asked = (slips,) if isinstance(slips, str) else tuple(slips)
-    part = TrianglePart(seat=seat, step=step, slips=asked, holds=holds, held=held, find=find)
+    laid: dict[str, Any] = {"holds": holds, "held": held}
+    part = TrianglePart(seat=seat, step=step, slips=asked, find=find, beside=beside, **laid)
     return TriangleView(part, look).draw()
 
 
