@@ -12,7 +12,7 @@ import pytest
 pytestmark = pytest.mark.slow
 PROJECT = Path(__file__).parents[1]
 DRIVER = PROJECT / "tests" / "notebook_merge.py"
-LESSON = PROJECT / "notebooks" / "05_reading_the_note.ipynb"
+LESSON = PROJECT / "notebooks" / "06_reading_the_note.ipynb"
 
 
 @pytest.fixture(scope="module")

@@ -28,6 +28,7 @@ ADDRESS = re.compile(r" at 0x[0-9a-f]+")
 OWN_PATH = re.compile(r"/(home|root|tmp|Users|work)/|[A-Z]:\\\\")
 LINK = re.compile(r"(?<!!)\[[^\]]*\]\(([^)\s]+)\)")
 IMAGE = re.compile(r"!\[([^\]]*)\]\(([^)\s]+)\)")
+BY_NUMBER = re.compile(r"\blessons? \d", re.IGNORECASE)
 IGNORED = {"nbval-ignore-output", "nbval-skip"}
 MOST_IGNORED = 2
 MOST_LINES = 12
@@ -238,6 +239,12 @@ def test_a_worksheet_is_handed_out_unworked(path: Path) -> None:
 def test_a_worked_sheet_has_its_worksheet(path: Path) -> None:
     """Each model answer belongs to a worksheet of the same name."""
     assert path.name in {sheet.name for sheet in SHEETS}
+
+
+@names(ALL)
+def test_a_lesson_is_named_by_its_title(path: Path) -> None:
+    """No page says "lesson 02": a page that comes between would make it false."""
+    assert not BY_NUMBER.search(prose(path))
 
 
 def test_the_first_link_of_the_start_page_is_lesson_02() -> None:

@@ -12,9 +12,11 @@ from seatwork.shop.house.glossary import glossary
 LESSONS = sorted((opening.source() / "notebooks").glob("[01]*.ipynb"))
 BOLD = re.compile(r"\*\*([a-z][a-z -]*)\*\*")
 PLAIN = {
-    "ask", "bench", "cone", "crank bearing cap", "cutter angle", "diameter", "edge", "flatter",
+    "ask", "bench", "cone", "crank bearing cap", "cutter angle", "diameter", "down", "edge",
+    "flatter",
     "four places", "from where", "half", "into", "largest diameter that cuts", "least",
-    "lips touch the hole edge", "over all", "run", "steeper", "tallest", "under", "under the head",
+    "lips touch the edge of the hole", "over all", "run",
+    "steeper", "tallest", "under", "under the head",
 }  # fmt: skip
 """Words set bold for weight or as the name of a control, which need no entry."""
 

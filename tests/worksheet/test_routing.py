@@ -33,10 +33,10 @@ def answered(**changed: object) -> str:
     return repr(sheet.finish())
 
 
-def test_eight_questions_each_lead_to_a_lesson_in_the_order_of_the_course() -> None:
-    """Eight items, eight lessons, none twice, first lesson first."""
+def test_ten_questions_each_lead_to_a_lesson_in_the_order_of_the_course() -> None:
+    """Ten items, ten lessons, none twice, first lesson first."""
     lessons = [item.lesson for item in sheets.load("placement").items]
-    assert len(lessons) == 8
+    assert len(lessons) == 10
     assert all(lessons)
     assert lessons == sorted(set(lessons))
 
@@ -52,7 +52,7 @@ def test_the_titles_are_those_of_the_lessons() -> None:
 def test_all_right_leads_to_the_last_lesson() -> None:
     """Who misses nothing is sent to the whole part."""
     said = answered()
-    assert said.count(": right (") == 8
+    assert said.count(": right (") == 10
     assert said.endswith("the whole part, and look back as you need.")
 
 

@@ -40,7 +40,7 @@ class Decide(NumberQuestion):
     id = "decide"
     goal = "Say accept, reject or cannot tell from reading, doubt and limits."
     difficulty = 2
-    codes = ("G1", "N2")
+    codes = ("G1", "N2", "G2")
     measure = LENGTH
     accepted = Tolerance("0.0005", "0.01", "The sum is exact; half of .001 in is rounding.")
     sizes: ClassVar = lengths("least_diameter", "greatest_diameter", "doubt", "reading")

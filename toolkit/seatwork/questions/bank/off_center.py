@@ -21,7 +21,7 @@ class OffCenter(NumberQuestion):
     id = "off-center"
     goal = "See that a seat beside its hole lifts a head held central."
     difficulty = 3
-    codes = ("S6",)
+    codes = ("S6", "W2")
     unmarked = "where it lies would give it away"
     measure = FINE_LENGTH
     accepted = Tolerance("0.0002", "0.005", "Small differences are worked to .0001 in.")

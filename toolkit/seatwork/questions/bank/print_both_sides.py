@@ -31,7 +31,7 @@ class PrintBothSides(PrintQuestion):
     id = "print-both-sides"
     goal = "Count both cones of BOTH SIDES before the stop is set."
     difficulty = 3
-    codes = ("N1", "S4")
+    codes = ("N1", "S4", "W3")
     sizes: ClassVar = lengths("hole_diameter", "diameter", "thickness") | {"included_angle": ANGLE}
     before = "The plate is {thickness} thick."
     hints = (

@@ -32,7 +32,7 @@ class PrintFarSide(PrintQuestion):
     id = "print-far-side"
     goal = "See on which face a FAR SIDE seat is cut."
     difficulty = 2
-    codes = ("N1", "S4")
+    codes = ("N1", "S4", "W3")
     shape = "far seat"
     sizes: ClassVar = lengths("hole_diameter", "diameter", "thickness") | {"included_angle": ANGLE}
     before = "The plate is {thickness} thick."

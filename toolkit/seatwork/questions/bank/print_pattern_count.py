@@ -21,7 +21,7 @@ class PrintPatternCount(PrintQuestion):
     id = "print-pattern-count"
     goal = "Count the seats of a job before the cutter is set up."
     difficulty = 1
-    codes = ("N1",)
+    codes = ("N1", "W1")
     shape = "pattern"
     sizes: ClassVar = {
         "count": COUNT,
