@@ -42,6 +42,14 @@ def read(pick: Words, given: Sequence[str]) -> str:
     return " ".join(letters if pick.kind == "several" else letters[:1])
 
 
+def fits(pick: Words, bet: str) -> bool:
+    """Tell whether a bet kept before is one on this pick as it is asked today."""
+    try:
+        return bet == NO_IDEA or read(pick, bet.split()) == bet
+    except SeatworkError:
+        return False
+
+
 def _number(ask: Ask, text: str) -> str:
     """Return a number as it is kept."""
     typed = text.strip()[:20]

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.pick_file import Bet, PickFile
-from seatwork.picks.bets import NO_IDEA, is_right, named
+from seatwork.picks.bets import NO_IDEA, fits, is_right, named
 from seatwork.picks.wording import Words, every
 
 FEWEST = 5
@@ -22,7 +22,7 @@ class Count:
     pick : Words
         What was asked.
     bets : tuple of Bet
-        The first bet of each learner who made one.
+        The first bet of each learner who made one; those on an older question are left out.
     """
 
     pick: Words
@@ -53,7 +53,10 @@ def counted(files: Iterable[PickFile]) -> list[Count]:
         fault = f"bets are counted for {FEWEST} learners or more, and {len(found)} were found"
         raise SeatworkError("the bets", fault, "name the folder with all their answers")
     rows = [
-        Count(pick, tuple(file.bets[name] for file in found if name in file.bets))
+        Count(
+            pick,
+            tuple(bet for file in found if (bet := file.bets.get(name)) and fits(pick, bet.bet)),
+        )
         for name, pick in every().items()
     ]
     return [row for row in rows if row.bets]

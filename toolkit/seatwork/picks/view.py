@@ -68,7 +68,7 @@ class PickView:
             self._first = self._bets.of(self.words.name)
         except SeatworkError as error:
             self.form.answer = {"trouble": explain(error)}
-        if self._first:
+        if self._first and bets.fits(self.words, self._first.bet):
             self._see(self._first.bet, bets.said(self.words, self._first.bet))
 
     def heard(self, content: dict[str, Any]) -> None:
@@ -104,9 +104,10 @@ class PickView:
 
     def _named_first(self) -> str:
         """Name the first bet, for who bets again."""
-        if self._first is None or self._first.bet == bets.NO_IDEA:
+        first = self._first
+        if first is None or first.bet == bets.NO_IDEA or not bets.fits(self.words, first.bet):
             return ""
-        return f"Your first bet was {bets.named(self.words, self._first.bet)}. It stays."
+        return f"Your first bet was {bets.named(self.words, first.bet)}. It stays."
 
     def _see(self, bet: str, said: str, trouble: str = "") -> None:
         """Show what follows, and open the bench."""
