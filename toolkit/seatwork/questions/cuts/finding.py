@@ -3,7 +3,7 @@
 from typing import Any
 
 from seatwork.errors import SeatworkError
-from seatwork.questions.cuts import at_the_machine, cones, flat_seats, prints
+from seatwork.questions.cuts import at_the_machine, cones, flat_seats, limits_and_lengths, prints
 from seatwork.questions.cuts.own_cut import Cutter, OwnCut, is_finite
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.typed import read
@@ -58,6 +58,13 @@ CUTTERS: dict[str, Cutter] = {
     "spindle-speed": at_the_machine.spindle_speed,
     "cutting-time": at_the_machine.cutting_time,
     "chatter-marks": at_the_machine.chatter_marks,
+    "print-limits-aim": limits_and_lengths.limits_aim,
+    "gage-ball": limits_and_lengths.gage_ball,
+    "clearance-hole": limits_and_lengths.clearance_hole,
+    "stop-band": limits_and_lengths.stop_band,
+    "depth-error": limits_and_lengths.depth_error,
+    "screw-length": limits_and_lengths.screw_length,
+    "cap-screw-length": limits_and_lengths.cap_screw_length,
 }
 """By the id of the type, what cuts a value of it."""
 
