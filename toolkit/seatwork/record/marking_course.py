@@ -154,12 +154,12 @@ def _marking(taken: Taken, before: Data, after: Data) -> Marking:
 
 def _refuse_changed(record: Record, pile: Sequence[Submission]) -> None:
     """Write no marks over what somebody changed by hand in the record."""
+    learners = sorted({one.file.learner for one in pile if one.file is not None})
     with record.reading() as connection:
-        for learner in sorted({one.file.learner for one in pile if one.file is not None})[:200]:
-            for said in changed(connection, record.key, learner):
-                if BY_HAND in said:
-                    remedy = "run: seatwork record check, then: seatwork record bring-back"
-                    raise SeatworkError(str(record.place), said, remedy)
+        for said in changed(connection, record.key, learners):
+            if BY_HAND in said:
+                remedy = "run: seatwork record check, then: seatwork record bring-back"
+                raise SeatworkError(str(record.place), said, remedy)
 
 
 def _new_on_pile(before: Data, after: Data) -> int:
