@@ -50,7 +50,7 @@ def keep_parts(
     with record.writing() as batch:
         for one in found.parts:
             said = one.measured
-            looked = {name: str(getattr(said, name)) for name in LOOKED_AT
+            looked = {name: _word(getattr(said, name)) for name in LOOKED_AT
                       if getattr(said, name) not in (None, "")}  # fmt: skip
             values = [str(value_row(each, one.system)) for each in one.judged]
             body = {
@@ -64,6 +64,11 @@ def keep_parts(
             learner = _learner(said.part)
             stated(batch, "part", f"{learner}/{said.part}/{said.feature}"[:120], body, day, learner)
     return tuple(marks)
+
+
+def _word(value: object) -> str:
+    """Return what was looked at in a word."""
+    return {"True": "yes", "False": "no"}.get(str(value), str(value))
 
 
 def _learner(mark: str) -> str:
