@@ -17,8 +17,8 @@ from seatwork.questions import Question, all_types
 from seatwork.questions.bank.print_drill_name import CHARTS
 from seatwork.questions.bank.print_fillet import SCREWS
 from seatwork.questions.shared.print_question import PrintQuestion
+from seatwork.questions.type.clearness import too_close
 from seatwork.questions.type.parts import NumberPart
-from seatwork.questions.type.question import too_close
 
 READS = sorted(name for name, kind in all_types().items() if issubclass(kind, PrintQuestion))
 INCH = 25.4
@@ -67,6 +67,12 @@ def lead(question: Any, callout: Callout) -> Values:
 
 
 READ: dict[str, Callable[[Any, Callout], Values]] = {
+    "read-note": lambda q, c: [
+        hole(c, "count"),
+        hole(c).value,
+        size(c, "Countersink").value,
+        size(c, "Countersink", "angle").value,
+    ],
     "print-counterbore": bored,
     "print-limits-aim": limits,
     "print-thread-seat": tapped,
