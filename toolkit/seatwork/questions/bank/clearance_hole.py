@@ -5,8 +5,7 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork import hardware
-from seatwork.questions.shared.real_sizes import hole
+from seatwork.questions.shared.real_sizes import drilled_for, hole
 from seatwork.questions.type.draws import pick
 from seatwork.questions.type.measures import LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
@@ -56,7 +55,7 @@ class ClearanceHole(NumberQuestion):
     def propose(cls, rng: Random) -> Self:
         """Draw a size and a fit."""
         size, fit = pick(rng, SIZES), pick(rng, FITS)
-        coarse = hardware.tap_drill(f"{size} UNC")
+        coarse = drilled_for(f"{size} UNC")
         return cls(
             size=size,
             fit=fit,

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
-from seatwork import hardware
 from seatwork.quantities import INCH
+from seatwork.questions.shared.real_sizes import drilled_for
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
@@ -50,7 +50,7 @@ class ThreadChamfer(NumberQuestion):
     @classmethod
     def propose(cls, rng: Random) -> Self:
         """Draw a coarse thread and a chamfer .014 to .030 in over it."""
-        drilled = hardware.tap_drill(pick(rng, THREADS))
+        drilled = drilled_for(pick(rng, THREADS))
         return cls(
             thread=drilled.thread.name,
             major=drilled.thread.diameter,

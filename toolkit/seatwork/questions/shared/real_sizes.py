@@ -115,6 +115,12 @@ def hole(size: str, fit: str) -> float:
 
 
 @cache
+def drilled_for(thread: str) -> hardware.TapDrill:
+    """Return the tap drill of a thread, such as 1/4 UNC."""
+    return hardware.tap_drill(thread)
+
+
+@cache
 def flat_head_of(size: str) -> FlatHead:
     """Return the flat head machine screw of a size."""
     screw = hardware.screw(f"{size} flat head machine screw")
