@@ -262,3 +262,22 @@ def test_a_screw_is_typed_by_its_name(lab, page):
     line.wait_for(state="hidden")
     assert menu.input_value() == "5/16 flat head machine screw"
     keep(page, "flush-typed")
+
+
+SLIDING = "() => document.getAnimations().filter(a => a.transitionProperty === 'd').length"
+
+
+@pytest.mark.long
+@pytest.mark.parametrize(("motion", "slides"), [("no-preference", True), ("reduce", False)])
+def test_a_step_of_the_triangle_slides_once(motion, slides, lab, page):
+    """Pressed to the fold, lines slide and rest; where less motion is wanted they jump."""
+    page.emulate_media(reduced_motion=motion)
+    run(lab, page, f"sliding_{motion}.ipynb", "benches.triangle(step=2)")
+    bring(page)
+    assert page.evaluate(SLIDING) == 0
+    before = label(page)
+    page.locator(RANGE).first.press("ArrowRight")
+    assert "half the difference" in changed(page, before)
+    assert (page.evaluate(SLIDING) > 0) is slides
+    page.wait_for_timeout(1000)
+    assert page.evaluate(SLIDING) == 0

@@ -57,6 +57,12 @@ def test_eight_evenings_take_every_lesson_and_every_code():
     assert {code for code, _ in course.unserved}.isdisjoint(served)
 
 
+@pytest.mark.parametrize("form", FORMS)
+def test_no_evening_lacks_a_page(form):
+    """Every page that the list names is there, whatever its number is now."""
+    assert [page for one in evening_course(form).evenings for page in one.lacking] == []
+
+
 def test_four_evenings_say_what_they_leave_out():
     """What the shorter form does not reach is named by page and by code, as coverage has it."""
     course = evening_course("four")
@@ -133,7 +139,7 @@ def test_a_page_that_is_not_there_is_named(workbook, monkeypatch):
 
 
 def test_a_missed_evening_says_what_needs_it():
-    """Flush heads says that it needs the two pages of evenings one and two."""
+    """Flush heads says that it needs the two pages of evening two."""
     course = evening_course()
     words = [str(row) for row in course.evening(2).missed]
     assert any("Flush heads needs" in line and "Depth, diameter, travel" in line for line in words)
