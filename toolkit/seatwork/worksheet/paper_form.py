@@ -128,4 +128,5 @@ class _Asked:
         words, parts = wording(), self.question.parts
         verdicts = judge_all(self.question, typed)
         for shown, verdict, part in zip(self.verdicts, verdicts, parts, strict=True):
-            shown.value = status([verdict_text(verdict, part, words)])
+            codes = "".join(f" [{slip.code}]" for slip in verdict.slips)  # for the instructor
+            shown.value = status([verdict_text(verdict, part, words) + codes])
