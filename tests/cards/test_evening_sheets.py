@@ -94,6 +94,16 @@ def test_a_cut_with_something_to_settle_says_so_first(monkeypatch: pytest.Monkey
     assert any(line.startswith("STOP") for line in words)
 
 
+def test_the_far_side_is_held_anew_before_it_is_cut() -> None:
+    """On the far-side sheet the second set-up stands behind the drill and before its own cut."""
+    words = bench_sheets(6).words[2]
+    order = ("Setup 1: near face up", "1 drill", "Setup 2: far face up", "3 turn the part over")
+    places = [next(n for n, line in enumerate(words) if line.startswith(one)) for one in order]
+    cut = next(n for n, line in enumerate(words) if "countersink: tool" in line)
+    assert places == sorted(places)
+    assert places[-1] < cut
+
+
 def heads(pages: Pages, page: int) -> list[str]:
     """Read the headings of the readings off a printed page, as a person types them."""
     names = [line.split(": ")[0] for line in pages.words[page]]

@@ -5,6 +5,7 @@ from seatwork.cards.blocks import Day, caption, heading, sign_here, stop_box, wr
 from seatwork.cards.front import to_settle
 from seatwork.cards.gages import readings_table
 from seatwork.cards.pages import Pages
+from seatwork.cards.setups import cards_of
 from seatwork.errors import SeatworkError
 from seatwork.inspection.cuts import cuts_of
 from seatwork.marking import evening_course
@@ -129,10 +130,10 @@ def _front(pages: Pages, job: BenchJob, plan: Plan, date: Day) -> None:
     for box in cautions(*plan.cautions):
         pages.text(f"{box.title}: {box.in_short}", size=SIZE)
     caption(pages, "Steps, tick each when it is done")
-    for setup in plan.setups:
-        pages.tick(f"{setup.face}. Held: {setup.held}")
-    for row in plan.set_rows():
-        pages.tick(f"{row.label}: {row.text}")
+    for card in cards_of(plan):
+        pages.tick(f"Setup {card.number}: {card.setup.face}. Held: {card.setup.held}")
+        for _, _, row in card.steps:
+            pages.tick(f"{row.label}: {row.text}" if row.text else row.label)
     if any(seat.stops for seat in plan.seats):
         _trial(pages, plan)
 
