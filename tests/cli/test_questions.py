@@ -81,7 +81,9 @@ def test_what_is_missing_ends_the_command_with_a_fault(workbook: Path) -> None:
 
 def test_a_type_of_the_package_says_its_sheets(workbook: Path) -> None:
     """The sheets that ask it are named; those of the workbook count."""
-    assert "It stands on these sheets: cones." in answered("check", "seat-diameter", "--draws", "9")
+    assert "It stands on these sheets: cones, flushness." in answered(
+        "check", "seat-diameter", "--draws", "9"
+    )
 
 
 @pytest.mark.parametrize(

@@ -58,8 +58,8 @@ def translator(language: str) -> Callable[[str], str]:
 
     Examples
     --------
-    >>> translator("es")("rounded too early")
-    'redondeado demasiado pronto'
+    >>> translator("es")("You used the whole angle. The triangle has half of it.")
+    'Usó el ángulo entero. El triángulo lleva la mitad.'
     """
     if language not in languages():
         known = ", ".join(languages())

@@ -124,7 +124,7 @@ def asked_on(folder: Path | None = None) -> dict[str, tuple[str, ...]]:
     Examples
     --------
     >>> asked_on()["seat-diameter"]
-    ('cones',)
+    ('cones', 'flushness')
     """
     own = folder / "exercises" / "sheets" if folder else None
     asked: dict[str, tuple[str, ...]] = {}

@@ -139,6 +139,27 @@ class Countersink:
         """Radius gained per unit of depth, tan of half the included angle [-]."""
         return half_tangent(self.included_angle)
 
+    def lower_by(self, across: float) -> float:
+        """Give how far the cone runs down over a width toward the axis [mm].
+
+        Parameters
+        ----------
+        across : float
+            Width along a radius [mm], zero or more.
+
+        Returns
+        -------
+        float
+            Height of the cone over that width, across ÷ tangent [mm].
+
+        Examples
+        --------
+        >>> seat = Countersink(diameter=12.0, hole_diameter=6.0, included_angle=90)
+        >>> round(seat.lower_by(3.0), 3)
+        3.0
+        """
+        return across / self.tangent
+
     @property
     def depth(self) -> float:
         """Depth from the face to the hole edge [mm]."""

@@ -88,6 +88,11 @@ class Triangle:
         """Height between the two diameters, across ÷ tangent [mm]."""
         return self.across / self.tangent
 
+    @property
+    def to_the_point(self) -> float:
+        """Height from the wide diameter to the point of the cone [mm]."""
+        return self.wide / 2 / self.tangent
+
     def slipped(self, slip: str) -> float | None:
         """Give what a slip finds for down.
 
@@ -116,7 +121,7 @@ class Triangle:
         if slip == "whole difference":
             return self.difference / self.tangent
         if slip == "to the point":
-            return self.wide / 2 / self.tangent
+            return self.to_the_point
         if slip != "whole angle":
             raise SeatworkError(slip, "no slip has that name", f"take one of {', '.join(SLIPS)}")
         if self.included_angle >= RIGHT_ANGLE:

@@ -3,7 +3,6 @@
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from seatwork.drawings.scene import Look, looking
 from seatwork.errors import SeatworkError
 from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, Verdict
@@ -104,6 +103,8 @@ class Entry:
     def _drawing(self, *, dark: bool = False) -> Any:
         """Return the drawing of the question, made once for each theme; None if it has none."""
         if dark not in self._drawn:
+            from seatwork.drawings.scene import Look, looking
+
             with looking(Look(palette="dark" if dark else "light")):
                 self._drawn[dark] = self.question.drawing()
         return self._drawn[dark]

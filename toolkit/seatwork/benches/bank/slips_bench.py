@@ -68,7 +68,7 @@ class Slips(Bench[Looked]):
     Examples
     --------
     >>> Slips(opened=True).result.reasons[0].how[:23]
-    'M01: the whole included'
+    'M01: You used the whole'
     """
 
     title = "Slips: how did they get that number?"

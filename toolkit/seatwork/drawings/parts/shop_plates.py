@@ -67,7 +67,7 @@ def _indicator(sketch: Sketch, axis: float) -> None:
 def _pin(sketch: Sketch, axis: float) -> None:
     seat, wide = _seat(190.0), 110.0
     _plate(sketch, axis, seat)
-    low = FACE - (seat.diameter - wide) / 2 / seat.tangent
+    low = FACE - seat.lower_by((seat.diameter - wide) / 2)
     sketch.steel(_box(axis - wide / 2, low, axis + wide / 2, 300.0), 2.0)
     sketch.label("gage pin", axis, 370.0, (axis, 304.0), "center")
 

@@ -60,7 +60,7 @@ def _scale(part: TrianglePart) -> float:
     its = part.triangle
     sides = [part.seat.diameter / 2, its.wide / 2]
     sides += [(start + across) * WIDE / HALF for _, start, across, _ in part.ghosts]
-    depths = [its.wide / 2 / its.tangent - part.top, *(down for *_, down in part.ghosts)]
+    depths = [its.to_the_point - part.top, *(down for *_, down in part.ghosts)]
     highs = [part.top, part.ball_top if part.holds == "a ball" else 0.0, 1e-6]
     return min(WIDE / max(sides), DEEP / max(depths), HIGH / max(highs))
 

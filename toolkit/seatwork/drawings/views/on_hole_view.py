@@ -24,6 +24,7 @@ from seatwork.drawings.strokes.metal import BELOW_BREAK, Window, draw_metal
 from seatwork.drawings.strokes.page_words import FOOT, SECOND, heading, word
 from seatwork.drawings.strokes.style import CENTER_DASHES, HIDDEN_DASHES, POINTS, page
 from seatwork.drawings.view import View
+from seatwork.seats.cones import Countersink
 from seatwork.units import show_angle, show_length
 
 AXIS, HALF, FACE, BOTTOM = 400.0, 270.0, 430.0, 190.0
@@ -211,10 +212,19 @@ def _walls(part: BesideHole, low: float, turn: _Turn) -> tuple[Points, Points]:
     seat, walls = part.seat, []
     for side in (-1, 1):
         mouth, hole = part.offset + side * seat.diameter / 2, side * seat.hole_diameter / 2
-        corner = -abs(mouth - hole) / seat.tangent
-        top, end = (mouth + side * UP * seat.tangent, UP), (hole, turn.before(hole, low))
+        corner = -seat.lower_by(abs(mouth - hole))
+        wider = _wider(seat)
+        top, end = (mouth + side * wider, UP), (hole, turn.before(hole, low))
         walls.append(turn.of(np.array([top, (hole, corner), end])))
     return walls[0], walls[1]
+
+
+def _wider(seat: Countersink) -> float:
+    """Give by how much a side of the cone is wider over the face, where it ends [mm]."""
+    above = Countersink.from_depth(
+        depth=UP, hole_diameter=seat.diameter, included_angle=seat.included_angle
+    )
+    return (above.diameter - seat.diameter) / 2
 
 
 def _below_face(wall: Points) -> Points:
@@ -245,7 +255,7 @@ def _touching(part: BesideHole) -> list[Points]:
     for side in sides:
         mouth, hole = part.offset + side * seat.diameter / 2, side * seat.hole_diameter / 2
         end = max(mouth, part.shift - part.head.edge / 2) if side < 0 else outer
-        heights = [-abs(mouth - x) / seat.tangent for x in (hole, end)]
+        heights = [-seat.lower_by(abs(mouth - x)) for x in (hole, end)]
         lines.append(np.array([(hole, heights[0]), (end, heights[1])]))
     return lines
 

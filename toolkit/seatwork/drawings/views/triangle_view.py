@@ -196,7 +196,7 @@ class TriangleView(View[TrianglePart]):
         """Show the angle: whole, over the point of the cone, or half, in the triangle."""
         its = part.triangle
         half = part.shows("half") and part.step > 2
-        apex = window.spot(0.0, part.top - its.wide / 2 / its.tangent)
+        apex = window.spot(0.0, part.top - its.to_the_point)
         center = corner if half else np.array(apex)
         reach = min(FAN, 0.7 * its.down * window.scale) if half else FAN
         left = 90.0 if half else 90.0 + its.half_angle
@@ -248,7 +248,7 @@ class TriangleView(View[TrianglePart]):
             upper = min(window.spot(its.wide / 2, 0.0)[0] + 130.0, COLUMN - 132.0), FACE
         slope = window.spot(its.narrow / 2 + its.across * 0.42, top - its.down * 0.58)
         side = window.spot(its.narrow / 2, top - its.down * 0.5)
-        apex = window.spot(0.0, top - its.wide / 2 / its.tangent)
+        apex = window.spot(0.0, top - its.to_the_point)
         whole = show_angle(part.seat.included_angle) if part.shows("angle") else words.ASKED
         self._say("across", across, f"across {words.across(part, system)}",
                   (upper[0], upper[1] + 28.0))  # fmt: skip

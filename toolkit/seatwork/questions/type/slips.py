@@ -89,6 +89,6 @@ def slip(
     Examples
     --------
     >>> slip("M06", 19.05).sentence
-    'a calculator in radian mode; angles here are degrees'
+    'Your calculator is in radians. Switch it to degrees: the tangent of 45 must be 1.'
     """
     return Mistake(code, value, sentence or SLIPS[code], twin_of)
