@@ -6,7 +6,8 @@ from pathlib import Path
 import pytest
 from schools import School, points_of
 from seatwork.errors import SeatworkError
-from seatwork.record import Override, Record, check, override, results
+from seatwork.record import Override, Record, check, hand_out, override, results
+from seatwork.record.class_now import Class
 from seatwork.record.deciding import excuse, leave, lose, set_due, sign, undo
 from seatwork.record.tables import fact
 from sqlalchemy import func, select, text
@@ -138,6 +139,17 @@ def test_the_due_day_may_be_another_for_one_learner(school) -> None:
     made.take(record, made.papers, "2026-09-20")
     late = {learner: cells[0][3] for (learner, _), cells in points_of(record).items()}
     assert late == {"L01": True, "L02": False}
+
+
+def test_a_late_joiner_has_a_day_of_their_own(school) -> None:
+    """Handing out to one more learner with another day leaves the day of the class."""
+    made = school(2, due="2026-09-14")
+    hand_out(made.folder, "cones", ["L03"], due="2026-09-30", day="2026-09-20")
+    record = made.record
+    with record.reading() as connection:
+        now = Class(connection, DAY)
+        days = [now.due(learner, "cones", 1) for learner in ("L01", "L02", "L03")]
+    assert days == ["2026-09-14", "2026-09-14", "2026-09-30"]
 
 
 def test_a_sheet_edited_later_changes_no_old_mark(four: School, monkeypatch) -> None:

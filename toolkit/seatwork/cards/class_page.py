@@ -1,5 +1,6 @@
 """The class on paper: who stands where, the slips of the class, and who needs what next."""
 
+import re
 from collections.abc import Mapping
 
 from seatwork.cards.blocks import caption, heading
@@ -8,6 +9,7 @@ from seatwork.record.class_picture import LEGEND, Picture
 
 NAMES, PARTS, SIGNED = 1.7, 0.75, 1.7
 """Widths of the columns beside the sheets [in]."""
+CODE = re.compile(r"\b[A-Z]\d{2,6}\b", re.ASCII)
 MOST = 6
 """Sheets side by side; more go on below."""
 
@@ -52,6 +54,4 @@ def _broken(cell: str) -> str:
 
 def _named(line: str, names: Mapping[str, str]) -> str:
     """Put names in place of codes."""
-    for code, name in names.items():
-        line = line.replace(code, name)
-    return line
+    return CODE.sub(lambda found: names.get(found[0], found[0]), line)

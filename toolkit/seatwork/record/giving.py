@@ -52,7 +52,8 @@ def hand_out(
         Where each learner's folder with ``SHEET.given.json`` goes; none is written if
         not given.
     due : str
-        The day it is due, year-month-day; empty for none.
+        The day it is due, year-month-day; empty for none. It holds for these learners alone
+        where others have had this sitting already.
     day : str
         The day of handing out; today if not given.
 
@@ -76,7 +77,7 @@ def hand_out(
         new = [one for one in given if (one.given.learner, one.given.form) not in had]
         _keep(record, plan, [(one, _form(before.forms, one)) for one in new], when)
         if due:
-            set_due(record, plan.name, sitting, due, when)
+            _set_due(record, before.forms, given, sitting, due, when)
         if new:
             copy_for_day(record, when, again=True)
         record.close()
@@ -84,6 +85,22 @@ def hand_out(
             path = Path(target or ".") / one.given.learner / f"{plan.name}.given.json"
             files.write(path, one.given.text())
     return given
+
+
+def _set_due(
+    record: Record, handed_out: Forms, given: Sequence[Handout], sitting: int, due: str, day: str
+) -> None:
+    """Say when a sitting is due: for all, or for these learners where others had it before."""
+    if not given:
+        return
+    name, these = given[0].given.sheet, {one.given.learner for one in given}
+    others = [
+        learner
+        for learner, forms in handed_out.sheets.get(name, {}).items()
+        if learner not in these and any(form.sitting == sitting for form in forms)
+    ]
+    for learner in sorted(these) if others else [""]:
+        set_due(record, name, sitting, due, day, learner)
 
 
 def _of(forms: Forms, plan: Sheet) -> list[tuple[str, list[HandedOut]]]:
