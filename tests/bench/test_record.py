@@ -8,46 +8,63 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from seatwork.marking import AnswerFile, Sheet, examples, sheets
+from seatwork.marking import Answer, AnswerFile, Sheet, examples, sheets
+from seatwork.marking.handed import Forms
 from seatwork.marking.handing_out import hand_out
 from seatwork.marking.submissions import Submission
 from seatwork.marking.text import right_answer
+from seatwork.questions import Question
 from seatwork.questions.type.parts import NumberPart
 from seatwork.record import Record, check, picture
 from seatwork.record.class_now import Counting
 from seatwork.record.copying import copy
-from seatwork.record.formed import add_form, pin, read_forms
+from seatwork.record.formed import add_form, pin
 from seatwork.record.taking_in import Takers, take_in
 
 DAY = "2026-09-14"
 COUNTS = (1_000, 10_000)
+DRAWN = 1_000
 PICTURE, AGAIN, CHECK, KEEP, STEP = 1.2, 3.0, 2.0, 5.0, 12.0
 """Most of each as a multiple of marking alone, and most of ten times as many."""
 LARGEST, MEMORY = 60e6, 450.0
 
 
 def given(record: Record, plan: Sheet, count: int) -> list[Submission]:
-    """Hand a sheet out to many, and answer it as a class does."""
-    learners = [f"{'ABCDEFGH'[n // 1_000_000]}{n:06d}" for n in range(count)]
+    """Hand a sheet out to many, and answer it as a class does.
+
+    Forms are drawn for the first thousand; the others have the numbers of these, since drawing
+    is not what is measured here.
+    """
+    codes = [f"A{number:06d}" for number in range(count)]
+    forms = Forms()
+    drawn = hand_out(examples.KEY, forms, plan, codes[:DRAWN])
     papers = []
-    for start in range(0, count, 1_000):
-        with record.writing() as batch:
-            pinned, forms = pin(batch, plan, DAY), read_forms(batch.connection, plan.name).forms
-            for one in hand_out(examples.KEY, forms, plan, learners[start : start + 1_000]):
-                who = one.given.learner
-                add_form(batch, pinned, plan.name, who, forms.forms(plan.name, who)[0], DAY)
-                rng = Random(who)
-                file = AnswerFile(learner=who, sheet=plan.name, form=1)
-                for name, question in one.questions.items():
-                    parts = tuple(
-                        str(part.slips[0].value)
-                        if isinstance(part, NumberPart) and part.slips and rng.random() < 0.1
-                        else right_answer(part)
-                        for part in question.parts
-                    )
-                    file = file.changed(name, parts=parts, tries=1)
-                papers.append(Submission(file.name, file))
+    with record.writing() as batch:
+        pinned = pin(batch, plan, DAY)
+        for number, who in enumerate(codes):
+            one = drawn[number % DRAWN]
+            form = forms.forms(plan.name, one.given.learner)[0]
+            add_form(batch, pinned, plan.name, who, form, DAY)
+            answers = answered(one.questions, Random(who))
+            file = AnswerFile(learner=who, sheet=plan.name, form=1, answers=answers)
+            papers.append(Submission(file.name, file))
     return papers
+
+
+def answered(questions: dict[str, Question], rng: Random) -> dict[str, Answer]:
+    """Answer a form, one part in ten by a slip."""
+    return {
+        name: Answer(
+            parts=tuple(
+                str(part.slips[0].value)
+                if isinstance(part, NumberPart) and part.slips and rng.random() < 0.1
+                else right_answer(part)
+                for part in question.parts
+            ),
+            tries=1,
+        )
+        for name, question in questions.items()
+    }
 
 
 def seconds(work: Callable[[], object]) -> float:
