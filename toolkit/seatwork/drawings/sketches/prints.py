@@ -6,6 +6,7 @@ on the view from the side and nothing is to scale, so that no answer can be seen
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from math import cos, radians, sin
 from typing import Any
 
 from seatwork.drawings.scene import Drawing, present_look
@@ -17,6 +18,9 @@ from seatwork.drawings.strokes.symbols import SignedLine, line_width
 CENTER, SEAT, HOLE, THREAD = (185.0, 265.0), 76.0, 38.0, 50.0
 LEFT, RIGHT, TOP, LOW = 55.0, 315.0, 385.0, 145.0
 """The plate from above."""
+
+CIRCLE, SMALL = 82.0, 0.3
+"""Radius of the circle of a pattern, and its holes against a single one [-]."""
 
 FACE, UNDER = 105.0, 45.0
 """The plate from the side."""
@@ -49,6 +53,8 @@ class Print:
         Thickness of the plate as a print has it; none is shown if empty.
     chart : sequence of (str, str)
         Rows of a chart of drills beside the note, name and size.
+    count : int
+        How many holes a pattern shows, on a circle.
     """
 
     note: str
@@ -56,6 +62,7 @@ class Print:
     block: Sequence[str] = ()
     thickness: str = ""
     chart: Sequence[tuple[str, str]] = ()
+    count: int = 4
 
 
 def printed(question: Any) -> Drawing:
@@ -73,6 +80,7 @@ def printed(question: Any) -> Drawing:
             block=question.block(),
             thickness=question.thick,
             chart=question.chart(),
+            count=int(getattr(question, "count", 4)),
         )
     )
 
@@ -113,7 +121,7 @@ def print_of(shown: Print) -> Drawing:
         A view that is not to scale; its text says the note, the plate and the title block.
     """
     sketch = Sketch({}, present_look())
-    _from_above(sketch, shown.shape)
+    _from_above(sketch, shown.shape, shown.count)
     _from_the_side(sketch, shown.thickness)
     _note(sketch, shown)
     _block(sketch, shown.block)
@@ -133,22 +141,27 @@ def _text(shown: Print) -> str:
     return ". ".join(told)
 
 
-def _from_above(sketch: Sketch, shape: str) -> None:
-    """Draw the plate from above with its hole, or its pattern of holes."""
+def _from_above(sketch: Sketch, shape: str, count: int) -> None:
+    """Draw the plate from above with its hole, or its pattern of holes on a circle."""
     corners = [(LEFT, LOW), (RIGHT, LOW), (RIGHT, TOP), (LEFT, TOP), (LEFT, LOW)]
     sketch.edge(corners)
-    if shape == "pattern":
-        for x in (LEFT + 65.0, RIGHT - 65.0):
-            for y in (LOW + 60.0, TOP - 60.0):
-                _hole(sketch, (x, y), "seat", 0.5)
+    if shape != "pattern":
+        _hole(sketch, CENTER, shape, 1.0)
         return
-    _hole(sketch, CENTER, shape, 1.0)
+    for number in range(count):
+        _hole(sketch, placed(number, count), "seat", SMALL)
+
+
+def placed(number: int, count: int) -> tuple[float, float]:
+    """Return the center of a hole of a pattern; the first is at the upper right."""
+    turn = radians(45.0 + 360.0 / count * number)
+    return CENTER[0] + CIRCLE * cos(turn), CENTER[1] + CIRCLE * sin(turn)
 
 
 def _hole(sketch: Sketch, center: tuple[float, float], shape: str, scale: float) -> None:
     """Draw a hole from above; what lies on the far side is dashed, a thread is three quarters."""
     x, y = center
-    seat, hole, reach = SEAT * scale, HOLE * scale, SEAT * scale + 20.0
+    seat, hole, reach = SEAT * scale, HOLE * scale, (SEAT + 20.0) * scale
     sketch.edge(arc(center, hole, 0.0, 360.0))
     if shape in ("seat", "bore", "spotface"):
         sketch.edge(arc(center, seat, 0.0, 360.0))
@@ -177,8 +190,8 @@ def _note(sketch: Sketch, shown: Print) -> None:
     radius = reach.get(shown.shape, HOLE) * 0.7071
     tip = (CENTER[0] + radius, CENTER[1] + radius)
     if shown.shape == "pattern":
-        half = SEAT * 0.5 * 0.7071
-        tip = (RIGHT - 65.0 + half, TOP - 60.0 + half)
+        x, y = placed(0, shown.count)
+        tip = (x + SEAT * SMALL * 0.7071, y + SEAT * SMALL * 0.7071)
     end = BLOCK - 20.0 if shown.chart else END
     size, lines = fitted(shown.note, end - NOTE)
     first = 365.0
