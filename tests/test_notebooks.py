@@ -32,7 +32,7 @@ BY_NUMBER = re.compile(r"\blessons? \d", re.IGNORECASE)
 IGNORED = {"nbval-ignore-output", "nbval-skip"}
 MOST_IGNORED = 2
 MOST_LINES = 12
-MOST_BYTES = 300_000
+MOST_BYTES = 450_000  # a page of bets keeps two stills of a picture: before the bet, and after
 
 
 def names(paths: list[Path]) -> pytest.MarkDecorator:
@@ -75,7 +75,7 @@ def test_names_are_plain() -> None:
 
 @names(ALL)
 def test_the_file_is_a_valid_notebook_of_moderate_size(path: Path) -> None:
-    """Nbformat accepts the file; it stays under 300 kB."""
+    """Nbformat accepts the file; it stays under 450 kB."""
     nbformat.validate(read(path))
     assert path.stat().st_size < MOST_BYTES
 

@@ -40,7 +40,7 @@ def test_the_sum_stands_in_its_order(words):
     rungs = ladder(benches.speeds().result, "inch")
     assert [what.partition(":")[0] for what, _ in rungs] == [
         "Rule", "Constant", "Surface speed", "Diameter", "Raw speed", "Cap", "Step"]  # fmt: skip
-    assert rungs[0][1] == "house rule speeds.counterbore_ratio"
+    assert rungs[0][1] == "the shop's rule"
     assert "NAVEDTRA 14345" in rungs[2][1]
     page = words(benches.speeds())
     assert all(what in page and why in page for what, why in rungs)

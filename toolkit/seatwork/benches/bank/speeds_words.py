@@ -34,8 +34,8 @@ def ladder(result: "Turning", system: str) -> tuple[tuple[str, str], ...]:
     speed = _speed(spindle.surface_speed, system)
     constant = "12/π = 3.820" if system == "inch" else "1000/π = 318.3"
     mean = spindle.rule == "speeds.countersink_ratio"
-    where = "by house rule speeds.countersink_diameter" if mean else "the largest that cuts"
-    rule = f"house rule {spindle.rule}" if spindle.rule else "the table is made for drills"
+    where = "by the shop's rule" if mean else "the largest that cuts"
+    rule = "the shop's rule" if spindle.rule else "the table is made for drills"
     return (
         (f"Rule: {ratio} of the drill's speed" if spindle.rule else "Rule: as a drill", rule),
         (f"Constant: {constant}", "exact, not a shortcut"),
@@ -82,7 +82,7 @@ def _text(result: "Turning", rungs: tuple[tuple[str, str], ...], steps: tuple[fl
         misread = f" One third of the drill's speed would be {show_spindle(result.misread)}."
     return (
         f"Speed of a {result.operation} in {result.material}, step by step. {lines}. "
-        f"{machine} {result.spindle.step.advice}{misread}"
+        f"{machine} {_advice(result)}{misread}"
     )
 
 
@@ -102,23 +102,29 @@ def _heading(result: "Turning") -> tuple[str, str]:
             f"The drill turns {show_number(result.drill, 0)}; {text}",
         )
     held = f", held by the cap of {show_number(step.allowed, 0)}" if step.limited_by else ""
-    down = "set without steps" if _stepless(result) else "the next step down"
+    down = "set without steps" if _stepless(result) else "a step of the machine"
     return text.capitalize(), f"Wanted {show_spindle(step.wanted)}{held}; {down}"
 
 
 def _cap(result: "Turning") -> tuple[str, str]:
     if result.cap is None:
-        return "Cap: none", f"no house rule caps a {result.operation}"
+        return "Cap: none", f"no rule of the shop caps a {result.operation}"
     holds = "holds" if result.spindle.step.limited_by else "is not reached"
-    return f"Cap: {show_spindle(result.cap)}, {holds}", "house rule speeds.countersink_cap"
+    return f"Cap: {show_spindle(result.cap)}, {holds}", "the shop's cap"
+
+
+def _advice(result: "Turning") -> str:
+    """Say the step to set, the rule that holds it by what it does and not by its name."""
+    step = result.spindle.step
+    return step.advice.replace(step.limited_by, "shop's cap") if step.limited_by else step.advice
 
 
 def _step(result: "Turning") -> tuple[str, str]:
     step = result.spindle.step
     if step.spindle_speed is None:
         return "Step: none", f"the slowest, {show_number(step.next_up or 0.0, 0)}, is too fast"
-    how = "set without steps" if _stepless(result) else "next step down"
-    return f"Step: {show_spindle(step.spindle_speed)}", f"{how}, {result.machine.name}"
+    how = "set without steps on the" if _stepless(result) else "a step of the"
+    return f"Step: {show_spindle(step.spindle_speed)}", f"{how} {result.machine.name}"
 
 
 def _stepless(result: "Turning") -> bool:

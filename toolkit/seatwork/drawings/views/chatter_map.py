@@ -16,7 +16,7 @@ from seatwork.drawings.strokes.page_words import SECOND, heading, word
 from seatwork.drawings.strokes.style import HIDDEN_DASHES, POINTS, page
 from seatwork.drawings.view import View
 from seatwork.drawings.views.chatter_cones import hertz
-from seatwork.units import length, show_both, show_length, show_number, show_spindle
+from seatwork.units import length, show_both, show_length, show_spindle
 
 SPEEDS = (100.0, 3000.0)
 WIDTHS = (0.05, 8.0)
@@ -286,6 +286,5 @@ def text_of(part: Place, system: str) -> str:
         f"{show_both(part.width, system)} of lip in cut on the way to "
         f"{show_both(part.full_width, system)}; {limit}. Below "
         f"{show_spindle(part.quiet_below)} every width stays quiet; below "
-        f"{show_spindle(part.doubtful_below)} the model is not valid, the wear land being longer "
-        f"than {show_number(0.25, 2)} of the wave. An {NOTE}."
+        f"{show_spindle(part.doubtful_below)} this model says nothing. An {NOTE}."
     )
