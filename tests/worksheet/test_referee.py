@@ -273,10 +273,10 @@ def test_an_untouched_sheet_says_so(others: Run, name: str) -> None:
 @pytest.mark.parametrize(
     ("case", "said"),
     [
-        ("one wrong", ["c1: answered, not right yet. * You used the whole difference*",
+        ("one wrong", ["c1: answered, not right yet. *You used the whole difference*",
                        "c2: right.", "c3: right."]),
         ("two wrong", ["c1: right.", "c2: answered, not right yet. *",
-                       "c3: answered, not right yet. (a) * You swapped the two ends. * (b) *"]),
+                       "c3: answered, not right yet. (a) *You swapped the two ends.* (b) *"]),
         ("in part", ["c1: right.", "c2: not answered yet.",
                      "c3: answered in part, still empty: (b)."]),
         ("unreadable", ["c1: answered, not right yet. That could not be read. *",
