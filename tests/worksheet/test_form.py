@@ -91,6 +91,18 @@ def test_the_worked_answer_opens_after_a_try() -> None:
     assert "0.211" in " ".join(form.view.now["help"][-1]["lines"])
 
 
+@pytest.mark.parametrize("typed", ["", "   "])
+def test_an_empty_box_is_no_try(typed: str) -> None:
+    """Check on an empty box says so, and neither opens the worked answer nor uses a try."""
+    form = check(form_of(), typed)
+    assert "No answer yet." in form.said
+    assert "Worked answer" not in labels(form)
+    kept = graded("c1", tries=1)
+    check(check(kept, typed), ".2")
+    assert kept.entry.desk.answers.of("c1").parts == (".2",)
+    assert kept.entry.desk.answers.of("c1").tries == 1
+
+
 def test_an_answer_not_known_opens_the_first_hint() -> None:
     """The hint comes by itself, within the one message, and counts as read."""
     form = check(form_of(), ".158")

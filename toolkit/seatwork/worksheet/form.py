@@ -180,7 +180,8 @@ class Form:
             self._close(limit)
             return
         self.entry.keep(typed)
-        desk.count(name, "tries")
+        if any(text.strip() for text in typed):  # empty boxes are no try
+            desk.count(name, "tries")
         self._trouble = ""
         self._judge(typed)
         self._show(self._told.focus)
