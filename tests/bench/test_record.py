@@ -14,7 +14,7 @@ from seatwork.marking.handing_out import hand_out
 from seatwork.marking.submissions import Submission
 from seatwork.marking.text import right_answer
 from seatwork.questions import Question
-from seatwork.questions.type.parts import NumberPart
+from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.record import Record, check, picture
 from seatwork.record.class_now import Counting
 from seatwork.record.copying import copy
@@ -23,7 +23,7 @@ from seatwork.record.taking_in import Takers, take_in
 
 DAY = "2026-09-14"
 COUNTS = (1_000, 10_000)
-DRAWN = 1_000
+DRAWN = 100
 PICTURE, AGAIN, CHECK, KEEP, STEP = 1.2, 3.0, 2.0, 5.0, 12.0
 """Most of each as a multiple of marking alone, and most of ten times as many."""
 LARGEST, MEMORY = 60e6, 450.0
@@ -32,38 +32,47 @@ LARGEST, MEMORY = 60e6, 450.0
 def given(record: Record, plan: Sheet, count: int) -> list[Submission]:
     """Hand a sheet out to many, and answer it as a class does.
 
-    Forms are drawn for the first thousand; the others have the numbers of these, since drawing
+    Forms are drawn for the first hundred; the others have the numbers of these, since drawing
     is not what is measured here.
     """
     codes = [f"A{number:06d}" for number in range(count)]
     forms = Forms()
     drawn = hand_out(examples.KEY, forms, plan, codes[:DRAWN])
-    papers = []
+    known, papers = [choices(one.questions) for one in drawn], []
     with record.writing() as batch:
         pinned = pin(batch, plan, DAY)
         for number, who in enumerate(codes):
             one = drawn[number % DRAWN]
             form = forms.forms(plan.name, one.given.learner)[0]
             add_form(batch, pinned, plan.name, who, form, DAY)
-            answers = answered(one.questions, Random(who))
+            answers = answered(known[number % DRAWN], Random(who))
             file = AnswerFile(learner=who, sheet=plan.name, form=1, answers=answers)
             papers.append(Submission(file.name, file))
     return papers
 
 
-def answered(questions: dict[str, Question], rng: Random) -> dict[str, Answer]:
+Choices = dict[str, list[tuple[str, str]]]
+"""Of each question, for each part the right answer and one given by a slip."""
+
+
+def choices(questions: dict[str, Question]) -> Choices:
+    """Return what may be answered to a form, worked out once."""
+    return {name: [_both(part) for part in one.parts] for name, one in questions.items()}
+
+
+def _both(part: Part) -> tuple[str, str]:
+    right = right_answer(part)
+    slip = str(part.slips[0].value) if isinstance(part, NumberPart) and part.slips else right
+    return right, slip
+
+
+def answered(known: Choices, rng: Random) -> dict[str, Answer]:
     """Answer a form, one part in ten by a slip."""
     return {
         name: Answer(
-            parts=tuple(
-                str(part.slips[0].value)
-                if isinstance(part, NumberPart) and part.slips and rng.random() < 0.1
-                else right_answer(part)
-                for part in question.parts
-            ),
-            tries=1,
+            parts=tuple(slip if rng.random() < 0.1 else right for right, slip in parts), tries=1
         )
-        for name, question in questions.items()
+        for name, parts in known.items()
     }
 
 

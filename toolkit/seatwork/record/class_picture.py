@@ -186,7 +186,7 @@ def picture(record: Record, day: str, *, counting: Counting | None = None) -> Pi
         day=day,
         counts=now.counting.sitting,
         sheets=_sheets(now),
-        lines=tuple(_line(now, learner, grid) for learner in now.learners()),
+        lines=tuple(_lines(now, grid)),
         slips=tuple(_slips(now)),
         needs=_needs(now, grid),
     )
@@ -201,28 +201,36 @@ def _sheets(now: Class) -> tuple[str, ...]:
     return tuple(sorted(first, key=lambda name: (first[name], name)))
 
 
-def _line(now: Class, learner: str, grid: dict[tuple[str, str], list[Cell]]) -> Line:
-    parts = [now.rows.parts[row.id] for row in now.heads.of("part") if row.learner == learner
-             and row.id in now.heads.heads("part", row.subject)]  # fmt: skip
-    good = sum(one.verdict == "accept" for one in parts)
-    return Line(
-        learner=learner,
-        cells={name: shown(now, cells) for (who, name), cells in grid.items() if who == learner},
-        parts=f"{good}/{len(parts)}" if parts else "",
-        signed=tuple(signed(now, learner)),
-        left=now.is_withdrawn(learner),
-    )
+def _lines(now: Class, grid: dict[tuple[str, str], list[Cell]]) -> list[Line]:
+    """Return a line for each learner; each table is gone through once."""
+    cells: defaultdict[str, dict[str, str]] = defaultdict(dict)
+    for (learner, name), own in grid.items():
+        cells[learner][name] = shown(now, own)
+    parts: defaultdict[str | None, list[bool]] = defaultdict(list)
+    for row in now.heads.of("part"):
+        if row.id in now.heads.heads("part", row.subject):
+            parts[row.learner].append(now.rows.parts[row.id].verdict == "accept")
+    machines = signed(now)
+    return [
+        Line(
+            learner=learner,
+            cells=cells[learner],
+            parts=f"{sum(parts[learner])}/{len(parts[learner])}" if parts[learner] else "",
+            signed=tuple(sorted(machines.get(learner, ()))),
+            left=now.is_withdrawn(learner),
+        )
+        for learner in now.learners()
+    ]
 
 
-def signed(now: Class, learner: str) -> list[str]:
-    """Return the machines that somebody signed for on paper, as it stands."""
-    found = []
+def signed(now: Class) -> dict[str, set[str]]:
+    """Return the machines that somebody signed for on paper, by learner, as it stands."""
+    found: defaultdict[str, set[str]] = defaultdict(set)
     for row in now.heads.of("sign_off"):
         one = now.rows.sign_offs[row.id]
-        is_head = row.id in now.heads.heads("sign_off", row.subject)
-        if row.learner == learner and is_head and one.word == "signed":
-            found.append(one.machine)
-    return sorted(set(found))
+        if row.id in now.heads.heads("sign_off", row.subject) and one.word == "signed":
+            found[str(row.learner)].add(one.machine)
+    return dict(found)
 
 
 def shown(now: Class, cells: Sequence[Cell]) -> str:
