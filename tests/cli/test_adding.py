@@ -284,6 +284,23 @@ def test_feedback_agrees_with_an_override(course, tmp_path, run) -> None:
     assert f"{float(points(course)['L02']):g}" in text
 
 
+def test_feedback_agrees_with_an_undo(course, tmp_path, run) -> None:
+    """What is taken back tells the points that count now, and the feedback has them, too."""
+    paper(course, "L02", c1=".001").save(tmp_path / "in")
+    run("mark", "cones", "in", "--feedback")
+    page = course / "feedback" / "L02-cones-1.html"
+    done = run("override", "cones", "L02", "c1", "0.5", "half of it aloud")
+    assert "c1: 0.5 / " in page.read_text(encoding="utf-8")
+    done = run("undo", done.out.partition("seatwork undo ")[2].split()[0], "typed it wrong")
+    assert "L02, cones, form 1: 6 of 8 points. The feedback is written anew." in done.out
+    assert "c1: 0 / " in page.read_text(encoding="utf-8")
+    before = run("history", "L02").out.partition(": paper came in")[0].split()
+    done = run("undo", before[-5], "not their paper")
+    assert "L02, cones, form 1: no paper counts." in done.out
+    before = run("history", "L02").out.partition(": marked 6 of 8")[0].split()
+    assert "=" not in before[-4:]
+
+
 @pytest.mark.slow
 def test_what_holds_answers_is_for_its_owner_alone(tmp_path, run) -> None:
     """Record, copies, lines, marks and keys on paper are 0600 in folders of 0700."""

@@ -76,7 +76,9 @@ def test_a_term_command_by_command(course: Path, tmp_path: Path, run) -> None:
     done = run("class", "--day", "2026-10-15")
     assert "100+ r2" in done.out
     assert "L05 cones: another paper came after the day: look" in done.out
-    assert run("undo", target, "talked it over").code == 0
+    done = run("undo", target, "talked it over")
+    assert done.code == 0
+    assert "L03, cones, form 1: " in done.out
     done = run("history", "L03")
     assert f"{target} x 2026-09-22 I1 L03/cones/1/c1: c1: 1 of 2 given" in done.out
     assert "All is well" in run("record", "check").out

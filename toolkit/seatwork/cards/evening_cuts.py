@@ -105,11 +105,12 @@ def planned(job: BenchJob) -> Plan:
 
 def jobs_of(evening: int, form: str) -> tuple[BenchJob, ...]:
     """Return the cuts of an evening; refuse one without."""
-    found = evening_course(form).evening(evening)
+    course = evening_course(form)
+    found = course.evening(evening)
     if not found.given.bench:
-        raise SeatworkError(
-            f"evening {evening}", "nothing is cut on it", "name an evening at the machines"
-        )
+        cut = (str(n) for n, one in enumerate(course.evenings, 1) if one.given.bench)
+        remedy = f"name an evening at the machines: {', '.join(cut)}"
+        raise SeatworkError(f"evening {evening}", "nothing is cut on it", remedy)
     return found.given.bench
 
 

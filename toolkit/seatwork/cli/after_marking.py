@@ -1,17 +1,15 @@
 """``seatwork why``, ``slips``, ``override``: what comes after marking."""
 
-import re
 from pathlib import Path
 from typing import Annotated
 
 import typer
 
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
-from seatwork.cli.marking import feedback_of, feedback_place
+from seatwork.cli.feedback_again import feedback_again, points_of
 from seatwork.errors import SeatworkError
 from seatwork.marking import course
 from seatwork.marking.names import sheet_name
-from seatwork.questions.left_out import LeftOut
 from seatwork.record.course_record import open_record, writable_record
 from seatwork.record.deciding import SHORT, Override
 from seatwork.record.deciding import override as decide
@@ -119,14 +117,9 @@ def override(
         found = write_marks(record, course_folder, sheet, when)
     finally:
         record.close()
-    again = _feedback_again(given, named, when)
+    again = feedback_again(learner, sheet, form, named, when)
     (paper,) = (one for one in found["files"] if (one["learner"], one["form"]) == (learner, form))
-    now = (
-        "other questions need a person"
-        if paper["points"] is None
-        else (f"{paper['points']:g} of {paper['of']:g} points")
-    )
-    typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {now}.{again}")
+    typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {points_of(paper)}.{again}")
     typer.echo(f'Undo: seatwork undo {made[:SHORT]} "reason"')
 
 
@@ -137,18 +130,3 @@ def _number(text: str) -> float:
     except ValueError as error:
         fault, remedy = "that is no number of points", "write one such as 1.5"
         raise SeatworkError(text, fault, remedy) from error
-
-
-def _feedback_again(given: Override, named: Path | None, day: str) -> str:
-    """Write a learner's feedback anew where it was written before, so that it agrees."""
-    folder = folder_of(named)
-    place = feedback_place(folder, given.learner, given.sheet, given.form)
-    if not place.is_file():
-        return ""
-    stated = re.search('<html lang="([a-z]+)">', place.read_text(encoding="utf-8"))
-    plan = sheet_of(given.sheet, named)
-    stand_ins = any(issubclass(item.kind, LeftOut) for item in plan.items)
-    if stated is None or stand_ins:
-        return f" Write the feedback anew: seatwork mark {given.sheet} FOLDER --feedback."
-    feedback_of(plan, {(given.learner, given.form)}, folder, stated[1], day)
-    return " The feedback is written anew."

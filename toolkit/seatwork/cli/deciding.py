@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from seatwork.cli.course_folder import Course, day_of, folder_of
+from seatwork.cli.feedback_again import papers_now, told_anew
 from seatwork.errors import SeatworkError
 from seatwork.marking import course
 from seatwork.record import deciding
@@ -123,8 +124,13 @@ def undo(
     Example: seatwork undo 4f2a "talked it over"
     """
     with deciding_in(named, day) as (record, when):
+        folder = folder_of(named)
+        before = papers_now(record, folder, when)
         made, back = deciding.undo(record, target, reason, when)
+        after = papers_now(record, folder, when)
     _kept(f"Taken back: {back[:SHORT]}.", made)
+    for line in told_anew(before, after, named, when):
+        typer.echo(f"  {line}")
 
 
 def history(
@@ -132,7 +138,7 @@ def history(
     named: Course = None,
     csv: Annotated[Path | None, typer.Option(help="Write it as CSV.")] = None,
 ) -> None:
-    """Show what the record holds of a learner; what counts now stands in bold.
+    """Show what the record holds of a learner; what stands last has a = beside it.
 
     Example: seatwork history L04
     """
@@ -145,10 +151,10 @@ def history(
         _write(csv, lines)
         return
     for one in lines:
-        mark = " " if one.stands else "x"
+        mark = "x" if not one.stands else "=" if one.counts else " "
         text = f"{one.id[:SHORT]} {mark} {one.day} {one.author}  {one.about}: {one.text}"
         typer.secho(text, bold=one.counts, dim=not one.stands)
-    typer.echo("x: taken back. What counts now stands in bold.")
+    typer.echo("x: taken back. =: stands, and nothing after it takes its place.")
 
 
 def _write(path: Path, lines: list[Line]) -> None:

@@ -57,6 +57,8 @@ def mark(
         places = {(one.file.learner, one.file.form) for one in done.marked if one.file}
         feedback_of(plan, places, course_folder, language, when)
         typer.echo(f"Feedback: {course_folder / 'feedback'}, a page and a PDF for each paper.")
+    else:
+        _report_old_feedback(done, plan.name, course_folder)
 
 
 @contextmanager
@@ -87,6 +89,20 @@ def _report_passed(plan: sheets.Sheet, after: dict[str, Any]) -> None:
     settled = [one for one in after["files"] if one["questions"] and one["points"] is not None]
     passed = sum(one["points"] >= plan.pass_mark * one["of"] - EVEN for one in settled)
     typer.echo(f"  pass mark {plan.pass_mark:.0%}: reached by {passed} of {len(settled)} papers.")
+
+
+def _report_old_feedback(done: Marking, sheet: str, folder: Path) -> None:
+    """Say whose feedback tells of points that changed."""
+    changed = {one[0] for one in done.changes}
+    places = {(one.file.learner, one.file.form) for one in done.marked if one.file}
+    old = [
+        learner
+        for learner, form in sorted(places)
+        if f"{learner}, form {form}" in changed
+        and feedback_place(folder, learner, sheet, form).is_file()
+    ]
+    if old:
+        typer.echo(f"  feedback of before, add --feedback to write it anew: {', '.join(old)}.")
 
 
 def _report_missing(missing: list[str]) -> None:

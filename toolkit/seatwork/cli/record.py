@@ -167,5 +167,9 @@ def erase(
         left = erase_learner(record, folder, learner, when)
     typer.echo(f"Erased. The code is in {len(left)} files of {folder} still.")
     for place in left:
-        typer.echo(f"  {place}: look at it, and take the code out by hand")
+        damaged = "damaged" in place
+        what = (
+            "delete it if nothing more is to be saved" if damaged else "take the code out by hand"
+        )
+        typer.echo(f"  {place}: look at it, and {what}")
     typer.echo("A copy on a stick or elsewhere is yours to erase.")

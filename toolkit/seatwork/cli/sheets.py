@@ -63,7 +63,7 @@ def print_sheet(
     screw: Annotated[str | None, typer.Option(help="The screw, if the note names none.")] = None,
     thickness: Annotated[str | None, typer.Option(help="Of the part, such as '1/4 in'.")] = None,
     evening: Annotated[
-        int, typer.Option(help="Of the course, for its sheet or bench sheets; 0 is all of them.")
+        int, typer.Option(help="Of the course; left out, evening prints all of them.")
     ] = 0,
     form: Annotated[str, typer.Option(help="eight evenings, or four.")] = "eight",
     listed: Annotated[

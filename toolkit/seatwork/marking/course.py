@@ -47,7 +47,7 @@ def read_key(folder: Path) -> bytes:
     except (OSError, ValueError) as error:
         raise _damaged(path) from error
     if os.name == "posix" and others:
-        remedy = f"run: chmod 600 {path.name}"
+        remedy = f"run: chmod 600 {path}"
         raise SeatworkError(str(path), "others on this computer can read the course key", remedy)
     try:
         key = bytes.fromhex(text)

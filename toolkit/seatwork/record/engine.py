@@ -22,7 +22,7 @@ SETTINGS = (
 )
 DAMAGED = (
     "the record is damaged",
-    "run: seatwork record check, then: seatwork record bring-back",
+    "run: seatwork record bring-back, then mark again all that was handed in",
 )
 
 

@@ -36,7 +36,7 @@ class Line(NamedTuple):
     stands : bool
         Whether it was not taken back.
     counts : bool
-        Whether it stands and nothing that stands follows it.
+        Whether it stands, nothing that stands follows it, and the paper of a mark stands.
     """
 
     id: str
@@ -87,6 +87,8 @@ def _line(rows: Contents, one: Any, reasons: dict[str, str]) -> Line:
         about = target.subject if target is not None and one.kind == "mark" else one.kind
     stands = heads.stands(one.id)
     counts = stands and one.id in heads.heads(one.kind, one.subject)
+    if one.kind == "mark":
+        counts = counts and heads.stands(one.subject)
     return Line(one.id, one.day, one.author, about, said, stands, counts)
 
 

@@ -182,7 +182,10 @@ def _notes(taken: Taken, after: Data) -> list[str]:
         if "came at once" in note:
             said = "has two papers with other answers in one pile; look which one counts"
         elif "look" in note:
-            said = "has a paper that came after the day; the first stands, both are kept"
+            said = (
+                "has a paper that came after the day; the first stands, both are kept; "
+                f"to count the late one, take the first back: seatwork history {learner} shows it"
+            )
         else:
             said = "has other answers than the paper marked before; these count now, both are kept"
         notes.append(f"{who} {said}")
