@@ -8,6 +8,7 @@ import pytest
 from playwright.sync_api import expect
 
 LOOSE = 30_000
+SEEN = 20
 DARK = "() => jupyterapp.commands.execute('apputils:change-theme', {theme: 'JupyterLab Dark'})"
 LIGHT = "() => jupyterapp.commands.execute('apputils:change-theme', {theme: 'JupyterLab Light'})"
 CELLS = "() => jupyterapp.shell.currentWidget.content.widgets.length"
@@ -194,3 +195,19 @@ def test_axe_finds_nothing_in_a_form(lab, page, fresh, theme: str) -> None:
     ]
     page.evaluate(LIGHT)
     assert not faults, faults
+
+
+@pytest.mark.usefixtures("fresh")
+def test_what_is_said_beside_a_box_is_seen_next_to_a_bench(lab, page) -> None:
+    """A bench on the same page hides nothing of what a form says of its parts."""
+    place = "notebooks/form_by_bench.ipynb"
+    asked = 'sw.sheet("flushness").ask("f2")'
+    lab.write(place, ["import seatwork as sw", "sw.benches.triangle()", asked])
+    lab.open(page, place)
+    lab.run_all(page)
+    expect(page.locator(".seatwork-live").first).to_be_attached(timeout=LOOSE)
+    form = page.locator(".seatwork-form")
+    form.get_by_role("button", name="Check", exact=True).click()
+    for said in form.locator(".seatwork-said").all():
+        expect(said).to_have_text("No answer yet.", timeout=LOOSE)
+        assert said.bounding_box()["width"] > SEEN
