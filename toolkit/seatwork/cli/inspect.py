@@ -84,7 +84,7 @@ def _keep_parts(found: Inspection, named: Path | None, codes: str, day: str) -> 
         marks = keep_parts(record, found, when, codes.replace(",", " ").split())
     finally:
         record.close()
-    typer.echo(f"Kept in the record: {', '.join(marks)}.")
+    typer.echo(f"Kept in the record: {', '.join(marks) or 'nothing; mend what is said'}.")
 
 
 def _write_blank(
