@@ -145,7 +145,8 @@ class Sheet:
         item = self.item(name)
         if not apart:
             return draw_item(item, seed, attempt)
-        return dict(_drawn(self, seed, attempt))[item.id]
+        drawn = dict(_drawn(self, seed, attempt))
+        return drawn[item.id] if item.id in drawn else draw_item(item, seed, attempt)
 
 
 @lru_cache(maxsize=256)
@@ -153,6 +154,7 @@ def _drawn(sheet: Sheet, seed: bytes, attempt: int) -> tuple[tuple[str, Question
     """Draw every question of a sheet, kept apart from one another and from the first form.
 
     They are drawn in the order of their ids, so that another order on the page changes nothing.
+    A question that cannot be drawn is left out here; it says why where it is asked.
     """
     first = dict(_drawn(sheet, seed, 1)) if attempt > 1 else {}
     least: tuple[int, dict[str, Question]] | None = None
@@ -161,7 +163,10 @@ def _drawn(sheet: Sheet, seed: bytes, attempt: int) -> tuple[tuple[str, Question
         clashes = 0
         for item in sorted(sheet.items, key=lambda item: (len(item.id), item.id)):
             beside = [question for name, question in first.items() if name != item.id]
-            count, question = _apart(item, seed, attempt, start, [*found.values(), *beside])
+            try:
+                count, question = _apart(item, seed, attempt, start, [*found.values(), *beside])
+            except Exception:  # an own type may fail in any way; where it is asked, it says so
+                continue
             found[item.id], clashes = question, clashes + count
         if least is None or clashes < least[0]:
             least = clashes, found
