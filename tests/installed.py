@@ -16,6 +16,7 @@ import tempfile
 from pathlib import Path
 
 import seatwork
+from seatwork import record
 from seatwork.cli.commands import COMMANDS
 from seatwork.marking import examples, sheets
 
@@ -72,7 +73,7 @@ def marks(folder: Path) -> None:
     """Hand a sheet out to twelve learners and mark what they answered."""
     course = examples.make_course(folder / "course")
     run(folder, "hand-out", SHEET, "--to", "out")
-    answers = examples.answer(course, sheets.load(SHEET))
+    answers = examples.answer(course, sheets.load(SHEET), record.forms(course))
     told = run(folder, "mark", SHEET, str(answers), "--feedback")
     with (course / f"{SHEET}-marks.csv").open(encoding="utf-8") as table:
         learners = {row["learner"] for row in csv.DictReader(table)}

@@ -294,8 +294,9 @@ function render({ model, el }) {
       worked: () => heading("worked")?.focus(),
       heading: () => parts.question.focus(),
       next: () => {
-        const made = (press) => root.querySelector(`[data-press=${press}]`);
-        (made("next") ?? made("renew") ?? made("check"))?.focus();
+        const made = root.querySelector("[data-press=next]");
+        if (made) made.focus();
+        else boxes[0]?.focus(false); // a second Enter there checks again and changes nothing
       },
     };
     targets[what]?.();

@@ -65,8 +65,7 @@ SLIPS = {
     "M53": "You have the whole difference. Halve it, then go on.",
     "M54": "You left out the point. In the shop 211 thousandths are .211.",
     "M55": "You have the right number. You wrote the wrong unit beside it.",
-    "M56": "You took the nearest drill fraction. You are near, but a size is asked to the "
-    "thousandth.",
+    "M56": "You took the nearest drill fraction. Write the size as a decimal, as fine as asked.",
     "M57": "You wrote back a number of the question. You were asked for something else.",
     "M58": "You have the tangent. Now use it: the next step is in the worked answer.",
     "M59": "You stopped at a step. You are right so far.",
