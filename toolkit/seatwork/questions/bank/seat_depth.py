@@ -35,7 +35,7 @@ class SeatDepth(SeatQuestion):
     hints = (
         "Draw one side of the cone: a triangle from the face down to the edge of the hole.",
         "Along the face that triangle is half as wide as the two diameters differ.",
-        "The angle at its bottom is half the included angle. Down is across ÷ its tangent.",
+        "The angle at its bottom is half the included angle. Its tangent ties across to down.",
     )
 
     @classmethod
