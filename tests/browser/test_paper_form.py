@@ -6,7 +6,7 @@ from pathlib import Path
 
 from playwright.sync_api import expect
 from seatwork.marking import sheets
-from seatwork.marking.handing_out import hand_out
+from seatwork.record import hand_out
 
 LOOSE = 30_000
 
