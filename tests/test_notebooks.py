@@ -247,10 +247,10 @@ def test_a_lesson_is_named_by_its_title(path: Path) -> None:
     assert not BY_NUMBER.search(prose(path))
 
 
-def test_the_first_link_of_the_start_page_is_lesson_02() -> None:
-    """A newcomer's first click leads to the lesson on angles."""
+def test_the_first_link_of_the_start_page_is_the_first_lesson() -> None:
+    """A newcomer's first click leads to the page that stands first, as its list does."""
     links = LINK.findall(prose(HOME / "notebooks" / "00_start_here.ipynb"))
-    assert links[0] == "02_angle_standards.ipynb"
+    assert links[0] == "01_seats_and_their_screws.ipynb"
 
 
 @pytest.mark.slow
