@@ -6,7 +6,7 @@ import re
 import pytest
 
 START = "notebooks/00_start_here.ipynb"
-LESSON = "notebooks/02_angle_standards.ipynb"
+LESSON = "notebooks/01_seats_and_their_screws.ipynb"
 FIRST = "notebooks/first_try.ipynb"
 SLIDER = """
 import ipywidgets as w
@@ -49,8 +49,8 @@ def test_no_news_and_no_update_question_cover_the_page(lab, newcomer) -> None:
     assert newcomer.locator(".jp-Dialog").count() == 0
 
 
-def test_the_first_link_opens_lesson_02(lab, newcomer) -> None:
-    """A click on the first link of the start page brings lesson 02, its kernel idle."""
+def test_the_first_link_opens_the_first_lesson(lab, newcomer) -> None:
+    """A click on the first link of the start page brings the first lesson, its kernel idle."""
     lab.wait_for(newcomer, START)
     newcomer.locator(".jp-RenderedMarkdown a[href]:not(.jp-InternalAnchorLink)").first.click()
     lab.wait_for(newcomer, LESSON)
