@@ -1,9 +1,11 @@
 """Worksheets on paper: one for each learner, a key, no date in the file."""
 
+import re
 from pathlib import Path
 
 import pytest
 from seatwork.cards import paper
+from seatwork.errors import SeatworkError
 from seatwork.marking import Sheet, sheets
 from seatwork.questions.type.parts import ChoicePart
 from seatwork.record import hand_out
@@ -15,6 +17,11 @@ pytestmark = pytest.mark.slow
 def sheet() -> Sheet:
     """Give the sheet on cones: numbers, a choice and drawings."""
     return sheets.load("cones")
+
+
+def leaves(path: Path) -> int:
+    """Count the pages of a PDF."""
+    return len(re.findall(rb"/Type /Page\b(?!s)", path.read_bytes()))
 
 
 @pytest.mark.parametrize("size", ["letter", "a4"])
@@ -49,3 +56,27 @@ def test_the_key_says_the_letter_of_an_option(tmp_path: Path, sheet: Sheet) -> N
     letter = "abc"[[word for word, _ in chosen.options].index(chosen.right)]
     said = " ".join(str(paper.key_on_paper(sheet, [one])).split())
     assert f"c3a {letter}) {dict(chosen.options)[chosen.right]}" in said
+
+
+def test_a_class_is_printed_learner_by_learner(tmp_path: Path, sheet: Sheet) -> None:
+    """Papers come in the order given, each begins a new leaf, each question has room to work."""
+    given = hand_out(tmp_path / "course", sheet, ["L02", "L01"])
+    printed = list(paper.for_a_class(sheet, given))
+    assert [one.given.learner for one, _ in printed] == ["L02", "L01"]
+    for one, pages in printed:
+        assert len(pages.figures) % 2 == 0
+        assert all(page[0].startswith(one.given.learner) for page in pages.words)
+        assert str(pages).count("[room to work]") == len(sheet.items)
+
+
+def test_a_class_is_one_file_with_one_key(tmp_path: Path, sheet: Sheet) -> None:
+    """All papers are one PDF with the pages of each learner's own, for the instructor alone."""
+    given = hand_out(tmp_path / "course", sheet, ["L01", "L02"])
+    places = {"to": tmp_path / "given", "keep": tmp_path / "course"}
+    papers, key = paper.print_class(sheet, given, **places)
+    assert (papers.name, key.name) == ("cones-papers.pdf", "cones-key.pdf")
+    own = [tmp_path / "given" / code / "cones-1.pdf" for code in ("L01", "L02")]
+    assert leaves(papers) == sum(leaves(path) for path in own)
+    assert {path.stat().st_mode & 0o077 for path in (papers, key)} == {0}
+    with pytest.raises(SeatworkError, match="no form was handed out"):
+        paper.print_class(sheet, [], **places)

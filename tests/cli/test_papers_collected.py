@@ -120,3 +120,12 @@ def test_the_key_of_a_retest_leaves_the_first_key(course, run) -> None:
     run("hand-out", "cones", "--paper", "--sitting", "2")
     assert (course / "cones-key.pdf").read_bytes() == first
     assert (course / "cones-key-2.pdf").is_file()
+
+
+def test_a_latecomers_paper_leaves_those_of_the_class(course, run) -> None:
+    """Who is handed a sheet alone gets papers of that name; the class's stay as they are."""
+    run("hand-out", "cones", "--paper")
+    first = [(course / f"cones-{what}.pdf").read_bytes() for what in ("papers", "key")]
+    run("hand-out", "cones", "--paper", "--only", "L02")
+    assert first == [(course / f"cones-{what}.pdf").read_bytes() for what in ("papers", "key")]
+    assert (course / "cones-key-L02.pdf").is_file()

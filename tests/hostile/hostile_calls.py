@@ -520,6 +520,14 @@ CALLS: dict[str, Call] = {
         "path": ground.folder / "L07.pdf", "sheet": sheet(), "handout": handout(ground),
         "paper": "letter",
     },
+    "cards.print_class": lambda ground: {
+        "sheet": sheet(),
+        "handouts": [handout(ground)],
+        "to": ground.folder / "given",
+        "keep": ground.course,
+        "which": "2",
+        "paper": "a4",
+    },
     "cards.on_paper": lambda ground: {"sheet": sheet(), "handout": handout(ground), "paper": "a4"},
     "cards.answer_key": lambda ground: {
         "path": ground.folder / "key.pdf", "sheet": sheet(), "handouts": (handout(ground),),

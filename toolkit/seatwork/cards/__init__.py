@@ -13,7 +13,7 @@ NAMES = {
     "inspected": "inspection_page",
     "job": "job_card",
     "pages": "Pages",
-    "paper": "answer_key learner_pages on_paper",
+    "paper": "answer_key learner_pages on_paper print_class",
     "part": "part_card",
     "profile": "seat_profile",
     "row_table": "told",

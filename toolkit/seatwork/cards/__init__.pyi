@@ -11,6 +11,7 @@ from seatwork.cards.pages import Pages as Pages
 from seatwork.cards.paper import answer_key as answer_key
 from seatwork.cards.paper import learner_pages as learner_pages
 from seatwork.cards.paper import on_paper as on_paper
+from seatwork.cards.paper import print_class as print_class
 from seatwork.cards.part import part_card as part_card
 from seatwork.cards.profile import seat_profile as seat_profile
 from seatwork.cards.row_table import told as told

@@ -300,12 +300,7 @@ class Pages:
 
     def pdf(self) -> bytes:
         """Return the pages as one PDF without a date in it."""
-        out = io.BytesIO()
-        facts = {"CreationDate": None, "Producer": None, "Title": self.foot or None}
-        with PdfPages(out, metadata=facts) as pdf:
-            for figure in self.figures:
-                pdf.savefig(figure)
-        return out.getvalue()
+        return bound([self], self.foot)
 
     def png(self, page: int = 0, *, dpi: float = 100.0) -> bytes:
         """Return one page as a PNG.
@@ -353,3 +348,22 @@ class Pages:
         with matplotlib.rc_context({"svg.hashsalt": "seatwork"}):
             self.figures[page].savefig(out, format="svg", metadata={"Date": None})
         return out.getvalue()
+
+
+def bound(several: Sequence[Pages], title: str = "") -> bytes:
+    """Return the pages of several sheets, one behind the other, as one PDF without a date in it.
+
+    Parameters
+    ----------
+    several : sequence of Pages
+        The sheets in their order.
+    title : str
+        What the file says that it is.
+    """
+    out = io.BytesIO()
+    facts = {"CreationDate": None, "Producer": None, "Title": title or None}
+    with PdfPages(out, metadata=facts) as pdf:
+        for pages in several:
+            for figure in pages.figures:
+                pdf.savefig(figure)
+    return out.getvalue()

@@ -1,10 +1,12 @@
-"""A worksheet on paper: one for each learner, and the key for the instructor."""
+"""A worksheet on paper: each learner's own, those of a class as one, and the instructor's key."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from seatwork.cards.pages import Pages
+from seatwork import files
+from seatwork.cards.pages import THIN, Pages, bound
 from seatwork.cards.pictures import in_gray, trimmed
+from seatwork.errors import SeatworkError
 from seatwork.marking import Handout, Sheet
 from seatwork.marking.text import band, right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
@@ -13,6 +15,8 @@ LETTERS = "abcdefgh"
 PICTURE = 0.8
 WIDE, BOX = 5.3, 0.52
 """Width of a picture, whose labels then are 7.5 pt, and what a box to write in takes [in]."""
+BOXES, WORK, GAP = 4.3, 1.4, 0.15
+"""Width of the boxes with their units, least height of the room to work, and beside it [in]."""
 
 
 def learner_pages(path: str | Path, sheet: Sheet, handout: Handout, paper: str = "") -> None:
@@ -21,7 +25,7 @@ def learner_pages(path: str | Path, sheet: Sheet, handout: Handout, paper: str =
 
 
 def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
-    """Set one learner's worksheet: numbers, drawings, boxes to write in.
+    """Set one learner's worksheet: numbers, drawings, boxes to write in, room to work.
 
     Parameters
     ----------
@@ -42,21 +46,113 @@ def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
     return pages
 
 
+def for_a_class(
+    sheet: Sheet, handouts: Sequence[Handout], paper: str = ""
+) -> Iterator[tuple[Handout, Pages]]:
+    """Set the worksheets of a class, one learner after the other.
+
+    Each has an even number of pages, so that a printer that prints both sides puts no two
+    learners on one leaf.
+
+    Parameters
+    ----------
+    sheet : Sheet
+        The worksheet.
+    handouts : sequence of Handout
+        The learners' forms, in the order of the roster.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
+
+    Yields
+    ------
+    handout, pages : Handout, Pages
+        A learner's form as it was handed out, and on paper.
+    """
+    for one in handouts:
+        pages = on_paper(sheet, one, paper)
+        if len(pages.figures) % 2:
+            pages.new_page()
+            pages.text("More room to work", bold=True)
+        yield one, pages
+
+
+def print_class(
+    sheet: Sheet,
+    handouts: Sequence[Handout],
+    *,
+    to: str | Path,
+    keep: str | Path,
+    which: str = "",
+    paper: str = "",
+) -> tuple[Path, Path]:
+    """Write the worksheets of a class on paper: each learner's own, all as one, and the key.
+
+    Parameters
+    ----------
+    sheet : Sheet
+        The worksheet.
+    handouts : sequence of Handout
+        The learners' forms, in the order of the roster.
+    to : str or Path
+        Folder with a folder for each learner, where that learner's own goes.
+    keep : str or Path
+        The instructor's folder, for ``SHEET-papers.pdf`` and ``SHEET-key.pdf``.
+    which : str
+        What the two names say behind it of which papers these are, such as 2 for a re-test.
+    paper : {"letter", "a4"}, optional
+        Size of the pages; by house rule ``display.paper`` if not given.
+
+    Returns
+    -------
+    papers, key : Path
+        Where all worksheets and the key lie.
+
+    Raises
+    ------
+    SeatworkError
+        If no form is given, or a file cannot be written.
+    """
+    if not handouts:
+        raise SeatworkError(sheet.name, "no form was handed out", "hand the sheet out first")
+    printed = []
+    for one, pages in for_a_class(sheet, handouts, paper):
+        pages.save(Path(to) / one.given.learner / f"{sheet.name}-{one.given.form}.pdf")
+        printed.append(pages)
+    tail = f"-{which}" if which else ""
+    papers, key = (Path(keep) / f"{sheet.name}-{what}{tail}.pdf" for what in ("papers", "key"))
+    files.write(papers, bound(printed, f"{sheet.name}, one for each learner"), mode=files.PRIVATE)
+    answer_key(key, sheet, handouts, paper)
+    return papers, key
+
+
 def _question(pages: Pages, name: str, points: float, handout: Handout) -> None:
     question = handout.questions[name]
     drawing = question.drawing()
     pixels = trimmed(in_gray(drawing.png(PICTURE))) if drawing else None
-    high = WIDE * pixels.shape[0] / pixels.shape[1] if pixels is not None else 0.0
+    high = WIDE * pixels.shape[0] / pixels.shape[1] + 0.1 if pixels is not None else 0.0
+    boxes = 0.08 + BOX * len(question.parts)
+    work = max(high + boxes, WORK)
     pages.space(0.25)
-    pages.keep_together(0.4 + pages.high(question.ask()) + high + BOX * len(question.parts))
+    pages.keep_together(0.3 + pages.high(question.ask()) + work)
     pages.text(f"{name}    ({points:g} point{'s' if points != 1 else ''})", bold=True)
     pages.text(question.ask())
+    pages.space(0.08)
+    top = pages.down
+    _room_to_work(pages, BOXES if pixels is None else WIDE, work)
     if pixels is not None:
         pages.image(pixels, WIDE)
-    pages.space(0.08)
     for number, part in enumerate(question.parts):
         label = name if len(question.parts) == 1 else f"{name}{LETTERS[number]}"
         pages.box(label, part.unit if isinstance(part, NumberPart) else "")
+    pages.down = max(pages.down, top + work)
+
+
+def _room_to_work(pages: Pages, left: float, high: float) -> None:
+    """Draw an empty frame right of what is `left` inches wide, for the learner's own sums."""
+    right = left + GAP
+    pages.words[-1].append("[room to work]")
+    pages.frame(right, pages.down, pages.room - right, high, weight=THIN)
+    pages.set("work", right + 0.06, pages.down + 0.19)
 
 
 def answer_key(

@@ -9,8 +9,10 @@ import typer
 from seatwork import files
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.errors import SeatworkError
-from seatwork.marking import roster, sheets
-from seatwork.marking.handing_out import Handout
+from seatwork.marking import roster
+
+NAMED = 3
+"""Learners whose codes stand in the name of what is printed for some alone."""
 
 roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
 
@@ -28,7 +30,9 @@ def hand_out(
     due: Annotated[str, typer.Option(help="The day it is due, such as 2026-09-21.")] = "",
     day: Annotated[str, typer.Option(help="Day of handing out; today if not given.")] = "",
     mode: Annotated[str | None, typer.Option(help="practice or graded.")] = None,
-    paper: Annotated[bool, typer.Option("--paper", help="Print PDFs and a key.")] = False,
+    paper: Annotated[
+        bool, typer.Option("--paper", help="Print all forms as one PDF, and a key.")
+    ] = False,
     size: Annotated[
         str, typer.Option(help="letter or a4; by house rule display.paper if not given.")
     ] = "",
@@ -52,13 +56,19 @@ def hand_out(
         course_folder, plan, learners, sitting=sitting, mode=mode, target=place, due=due, day=when
     )
     if paper:
-        key = f"{plan.name}-key{f'-{sitting}' if sitting > 1 else ''}.pdf"
+        from seatwork.cards.paper import print_class
+
+        which = _which(sitting, learners if only else [])
         with files.lock(course_folder):
-            _print(plan, given, place, course_folder / key, size)
+            papers, key = print_class(
+                plan, given, to=place, keep=course_folder, which=which, paper=size
+            )
     until = f", due {due}" if due else ""
     typer.echo(
         f"{plan.title}: {len(given)} forms in {place}{until}. Keep {course_folder} to yourself."
     )
+    if paper:
+        typer.echo(f"To print: {papers}, in the order of the roster. The key: {key}.")
 
 
 def _among(learners: list[str], only: list[str]) -> list[str]:
@@ -71,15 +81,10 @@ def _among(learners: list[str], only: list[str]) -> list[str]:
     return wanted or learners
 
 
-def _print(
-    plan: sheets.Sheet, given: tuple[Handout, ...], place: Path, key: Path, size: str
-) -> None:
-    from seatwork.cards import paper
-
-    for one in given:
-        name = f"{plan.name}-{one.given.form}.pdf"
-        paper.learner_pages(place / one.given.learner / name, plan, one, size)
-    paper.answer_key(key, plan, given, size)
+def _which(sitting: int, only: list[str]) -> str:
+    """Say which papers are printed: those of a few never take the place of the class's."""
+    named = only[:NAMED] + ([f"and-{len(only) - NAMED}-more"] if len(only) > NAMED else [])
+    return "-".join([str(sitting)] * (sitting > 1) + named)
 
 
 @roster_app.command("new")

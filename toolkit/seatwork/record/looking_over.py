@@ -21,6 +21,17 @@ from seatwork.record.tables import erased, fact
 LEAST_NAME = 3
 """Letters of a name that is looked for."""
 
+PRIVATE = (
+    "*.db",
+    "*.jsonl",
+    "*.key",
+    "*-marks.*",
+    "*-key*.pdf",
+    "*-papers*.pdf",
+    f"{FOLDER}/*.db",
+)
+"""Files of a course folder that hold marks, answers or the course key."""
+
 
 def look_over(record: Record, folder: Path) -> list[str]:
     """Return what is wrong with a record, its lines and its copies, a sentence each.
@@ -80,7 +91,7 @@ def mend_modes(folder: Path) -> list[str]:
     if stat.S_IMODE(folder.stat().st_mode) & 0o077:
         folder.chmod(files.PRIVATE_FOLDER)
         mended.append(folder.name)
-    for pattern in ("*.db", "*.jsonl", "*.key", "*-marks.*", "*-key*.pdf", f"{FOLDER}/*.db"):
+    for pattern in PRIVATE:
         for path in sorted(folder.glob(pattern)):
             if stat.S_IMODE(path.stat().st_mode) & 0o077:
                 path.chmod(files.PRIVATE)
