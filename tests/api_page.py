@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import seatwork
+from seatwork.doors import full_name
 
 PROJECT = Path(__file__).parents[1]
 PACKAGE = PROJECT / "toolkit" / "seatwork"
@@ -43,7 +44,9 @@ def stub(package: Any, inner: tuple[str, ...] = ()) -> str:
     order = sorted(homes, key=lambda one: (homes[one], not one.isupper(), one))
     told = {one: getattr(package, one).__name__ for one in order if is_told(package, one)}
     shown = {one: told.get(one, one) for one in order}
-    lines += [f"from {name}.{homes[one]} import {kind} as {kind}" for one, kind in shown.items()]
+    lines += [
+        f"from {full_name(name, homes[one])} import {kind} as {kind}" for one, kind in shown.items()
+    ]
     lines += [""] if told else []
     lines += [line for one in told for line in called(one, getattr(package, one))]
     facts = ["", "NAMES: dict[str, str]", "__all__: list[str]"]

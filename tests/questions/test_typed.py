@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from seatwork import units
+from seatwork.entries.measures import ANGLE, LENGTH, SPINDLE_SPEED, SURFACE_SPEED, Measure
+from seatwork.entries.typed import read
 from seatwork.errors import SeatworkError
-from seatwork.questions.type.measures import ANGLE, LENGTH, SPINDLE_SPEED, SURFACE_SPEED, Measure
-from seatwork.questions.type.typed import read
 
 
 @pytest.mark.slow

@@ -27,7 +27,8 @@ def doors(
         The package, its ``__name__``.
     names : mapping of str to str
         The public names of each module, with spaces between them; no public name may be
-        that of a module of the package, which would hide it once loaded.
+        that of a module of the package, which would hide it once loaded. A module of a room
+        below is named in full, ``seatwork.entries.measures``.
     rooms : str
         Packages inside it that are handed out whole, with spaces between them.
     former : mapping of str to str, optional
@@ -50,7 +51,7 @@ def doors(
         if name in homes:
             from seatwork.arguments import explaining
 
-            found = getattr(import_module(f"{package}.{homes[name]}"), name)
+            found = getattr(import_module(full_name(package, homes[name])), name)
             loaded[name] = explaining(found)
             return loaded[name]
         if name in inner:
@@ -62,6 +63,11 @@ def doors(
         raise AttributeError(f"module {package!r} has no attribute {name!r}")
 
     return public, look_up, lambda: public.copy()
+
+
+def full_name(package: str, module: str) -> str:
+    """Return the full name of a module that a package hands names out of."""
+    return module if module.startswith("seatwork.") else f"{package}.{module}"
 
 
 def _is_module(name: str) -> bool:

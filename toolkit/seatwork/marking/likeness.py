@@ -3,9 +3,9 @@
 from collections import Counter, defaultdict
 from collections.abc import Iterable
 
+from seatwork.entries.typed import read
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.parts import NumberPart, Part
-from seatwork.questions.type.typed import read
 from seatwork.units import rounded
 
 LEAST = 2  # answers that must fit one and the same other learner

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping
 
-from seatwork.questions.type.measures import Measure
+from seatwork.entries.measures import Measure
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.spoiled import OTHER

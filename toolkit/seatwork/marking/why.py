@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from itertools import combinations
 
+from seatwork.entries.typed import Typed, read
 from seatwork.errors import SeatworkError
 from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.names import learner_code
@@ -12,7 +13,6 @@ from seatwork.marking.typed_back import place_of
 from seatwork.quantities import EXACT_INCH
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.slips import Slip
-from seatwork.questions.type.typed import Typed, read
 
 FACTORS = (
     ("ten times the answer", Decimal(10)),

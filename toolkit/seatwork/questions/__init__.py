@@ -9,7 +9,7 @@ NAMES = {
     "type.chain": "ChainQuestion Step",
     "type.slips": "Mistake Slip slip",
     "type.draws": "pick shuffled step_between",
-    "type.measures": "ANGLE COUNT FEED FINE_LENGTH FREQUENCY LENGTH RATIO SECONDS "
+    "seatwork.entries.measures": "ANGLE COUNT FEED FINE_LENGTH FREQUENCY LENGTH RATIO SECONDS "
     "SPINDLE_SPEED SURFACE_SPEED Measure",
     "type.working": "WorkedStep",
     "checking.contract": "lacks",

@@ -1,8 +1,8 @@
-"""Now `seatwork.questions.type.measures`; own question types find it here for one version."""
+"""Now `seatwork.entries.measures`; own question types find it here for one version."""
 
 import warnings
 
-from seatwork.questions.type.measures import *  # noqa: F403
+from seatwork.entries.measures import *  # noqa: F403
 
 warnings.warn(
     "seatwork.questions.measures goes with the next version; import from seatwork.questions",

@@ -9,12 +9,12 @@ from seatwork.benches.bench import Bench, Values
 from seatwork.benches.build.controls import Control, Number, Pick, Switch, TextLine
 from seatwork.benches.build.measures import Measure
 from seatwork.drawings.views.flags_view import Flag, FlagPage, FlagsView
+from seatwork.entries.typed import read
 from seatwork.errors import SeatworkError
 from seatwork.marking.why import Reason, why
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.slips import Slip
-from seatwork.questions.type.typed import read
 
 START = "depth of a countersink"
 LEARNERS, FIRST = 12, 7

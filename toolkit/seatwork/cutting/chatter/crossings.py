@@ -7,11 +7,7 @@ import numpy as np
 
 from seatwork.cutting.chatter.loop import Floats, Ints
 from seatwork.cutting.chatter.parts import Machine
-
-POINTS_PER_TURN = 24
-PER_RESONANCE = 240
-_POLISH = 9
-_VERTICES = 3
+from seatwork.cutting.chatter.search import PER_RESONANCE, POINTS_PER_TURN, POLISH, VERTICES
 
 
 class Crossable(Protocol):
@@ -132,7 +128,7 @@ def _pairs(model: Crossable, column: Ints, w: Floats, value: Floats) -> tuple[Br
     where, a, b = column[at], w[at - 1], w[at + 1]
     fa, fb = value[at - 1], value[at + 1]
     middle, fm = w[at], value[at]
-    for _ in range(_VERTICES):
+    for _ in range(VERTICES):
         vertex = _vertex((a, fa), (middle, fm), (b, fb))
         fv = model.mismatch(vertex, where)
         better = np.where(fm > 0, fv < fm, fv > fm)
@@ -167,7 +163,7 @@ def _grid(low: Floats, high: Floats, density: Floats) -> tuple[Ints, Floats]:
 
 def _polish(model: Crossable, column: Ints, a: Floats, b: Floats, fa: Floats, fb: Floats) -> Floats:
     """Close brackets by the Illinois rule, all at once."""
-    for _ in range(_POLISH):
+    for _ in range(POLISH):
         span = fb - fa
         c = b - fb * (b - a) / np.where(span == 0, 1, span)
         fc = model.mismatch(c, column)

@@ -23,12 +23,11 @@ import numpy as np
 import numpy.typing as npt
 
 from seatwork.cutting.chatter.parts import Cut, Cutter, Machine
+from seatwork.cutting.chatter.search import BELOW
 
 Floats = npt.NDArray[np.floating[Any]]
 Ints = npt.NDArray[np.intp]
 Complexes = npt.NDArray[np.complexfloating[Any, Any]]
-
-_BELOW = 0.95
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -123,7 +122,7 @@ class Loop:
         reach = _largest(m.mass, widest * drag, m.stiffness + 2 * widest * size)
         if m.direction == "axial":
             top = np.minimum(reach, _quotient(size, drag))
-            return [(np.full_like(top, _BELOW * m.angular_frequency), top)]
+            return [(np.full_like(top, BELOW * m.angular_frequency), top)]
         rest = self.damping.real
         forward = np.minimum(reach, _quotient(size - self.gain.imag, rest))
         backward = np.minimum(reach, _quotient(size + self.gain.imag, rest))

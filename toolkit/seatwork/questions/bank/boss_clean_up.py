@@ -6,9 +6,9 @@ from math import sqrt
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import FINE_LENGTH, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

@@ -6,10 +6,10 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import hardware
+from seatwork.entries.measures import ANGLE, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.wrong_trig import half_sine
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep, cone_steps

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import COUNT, FREQUENCY, RATIO, SPINDLE_SPEED
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import COUNT, FREQUENCY, RATIO, SPINDLE_SPEED
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

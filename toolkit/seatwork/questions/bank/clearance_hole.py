@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import LENGTH, lengths
 from seatwork.questions.shared.real_sizes import drilled_for, hole
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import LENGTH, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

@@ -6,9 +6,9 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.cutting import time_in_cut
+from seatwork.entries.measures import FEED, LENGTH, RATIO, SECONDS, SPINDLE_SPEED
 from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import FEED, LENGTH, RATIO, SECONDS, SPINDLE_SPEED
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

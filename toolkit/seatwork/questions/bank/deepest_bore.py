@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

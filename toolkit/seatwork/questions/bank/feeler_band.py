@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.type.draws import pick, shuffled, step_between
-from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import Question
 

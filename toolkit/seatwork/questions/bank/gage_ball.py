@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH, RATIO, lengths
 from seatwork.questions.shared.real_sizes import balls, flat_head
 from seatwork.questions.shared.seat_question import SeatQuestion
 from seatwork.questions.shared.wrong_trig import half_sine
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH, RATIO, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

@@ -6,10 +6,10 @@ from math import sqrt
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import LENGTH, lengths
 from seatwork.quantities import INCH
 from seatwork.questions.shared.print_question import STOP, PrintQuestion
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import LENGTH, lengths
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH, lengths
 from seatwork.quantities import INCH
 from seatwork.questions.shared.print_question import STOP, PrintQuestion
 from seatwork.questions.shared.real_sizes import socket_cap
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH, lengths
 from seatwork.questions.type.parts import Part
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep, across_steps

@@ -5,10 +5,10 @@ from dataclasses import dataclass, replace
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import LENGTH, lengths
 from seatwork.quantities import EXACT_INCH, INCH
 from seatwork.questions.shared.print_question import SUM, PrintQuestion
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import LENGTH, lengths
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep

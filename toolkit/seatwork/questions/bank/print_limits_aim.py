@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, LENGTH, lengths
 from seatwork.quantities import INCH
 from seatwork.questions.shared.print_question import PrintQuestion
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH, lengths
 from seatwork.questions.type.parts import Part
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slips import slip

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, COUNT, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.print_question import WHOLE, PrintQuestion
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import ANGLE, COUNT, LENGTH
 from seatwork.questions.type.parts import Part
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep

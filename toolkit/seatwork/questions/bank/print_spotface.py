@@ -4,10 +4,10 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import COUNT, lengths
 from seatwork.quantities import INCH
 from seatwork.questions.shared.print_question import READ, PrintQuestion, read_off
 from seatwork.questions.type.draws import pick, shuffled
-from seatwork.questions.type.measures import COUNT, lengths
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.slips import slip

@@ -7,11 +7,12 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import hardware
+from seatwork.entries.letters import LETTERS
+from seatwork.entries.measures import ANGLE, LENGTH, ROUGH_LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.print_question import READ, STOP, PrintQuestion, read_off
 from seatwork.questions.type.draws import pick, shuffled, step_between
-from seatwork.questions.type.measures import ANGLE, LENGTH, ROUGH_LENGTH
-from seatwork.questions.type.parts import LETTERS, OrderPart, Part
+from seatwork.questions.type.parts import OrderPart, Part
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep, across_steps
 

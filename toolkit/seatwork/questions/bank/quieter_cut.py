@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import SPINDLE_SPEED
 from seatwork.questions.type.draws import pick, shuffled
-from seatwork.questions.type.measures import SPINDLE_SPEED
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import Question
 

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, COUNT, LENGTH
 from seatwork.questions.shared.print_question import READ, WHOLE, PrintQuestion, read_off
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import ANGLE, COUNT, LENGTH
 from seatwork.questions.type.parts import Part
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slips import slip

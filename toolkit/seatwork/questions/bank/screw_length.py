@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.earlier.first_screw_length import FirstScrewLength
 from seatwork.questions.shared.real_sizes import flat_head
@@ -21,7 +22,6 @@ from seatwork.questions.shared.screw_lengths import (
     pitch_step,
 )
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Question, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

@@ -6,8 +6,8 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork.cutting import pick_step
+from seatwork.entries.measures import SPINDLE_SPEED
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import SPINDLE_SPEED
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

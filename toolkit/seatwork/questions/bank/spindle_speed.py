@@ -8,10 +8,10 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import cutting
+from seatwork.entries.measures import SPINDLE_SPEED, SURFACE_SPEED, lengths
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.shared.speed_steps import drill_speed_steps
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import SPINDLE_SPEED, SURFACE_SPEED, lengths
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.wrong_trig import over, whole_tangent
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep, angle_steps

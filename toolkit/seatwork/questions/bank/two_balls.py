@@ -6,9 +6,9 @@ from math import asin, atan, degrees
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, FINE_ANGLE, FINE_LENGTH, LENGTH, RATIO
 from seatwork.questions.shared.real_sizes import balls, flat_head
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import ANGLE, FINE_ANGLE, FINE_LENGTH, LENGTH, RATIO
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

@@ -4,10 +4,11 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.letters import LETTERS
+from seatwork.entries.measures import ANGLE, LENGTH
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.type.draws import pick, shuffled
-from seatwork.questions.type.measures import ANGLE, LENGTH
-from seatwork.questions.type.parts import LETTERS, ChoicePart, Part
+from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import Question
 
 SIZES = {

@@ -6,12 +6,7 @@ from random import Random
 from typing import ClassVar, Self
 
 from seatwork import cutting
-from seatwork.quantities import INCH
-from seatwork.questions.shared.real_sizes import flat_head
-from seatwork.questions.shared.speed_steps import drill_speed_steps
-from seatwork.questions.type.chain import ChainQuestion, Step
-from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import (
+from seatwork.entries.measures import (
     ANGLE,
     FEED,
     FINE_LENGTH,
@@ -21,6 +16,11 @@ from seatwork.questions.type.measures import (
     SPINDLE_SPEED,
     SURFACE_SPEED,
 )
+from seatwork.quantities import INCH
+from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.shared.speed_steps import drill_speed_steps
+from seatwork.questions.type.chain import ChainQuestion, Step
+from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
 from seatwork.questions.shared.seat_question import SeatQuestion
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import Tolerance
 from seatwork.questions.type.slip_sentences import SLIPS

@@ -7,11 +7,11 @@ from math import isclose
 from pathlib import Path
 from random import Random
 
+from seatwork.entries.measures import unit_step
 from seatwork.errors import SeatworkError
 from seatwork.questions.checking import drawn, pinning, proving
 from seatwork.questions.checking.places import BANK, stem
 from seatwork.questions.type.clearness import too_close
-from seatwork.questions.type.measures import unit_step
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.running import failed

@@ -7,7 +7,7 @@ from seatwork.questions import LENGTH, Mistake, NumberQuestion, Tolerance, Worke
 """
 BANK_IMPORTS = """\
 from seatwork.questions.type.draws import pick
-from seatwork.questions.type.measures import LENGTH
+from seatwork.entries.measures import LENGTH
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep

@@ -2,11 +2,11 @@
 
 from typing import Any
 
+from seatwork.entries.typed import read
 from seatwork.errors import SeatworkError
 from seatwork.questions.cuts import at_the_machine, cones, flat_seats, limits_and_lengths, prints
 from seatwork.questions.cuts.own_cut import Cutter, OwnCut, is_finite
 from seatwork.questions.type.parts import NumberPart
-from seatwork.questions.type.typed import read
 
 CUTTERS: dict[str, Cutter] = {
     "seat-depth": cones.by_depth,

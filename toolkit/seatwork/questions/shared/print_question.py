@@ -4,8 +4,8 @@ from dataclasses import dataclass, fields
 from functools import partial
 from typing import Any, ClassVar
 
+from seatwork.entries.measures import LENGTH, Measure
 from seatwork.questions.type.common_slips import common_slips
-from seatwork.questions.type.measures import LENGTH, Measure
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.question import Question, Tolerance
 from seatwork.questions.type.slips import Mistake

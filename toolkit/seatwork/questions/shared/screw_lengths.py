@@ -2,8 +2,8 @@
 
 from math import floor
 
+from seatwork.entries.measures import LENGTH
 from seatwork.quantities import INCH
-from seatwork.questions.type.measures import LENGTH
 from seatwork.questions.type.working import WorkedStep
 
 STEP = INCH / 8

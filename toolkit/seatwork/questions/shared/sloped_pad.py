@@ -4,8 +4,9 @@ from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
+from seatwork.entries.letters import LETTERS
 from seatwork.questions.type.draws import pick, shuffled
-from seatwork.questions.type.parts import LETTERS, OrderPart, Part
+from seatwork.questions.type.parts import OrderPart, Part
 from seatwork.questions.type.question import Question
 
 PILOTED, RIGID = "removable pilot", "end mill in a rigid spindle"

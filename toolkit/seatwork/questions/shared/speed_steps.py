@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from math import pi
 
-from seatwork.questions.type.measures import LENGTH, SPINDLE_SPEED
+from seatwork.entries.measures import LENGTH, SPINDLE_SPEED
 from seatwork.questions.type.working import WorkedStep
 
 IN_ONE = {"inch": "12", "metric": "1000"}

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from functools import partial
 from typing import ClassVar
 
+from seatwork.entries.measures import Measure
 from seatwork.questions.type.common_slips import common_slips
-from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.question import Question, Tolerance
 from seatwork.questions.type.slips import Mistake

@@ -8,7 +8,7 @@ from decimal import Decimal
 from functools import lru_cache
 from itertools import pairwise
 
-from seatwork.questions.type.measures import Measure, unit_step
+from seatwork.entries.measures import Measure, unit_step
 from seatwork.questions.type.parts import CLEAR, NumberPart
 
 NEAR = 1e-9

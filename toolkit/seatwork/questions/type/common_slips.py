@@ -14,12 +14,12 @@ from itertools import permutations
 from math import isclose
 from typing import Any, NamedTuple
 
+from seatwork.entries.measures import ANGLE
+from seatwork.entries.typed import Typed
 from seatwork.errors import SeatworkError
-from seatwork.questions.type.measures import ANGLE
 from seatwork.questions.type.parts import CLEAR, NumberPart
 from seatwork.questions.type.size_words import size_words
 from seatwork.questions.type.slips import Slip, framed
-from seatwork.questions.type.typed import Typed
 from seatwork.questions.type.working import WorkedStep
 
 STANDARD_ANGLES = (60.0, 82.0, 90.0, 100.0, 110.0, 120.0)

@@ -4,7 +4,9 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
-from seatwork.questions.type.measures import Measure, unit_step
+from seatwork.entries.asked import AskedChoice, AskedNumber, AskedOrder, measure_name
+from seatwork.entries.letters import LETTERS, option_meant, order_meant
+from seatwork.entries.measures import Measure, unit_step
 from seatwork.questions.type.slips import Mistake, Slip
 from seatwork.units.showing import rounded
 
@@ -44,6 +46,11 @@ class NumberPart:
     prompt: str = ""
     reason: str = ""
     more: Callable[..., tuple[Slip, ...]] = lambda part, typed=None: ()
+
+    @property
+    def asked(self) -> AskedNumber:
+        """What a reader of entries must know of it."""
+        return AskedNumber(measure_name(self.measure), self.system)
 
     @property
     def answer(self) -> Decimal:
@@ -148,6 +155,11 @@ class ChoicePart:
     prompt: str = ""
 
     @property
+    def asked(self) -> AskedChoice:
+        """What a reader of entries must know of it."""
+        return AskedChoice(tuple(text for _, text in self.options))
+
+    @property
     def answer(self) -> str:
         """Word of the right option."""
         return self.right
@@ -178,14 +190,8 @@ class ChoicePart:
 
     def chosen(self, text: str) -> str | None:
         """Return the word of the option meant by `text`, None if no option is."""
-        plain = " ".join(text.lower().split()).rstrip(".)")
-        for letter, (word, option) in zip(LETTERS, self.options, strict=False):
-            if plain in (letter, word.lower(), option.lower()):
-                return word
-        return None
-
-
-LETTERS = "abcdefghij"
+        place = option_meant(text, self.options)
+        return None if place is None else self.options[place][0]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -210,6 +216,11 @@ class OrderPart:
     prompt: str = ""
 
     @property
+    def asked(self) -> AskedOrder:
+        """What a reader of entries must know of it."""
+        return AskedOrder(len(self.steps))
+
+    @property
     def answer(self) -> str:
         """Letters in the right order."""
         return self.right
@@ -230,8 +241,7 @@ class OrderPart:
 
     def chosen(self, text: str) -> str | None:
         """Return the letters in the order typed, None unless each stands there once."""
-        letters = "".join(sign for sign in text.lower() if sign.isalnum())
-        return letters if sorted(letters) == sorted(self.right) else None
+        return order_meant(text, len(self.right))
 
 
 Part = NumberPart | ChoicePart | OrderPart

@@ -10,10 +10,10 @@ from pathlib import Path
 from random import Random
 from typing import Any, ClassVar, Self
 
+from seatwork.entries.measures import Measure
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.clearness import is_told_apart
 from seatwork.questions.type.common_slips import common_slips
-from seatwork.questions.type.measures import Measure
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.pictures import Drawing, drawing_of
 from seatwork.questions.type.slips import Mistake, Slip

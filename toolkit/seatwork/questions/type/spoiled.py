@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 from decimal import Decimal
 
+from seatwork.entries.typed import Typed
 from seatwork.questions.type.parts import UNIT_WORDS, NumberPart
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.questions.type.slips import Slip, framed
-from seatwork.questions.type.typed import Typed
 
 OTHER = {"inch": "metric", "metric": "inch"}
 POINT = (Decimal(10), Decimal(100), Decimal("0.1"), Decimal("0.01"))

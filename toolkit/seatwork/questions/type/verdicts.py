@@ -3,12 +3,13 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from seatwork.entries.letters import NO_ORDER, no_option
+from seatwork.entries.typed import Typed, read
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.spoiled import is_times, other_unit, spoiled
-from seatwork.questions.type.typed import Typed, read
 from seatwork.rows import Blocks, Row, Shown
 
 SURE = 100
@@ -167,8 +168,7 @@ def _right_in_other_unit(part: NumberPart, typed: Typed) -> bool:
 def _judge_choice(part: ChoicePart, text: str) -> Verdict:
     word = part.chosen(text)
     if word is None:
-        remedy = f"answer with a letter from a to {chr(ord('a') + len(part.options) - 1)}"
-        return Verdict(kind="unreadable", fault=f"That is none of the options; {remedy}.")
+        return Verdict(kind="unreadable", fault=no_option(len(part.options)))
     if word == part.right:
         return RIGHT
     slips = tuple(slip for slip in part.slips if slip.value == word)
@@ -178,8 +178,7 @@ def _judge_choice(part: ChoicePart, text: str) -> Verdict:
 def _judge_order(part: OrderPart, text: str) -> Verdict:
     letters = part.chosen(text)
     if letters is None:
-        fault = "Each step must stand there once; answer with the letters, such as CABD."
-        return Verdict(kind="unreadable", fault=fault)
+        return Verdict(kind="unreadable", fault=NO_ORDER)
     if letters == part.right:
         return RIGHT
     broken = tuple(

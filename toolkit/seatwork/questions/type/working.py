@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
-from seatwork.questions.type.measures import ANGLE, FINE_LENGTH, LENGTH, RATIO, Measure
+from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH, RATIO, Measure
 from seatwork.seats.cones import half_tangent
 
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from math import radians, tan
 
 from seatwork import cutting
+from seatwork.cutting.chatter.plain_floats import axial_limit
 from seatwork.shop.choosing.fitting import Assembly, Round
 from seatwork.shop.choosing.spindles import spindle_for
 from seatwork.shop.house.house_rules import HouseRules
@@ -86,7 +87,7 @@ class Situation:
         lips = self.tool.cutter.for_chatter()
         size = {"diameter": self.seat.diameter, "hole_diameter": self.seat.hole_diameter}
         width = cutting.lip_in_cut(included_angle=lips.included_angle, **size)
-        limit = cutting.width_limit(
+        limit = axial_limit(
             machine=axial,
             cutter=lips,
             cut=cutting.Cut(
@@ -96,5 +97,6 @@ class Situation:
                 process_damping=self.material.process_damping or 0.0,
             ),
             spindle_speed=step.spindle_speed,
+            widest=width,
         )
-        return limit.width is not None and limit.width < width
+        return limit is not None and limit[0] < width

@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 
-from seatwork.questions.type.measures import Measure
+from seatwork.entries.measures import Measure
 
 # A plain decimal with or without a unit: what nearly every answer is. Everything else,
 # fractions and decimal commas among it, goes to the reader of shop text.
@@ -42,7 +42,7 @@ def read(text: str, measure: Measure, system: str) -> Typed:
 
     Examples
     --------
-    >>> from seatwork.questions.type.measures import LENGTH
+    >>> from seatwork.entries.measures import LENGTH
     >>> read(".139 in", LENGTH, "inch").value, read("12.7 mm", LENGTH, "inch").value
     (Decimal('0.139'), Decimal('0.5'))
     """
