@@ -41,7 +41,7 @@ def stub(package: Any, inner: tuple[str, ...] = ()) -> str:
     """Return the stub of a package: what editors and type checkers know of its names."""
     homes, name = names_of(package), package.__name__
     lines = [f"from {name} import {room} as {room}" for room in inner]
-    order = sorted(homes, key=lambda one: (homes[one], not one.isupper(), one))
+    order = sorted(homes, key=lambda one: (full_name(name, homes[one]), not one.isupper(), one))
     told = {one: getattr(package, one).__name__ for one in order if is_told(package, one)}
     shown = {one: told.get(one, one) for one in order}
     lines += [

@@ -1,7 +1,3 @@
-from seatwork.questions.checking.contract import lacks as lacks
-from seatwork.questions.registry import all_types as all_types
-from seatwork.questions.registry import named as named
-from seatwork.questions.registry import own_types as own_types
 from seatwork.entries.measures import ANGLE as ANGLE
 from seatwork.entries.measures import COUNT as COUNT
 from seatwork.entries.measures import FEED as FEED
@@ -13,6 +9,10 @@ from seatwork.entries.measures import SECONDS as SECONDS
 from seatwork.entries.measures import SPINDLE_SPEED as SPINDLE_SPEED
 from seatwork.entries.measures import SURFACE_SPEED as SURFACE_SPEED
 from seatwork.entries.measures import Measure as Measure
+from seatwork.questions.checking.contract import lacks as lacks
+from seatwork.questions.registry import all_types as all_types
+from seatwork.questions.registry import named as named
+from seatwork.questions.registry import own_types as own_types
 from seatwork.questions.type.chain import ChainQuestion as ChainQuestion
 from seatwork.questions.type.chain import Step as Step
 from seatwork.questions.type.draws import pick as pick
