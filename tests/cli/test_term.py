@@ -1,6 +1,7 @@
 """A term of twelve, command by command, as an instructor types it."""
 
 import csv
+import re
 from pathlib import Path
 
 import pytest
@@ -223,3 +224,44 @@ def test_a_course_in_files_is_taken_over_and_compared(tmp_path: Path, run) -> No
     facts = done.out.partition(" facts;")[0].split()[-1]
     assert place.exists()
     assert f"{facts} facts" in run("record", "new").out
+
+
+def test_a_person_lets_a_paper_count_and_voids_a_sitting(course: Path, tmp_path: Path, run) -> None:
+    """A late paper counts when a person says so; a void sitting is no zero; both are undone."""
+    paper(course, "cones", "L01", c1=".001").save(tmp_path / "in")
+    run("mark", "cones", "in", "--day", "2026-09-20")
+    paper(course, "cones", "L01").save(tmp_path / "late")
+    told = run("mark", "cones", "late", "--day", "2026-09-25").out
+    assert 'seatwork count-paper ID "why", with the ID that seatwork history L01 shows' in told
+    (late,) = re.findall(r"(\w{6}) .? ?2026-09-25 \w+ \S+ paper came in", run("history", "L01").out)
+    done = run("count-paper", late, "was ill on the day", "--day", "2026-09-26")
+    assert "L01: this paper counts." in done.out
+    assert "8 of 8" in run("report", "L01", "--day", "2026-09-26").out
+    done = run("void", "cones", "L01", "two sheets were mixed up", "--day", "2026-09-27")
+    assert "void, no mark and no zero" in done.out
+    assert "Cones, sitting 1: void" in run("report", "L01", "--day", "2026-09-27").out
+    target = done.out.partition("seatwork undo ")[2].split()[0]
+    run("undo", target, "they were not", "--day", "2026-09-28")
+    assert "8 of 8" in run("report", "L01", "--day", "2026-09-28").out
+
+
+def test_the_key_goes_along_only_when_asked_for(course: Path, tmp_path: Path, run) -> None:
+    """A copy has no key unless it is asked for; another course's key is never written over."""
+    assert run("record", "copy", "stick/").code == 0
+    assert not list(tmp_path.rglob("stick*/course.key"))
+    (tmp_path / "other").mkdir()
+    done = run("record", "copy", "other", "--with-key")
+    assert "Whoever has it knows every answer" in done.out
+    assert (tmp_path / "other" / "course.key").read_text() == (course / "course.key").read_text()
+    (tmp_path / "other" / "course.key").write_text("ab" * 32)
+    assert "the key of another course" in run("record", "copy", "other", "--with-key").out
+    assert (tmp_path / "other" / "course.key").read_text() == "ab" * 32
+    assert "beside the key saves nothing" in run("record", "copy", "--with-key").out
+
+
+def test_what_is_erased_is_listed_in_words(course: Path, tmp_path: Path, run) -> None:
+    """Before a learner is erased, what goes is counted in words."""
+    paper(course, "cones", "L01").save(tmp_path / "in")
+    run("mark", "cones", "in", "--day", "2026-09-20")
+    said = run("record", "erase", "L01", "--yes").out
+    assert "2 forms handed out, 1 paper, 1 mark" in said

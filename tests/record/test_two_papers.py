@@ -2,8 +2,12 @@
 
 import pytest
 from schools import School, points_of
-from seatwork.record import Record, check, results
-from seatwork.record.class_now import Class, Counting
+from seatwork.errors import SeatworkError
+from seatwork.record import Record, check, report, results
+from seatwork.record.choosing import count_paper
+from seatwork.record.class_now import DECIDED, Class, Counting
+from seatwork.record.deciding import undo
+from seatwork.record.history import history
 
 DAY, LATER, DUE = "2026-09-10", "2026-09-14", "2026-09-14"
 AFTER = "2026-09-20"
@@ -75,8 +79,6 @@ def test_two_at_once_wait_for_a_person(school) -> None:
 
 def test_one_of_two_is_taken_back(school) -> None:
     """A person takes one back, and the other counts."""
-    from seatwork.record.deciding import undo
-
     made = school(1)
     other = (made.papers[0].changed("c1", parts=("9",)),)
     record = made.record
@@ -116,3 +118,57 @@ def test_the_same_paper_from_two_instructors_is_one(school, tmp_path) -> None:
     before = points_of(record)
     assert combine(record, other.place).added == 0
     assert points_of(record) == before
+
+
+def test_a_person_says_which_of_two_counts(school) -> None:
+    """Of two in one pile either can be chosen, also the other one after; all stay kept."""
+    made = school(1)
+    other = made.papers[0].changed("c1", parts=("9",))
+    record = made.record
+    made.take(record, (made.papers[0],), DAY)
+    best = cell(record)[0]
+    made.take(record, (made.papers[0], other), DAY)
+    ids = [line.id for line in history(record, "L01") if line.text.startswith("paper")]
+    assert len(ids) == 2
+    found = set()
+    for paper in ids:
+        count_paper(record, paper[:6], "looked at both", DAY)
+        found.add(cell(record))
+    assert found == {(best, ""), (best - 2, "")}
+    assert check(record) == []
+
+
+def test_a_choice_falls_with_its_paper_and_tells_of_a_later_one(two) -> None:
+    """A paper that was taken back does not count; one that came after the choice is told."""
+    made, _, worse, best, _ = two
+    record = made.record
+    (paper,) = [line.id for line in history(record, "L01") if line.text.startswith("paper")]
+    count_paper(record, paper, "seen being written", DAY)
+    made.take(record, worse, LATER)
+    assert cell(record) == (best, DECIDED)
+    undo(record, paper, "typed by somebody else", LATER)
+    points, why = cell(record)
+    assert points is not None
+    assert points < best
+    assert why == ""
+    with pytest.raises(SeatworkError, match="was taken back"):
+        count_paper(record, paper, "after all", LATER)
+
+
+def test_only_a_paper_is_chosen(school) -> None:
+    """What is no paper is refused, and how to find one is said."""
+    made = school(1)
+    record = made.record
+    form = history(record, "L01")[0]
+    with pytest.raises(SeatworkError, match="no paper"):
+        count_paper(record, form.id, "by mistake", DAY)
+
+
+def test_a_learners_report_says_nothing_to_the_instructor(two) -> None:
+    """On the page a learner gets, what is to be looked at is in other words."""
+    made, _, worse, _, _ = two
+    record = made.record
+    made.take(record, worse, AFTER)
+    said = str(report(record, "L01", AFTER))
+    assert "look" not in said
+    assert "another paper came after the day; your instructor knows of it" in said

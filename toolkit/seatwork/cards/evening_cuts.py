@@ -106,12 +106,12 @@ def planned(job: BenchJob) -> Plan:
 def jobs_of(evening: int, form: str) -> tuple[BenchJob, ...]:
     """Return the cuts of an evening; refuse one without."""
     course = evening_course(form)
-    found = course.evening(evening)
-    if not found.given.bench:
-        cut = (str(n) for n, one in enumerate(course.evenings, 1) if one.given.bench)
-        remedy = f"name an evening at the machines: {', '.join(cut)}"
-        raise SeatworkError(f"evening {evening}", "nothing is cut on it", remedy)
-    return found.given.bench
+    cut = [number for number, one in enumerate(course.evenings, 1) if one.given.bench]
+    if evening not in cut:
+        fault = "no evening is named" if evening == 0 else "nothing is cut on it"
+        remedy = f"name an evening at the machines: {', '.join(map(str, cut))}"
+        raise SeatworkError(f"evening {evening}" if evening else "bench sheet", fault, remedy)
+    return course.evening(evening).given.bench
 
 
 def _front(pages: Pages, job: BenchJob, plan: Plan, date: Day) -> None:

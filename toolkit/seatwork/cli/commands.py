@@ -46,6 +46,11 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "undo": ("seatwork.cli.deciding:undo", "Take a decision or a paper back; it stays written."),
     "excuse": ("seatwork.cli.deciding:excuse", "Excuse a learner from a sheet: no zero."),
     "lost": ("seatwork.cli.deciding:lost", "Say that a learner's paper was lost."),
+    "void": ("seatwork.cli.deciding:void", "Say that a sitting gives no mark: no zero."),
+    "count-paper": (
+        "seatwork.cli.deciding:count_paper",
+        "Say which of several papers counts.",
+    ),
     "leave": ("seatwork.cli.deciding:leave", "Say that a learner left the course."),
     "sign": ("seatwork.cli.deciding:sign", "Keep that somebody signed on paper, and where it is."),
     "roster": ("seatwork.cli.handing:roster_app", "The roster: learner codes, no names."),

@@ -1,4 +1,4 @@
-"""``seatwork excuse``, ``lost``, ``leave``, ``sign``, ``undo``, ``history``: decisions."""
+"""``seatwork excuse``, ``lost``, ``void``, ``count-paper``, ``undo`` and their like: decisions."""
 
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -11,7 +11,7 @@ from seatwork.cli.course_folder import Course, day_of, folder_of
 from seatwork.cli.feedback_again import papers_now, told_anew
 from seatwork.errors import SeatworkError
 from seatwork.marking import course
-from seatwork.record import deciding
+from seatwork.record import choosing, deciding
 from seatwork.record.course_record import has_old_files, has_record, open_record, writable_record
 from seatwork.record.deciding import SHORT
 from seatwork.record.history import Line
@@ -77,6 +77,38 @@ def lost(
     with deciding_in(named, day) as (record, when):
         made = deciding.lose(record, sheet, learner, reason, when, sitting)
     _kept(f"{learner}, {sheet}: paper lost. Print it again, or give a re-test.", made)
+
+
+def void(
+    sheet: Sheet,
+    learner: Learner,
+    reason: Reason,
+    sitting: Sitting = 1,
+    named: Course = None,
+    day: Day = "",
+) -> None:
+    """Say that a sitting of a learner gives no mark: it is no zero, and the paper stays kept.
+
+    Example: seatwork void angles L07 "two sheets were mixed up"
+    """
+    with deciding_in(named, day) as (record, when):
+        made = deciding.void(record, sheet, learner, reason, when, sitting)
+    _kept(f"{learner}, {sheet}: void, no mark and no zero. Give a re-test.", made)
+
+
+def count_paper(
+    paper: Annotated[str, typer.Argument(help="First signs of the paper, from history.")],
+    reason: Reason,
+    named: Course = None,
+    day: Day = "",
+) -> None:
+    """Let this paper count, of several of one form; all of them stay kept.
+
+    Example: seatwork count-paper 4f2a "the other is a copy"
+    """
+    with deciding_in(named, day) as (record, when):
+        made, learner = choosing.count_paper(record, paper, reason, when)
+    _kept(f"{learner}: this paper counts.", made)
 
 
 def leave(learner: Learner, reason: Reason, named: Course = None, day: Day = "") -> None:

@@ -9,12 +9,13 @@ from typing import Annotated
 import typer
 
 from seatwork.cli.course_folder import Course, day_of, folder_of
+from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
 from seatwork.record.bringing_back import bring_back as bring_it_back
-from seatwork.record.copying import copy_for_day, copy_to
+from seatwork.record.copying import copy_for_day, copy_key, copy_to
 from seatwork.record.course_record import open_record, set_author, writable_record
+from seatwork.record.erasing import counted, facts_about
 from seatwork.record.erasing import erase as erase_learner
-from seatwork.record.erasing import facts_about
 from seatwork.record.keeping import TAKEN_OVER, Record
 from seatwork.record.looking_over import look_over, mend_modes, names_found
 from seatwork.record.merging import combine as combine_records
@@ -92,6 +93,9 @@ def copy(
         Path | None, typer.Argument(help="A file, or a folder such as a stick.")
     ] = None,
     named: Course = None,
+    with_key: Annotated[
+        bool, typer.Option("--with-key", help="The course key, too: it opens every answer.")
+    ] = False,
     day: Day = "",
 ) -> None:
     """Copy the record while it is in use; the copy is whole.
@@ -99,9 +103,15 @@ def copy(
     Example: seatwork record copy stick
     """
     folder, when = folder_of(named), day_of(day)
+    if with_key and target is None:
+        fault = "a copy of the key beside the key saves nothing"
+        raise SeatworkError("--with-key", fault, "name a folder elsewhere, such as a stick")
     with opened(open_record(folder)) as record:
         made = copy_to(record, target) if target else copy_for_day(record, when, again=True)
+        key = copy_key(folder, made) if with_key and made is not None else None
     typer.echo(f"Copied to {made}. It names no learner but by code; keep it to yourself.")
+    if key is not None:
+        typer.echo(f"The course key lies beside it: {key}. Whoever has it knows every answer.")
 
 
 @app.command("bring-back")
@@ -160,7 +170,7 @@ def erase(
     learner_code(learner)
     with opened(open_record(folder)) as record:
         found = facts_about(record, learner)
-        listed = ", ".join(f"{count} {kind.replace('_', ' ')}" for kind, count in found.items())
+        listed = ", ".join(counted(kind, count) for kind, count in found.items())
         typer.echo(f"{learner}: {listed}. This cannot be undone.")
         if not yes and not typer.confirm("Erase them?"):
             raise typer.Exit(1)

@@ -17,6 +17,7 @@ EVEN = 1e-9
 OURS = re.compile(r"([A-Z]\d{2,6})-([a-z][a-z0-9_-]{0,39})-(\d{1,2})\.json", re.ASCII)
 """The name under which the page saves a paper."""
 LATER = "another paper came after the day: look"
+DECIDED = "another paper came after it was decided which counts: look"
 DUE_RULE, FIRST, LAST = "later until due", "first", "last"
 
 
@@ -150,14 +151,26 @@ class Class:
         papers = self.rows.papers_of.get(form, [])
         if not papers:
             return None, ""
-        chosen = self.heads.head("choice", form)
-        if chosen:
-            return self.heads.all[self.rows.choices[chosen].paper], ""
+        chosen = self._chosen(form, papers)
+        if chosen is not None:
+            return chosen
         candidates, note = self._candidates(papers, due)
         by_answers = {self.rows.papers[row.id].digest: row for row in candidates}
         if len(by_answers) > 1:
             return None, f"{len(by_answers)} papers with other answers came at once: look"
         return next(iter(by_answers.values())), note
+
+    def _chosen(self, form: str, papers: list[Head]) -> tuple[Head, str] | None:
+        """Return the paper that a person said counts, while it stands; a later one is told."""
+        choice = self.heads.head("choice", form)
+        if choice is None:
+            return None
+        counts = self.rows.choices[choice].paper
+        found = [row for row in papers if row.id == counts]
+        if not found:
+            return None
+        after = [row for row in papers if row.day > self.heads.all[choice].day]
+        return found[0], DECIDED if self._others(after, found) else ""
 
     def _candidates(self, papers: list[Head], due: str | None) -> tuple[list[Head], str]:
         """Return the papers that may count by the house rule, and what to look at."""

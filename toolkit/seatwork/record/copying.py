@@ -7,6 +7,7 @@ from pathlib import Path
 
 from seatwork import files
 from seatwork.errors import SeatworkError
+from seatwork.marking.course import KEY_FILE, read_key
 from seatwork.record.keeping import NAME, Record
 
 FOLDER = "copies"
@@ -116,3 +117,26 @@ def copy_to(record: Record, place: Path) -> Path:
     if target.resolve() == record.place.resolve():
         raise SeatworkError(str(target), "that is the record itself", "name another folder")
     return copy(record, target)
+
+
+def copy_key(folder: Path, copied: Path) -> Path:
+    """Copy the course key of a folder beside a copy of its record, for its owner alone.
+
+    Parameters
+    ----------
+    folder : Path
+        The instructor's folder.
+    copied : Path
+        The copy of the record.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no course key, or another course's key lies there.
+    """
+    target, key = copied.with_name(KEY_FILE), read_key(folder).hex()
+    if target.exists() and target.read_text(encoding="ascii", errors="replace").strip() != key:
+        fault = "the key of another course lies there already"
+        raise SeatworkError(str(target), fault, "name another folder")
+    files.write(target, f"{key}\n", mode=files.PRIVATE)
+    return target

@@ -239,6 +239,11 @@ def _of_sitting(
         return stated(batch, "state", subject, body, day, learner)
 
 
+def void(record: Record, name: str, learner: str, reason: str, day: str, sitting: int = 1) -> str:
+    """Say that a sitting of a learner is void: it gives no mark, and is no zero. Return the id."""
+    return _of_sitting(record, name, learner, "void", reason, day, sitting)
+
+
 def leave(record: Record, learner: str, reason: str, day: str) -> str:
     """Say that a learner left the course: marks stay, nothing is missing. Return the id."""
     body = {"word": "withdrawn", "value": None, "reason": reason_of(reason)}
@@ -360,7 +365,8 @@ def undo(record: Record, target: str, reason: str, day: str) -> tuple[str, str]:
     """
     said = reason_of(reason)
     with record.writing() as batch:
-        row = _one_fact(batch, target)
+        row = one_fact(batch, target)
+        _refuse_worked_out(row, target)
         if not Standing(batch.connection, [row.subject]).stands(row.id):
             remedy = f"seatwork history {row.learner or ''} shows it".replace("  ", " ")
             raise SeatworkError(target, "that is taken back already", remedy)
@@ -369,8 +375,8 @@ def undo(record: Record, target: str, reason: str, day: str) -> tuple[str, str]:
         return batch.add(Fact("undo", row.id, body, day, row.learner, behind)), row.id
 
 
-def _one_fact(batch: Batch, target: str) -> Any:
-    """Return the fact whose id begins so; what rests on others is not taken back alone."""
+def one_fact(batch: Batch, target: str) -> Any:
+    """Return the fact whose id begins so."""
     text = target.strip().casefold()
     if len(text) < LEAST_SIGNS or not set(text) <= set("0123456789abcdef"):
         remedy = "write four or more of its signs, as seatwork history shows them"
@@ -380,7 +386,10 @@ def _one_fact(batch: Batch, target: str) -> Any:
     if len(found) != 1:
         fault = "no fact begins so" if not found else "several facts begin so"
         raise SeatworkError(target, fault, "seatwork history shows their ids; write more of it")
-    if found[0].kind in ("sheet", "form", "mark"):
-        fault = f"a {found[0].kind} is worked out, nobody decided it"
-        raise SeatworkError(target, fault, "take back a paper or a decision")
     return found[0]
+
+
+def _refuse_worked_out(row: Any, target: str) -> None:
+    if row.kind in ("sheet", "form", "mark"):
+        fault = f"a {row.kind} is worked out, nobody decided it"
+        raise SeatworkError(target, fault, "take back a paper or a decision")

@@ -23,6 +23,33 @@ LARGEST = 50_000_000
 """A file of the course folder that is looked through [bytes]."""
 
 
+KIND_WORDS = {
+    "sheet": ("sheet", "sheets"),
+    "form": ("form handed out", "forms handed out"),
+    "paper": ("paper", "papers"),
+    "mark": ("mark", "marks"),
+    "override": ("decision on points", "decisions on points"),
+    "choice": ("decision which paper counts", "decisions which paper counts"),
+    "pile": ("file that could not be marked", "files that could not be marked"),
+    "state": ("thing said of the learner", "things said of the learner"),
+    "part": ("inspected part", "inspected parts"),
+    "sign_off": ("signature on paper", "signatures on paper"),
+    "undo": ("thing taken back", "things taken back"),
+}
+"""What one fact of a kind is called, and what several are."""
+
+
+def counted(kind: str, count: int) -> str:
+    """Say how many facts of a kind there are.
+
+    Examples
+    --------
+    >>> counted("paper", 1), counted("mark", 2)
+    ('1 paper', '2 marks')
+    """
+    return f"{count} {KIND_WORDS[kind][count != 1]}"
+
+
 def facts_about(record: Record, learner: str) -> dict[str, int]:
     """Return how many facts of each kind are about a learner.
 

@@ -11,9 +11,14 @@ from seatwork.record.keeping import Record
 from seatwork.record.reading import Contents, read
 from seatwork.record.tables import undo
 
+CAME = {
+    "screen": "as an answer file",
+    "paper": "typed back from paper",
+    "results": "from marks kept before there was a record",
+}
 WORDS: dict[str, Callable[[Contents, Any], str]] = {
     "form": lambda rows, one: _form(rows, one),
-    "paper": lambda rows, one: f"paper came in on {rows.papers[one.id].came}",
+    "paper": lambda rows, one: f"paper came in, {CAME[rows.papers[one.id].came]}",
     "mark": lambda rows, one: _mark(rows, one),
     "override": lambda rows, one: _override(rows, one),
     "choice": lambda rows, one: f"this paper counts: {rows.choices[one.id].reason}",

@@ -216,14 +216,22 @@ def _theory(
     ]
 
 
+def _told(why: str) -> str:
+    """Say to the learner what the instructor is told to look at."""
+    if not why.endswith(": look"):
+        return why
+    return f"{why.removesuffix(': look')}; your instructor knows of it"
+
+
 def _outcome(now: Class, name: str, cell: Cell) -> str:
     late = ", after the day" if cell.late else ""
     if cell.percent is None:
-        return cell.word + (f": {cell.why}" if cell.why else "")
+        word = "your instructor looks at it" if cell.word == "needs a person" else cell.word
+        return word + (f": {_told(cell.why)}" if cell.why else "")
     need = next(row.pass_mark for row in now.rows.sheets.values() if row.name == name)
     points = f"{cell.points:g} of {cell.of:g}, {cell.percent:.0f}%"
     passed = "passed" if cell.word == "passed" else f"not yet (pass mark {need:.0%})"
-    return f"{points}: {passed}{late}" + (f"; {cell.why}" if cell.why else "")
+    return f"{points}: {passed}{late}" + (f"; {_told(cell.why)}" if cell.why else "")
 
 
 def _practical(now: Class, learner: str) -> list[str]:

@@ -173,6 +173,11 @@ def _late(after: Data, taken: Taken) -> tuple[str, ...]:
     return tuple(one["learner"] for one in late if (one["learner"], one["form"]) in came)
 
 
+def _choose(learner: str) -> str:
+    """Say how a person lets a paper count."""
+    return f'seatwork count-paper ID "why", with the ID that seatwork history {learner} shows'
+
+
 def _notes(taken: Taken, after: Data) -> list[str]:
     """Say of each other paper of a form which one counts."""
     notes = []
@@ -180,11 +185,11 @@ def _notes(taken: Taken, after: Data) -> list[str]:
     for learner, form in dict.fromkeys(taken.another):
         who, note = f"{learner}, form {form}", rows.get((learner, form), {}).get("note", "")
         if "came at once" in note:
-            said = "has two papers with other answers in one pile; look which one counts"
+            said = f"has two papers with other answers in one pile; say which: {_choose(learner)}"
         elif "look" in note:
             said = (
                 "has a paper that came after the day; the first stands, both are kept; "
-                f"to count the late one, take the first back: seatwork history {learner} shows it"
+                f"to count the late one: {_choose(learner)}"
             )
         else:
             said = "has other answers than the paper marked before; these count now, both are kept"
