@@ -109,7 +109,7 @@ def test_a_novice_is_told_what_was_done(lab, page, fresh) -> None:
 
 
 def test_keys_stay_in_the_form(lab, page, fresh) -> None:
-    """Letters make no cells, Esc puts back what was checked, Shift and Enter run the cell."""
+    """Letters make no cells, Esc puts back what was checked, then leads out; Shift+Enter runs."""
     form = show(lab, page, "exercises/keys.ipynb", ['sw.sheet("cones").ask("c1")']).first
     box = form.get_by_role("textbox")
     before = page.evaluate(CELLS)
@@ -121,6 +121,9 @@ def test_keys_stay_in_the_form(lab, page, fresh) -> None:
     page.keyboard.type(".3")
     page.keyboard.press("Escape")
     expect(box).to_have_value(".2")
+    page.keyboard.press("Escape")  # nothing to put back: it leads out
+    expect(box).not_to_be_focused()
+    box.focus()
     prompts = page.locator(".jp-InputArea-prompt")
     ran = prompts.last.text_content()
     page.keyboard.press("Shift+Enter")

@@ -480,3 +480,43 @@ def test_a_thousand_moves_leave_the_kernel_as_large_as_it_was(place, lab, page):
     moves(1000)
     after = int(run_source(lab, page, GROWTH).split()[-1])
     assert after - before < 5e6
+
+
+ACTIVE = "() => jupyterapp.shell.currentWidget.content.activeCellIndex"
+MODE = "() => jupyterapp.shell.currentWidget.content.mode"
+
+
+def test_escape_leads_out_of_a_bench(bench):
+    """From range, box, button and switch Esc goes to the page, where the arrows move on."""
+    for place in (RANGE, ".seatwork-row input[type=text]", ".seatwork-panel button"):
+        one = bench.locator(place).first
+        one.focus()
+        bench.keyboard.press("Escape")
+        assert bench.locator(".seatwork-bench :focus").count() == 0, place
+        assert bench.evaluate(MODE) == "command"
+        before = bench.evaluate(ACTIVE)
+        bench.keyboard.press("ArrowUp")
+        assert bench.evaluate(ACTIVE) == before - 1, place
+
+
+def test_escape_in_a_changed_box_puts_back_first(bench):
+    """A first Esc takes back what was typed, a second one leaves the box."""
+    box = bench.locator(".seatwork-row input[type=text]").first
+    box.fill("9")
+    box.press("Escape")
+    assert box.input_value() == "0.150 in"
+    assert box.evaluate("box => box === document.activeElement")
+    box.press("Escape")
+    assert not box.evaluate("box => box === document.activeElement")
+
+
+def test_shift_and_enter_on_a_bench_run_its_cell(lab, page, place):
+    """As everywhere in a notebook; the number of the cell rises."""
+    prompt = page.locator(".jp-InputArea-prompt").nth(1)
+    ran = prompt.text_content()
+    page.locator(RANGE).first.press("Shift+Enter")
+    page.wait_for_function(
+        "([n, old]) => document.querySelectorAll('.jp-InputArea-prompt')[n].textContent !== old"
+        " && /\\d/.test(document.querySelectorAll('.jp-InputArea-prompt')[n].textContent)",
+        arg=[1, ran],
+    )

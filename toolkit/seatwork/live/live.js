@@ -301,14 +301,9 @@ function render({ model, el }) {
     model.send({ page: looks });
   }
 
-  // Plain keys belong to the control that has them, not to the notebook around the bench;
-  // Ctrl+S and its like do not. The notebook asks this attribute of the target alone.
-  function guard(event) {
-    if (!event.target.closest?.(".seatwork-bench")?.contains(root)) return;
-    const plain = !(event.ctrlKey || event.metaKey || event.altKey);
-    event.target.toggleAttribute("data-lm-suppress-shortcuts", plain);
-  }
-
+  const release = guardKeys(
+    (place) => place.closest(".seatwork-bench")?.contains(root),
+    (place) => place.hasAttribute("data-changed"));
   model.on("change:page", changed);
   model.on("change:layers", changed);
   model.on("msg:custom", hear);
@@ -317,14 +312,13 @@ function render({ model, el }) {
   const themes = new MutationObserver(look);
   themes.observe(document.body, { attributeFilter: ["data-jp-theme-light"] });
   window.addEventListener("resize", look);
-  window.addEventListener("keydown", guard, true);
   draw().then(() => model.send({ hello: true }));
   return () => {
     clearTimeout(timer);
     sizes.disconnect();
     themes.disconnect();
     window.removeEventListener("resize", look);
-    window.removeEventListener("keydown", guard, true);
+    release();
     model.off("change:page", changed);
     model.off("change:layers", changed);
     model.off("msg:custom", hear);

@@ -7,6 +7,8 @@ from typing import Any
 import anywidget
 import traitlets
 
+from seatwork.live.keys import with_keys
+
 HERE = Path(__file__).parent
 LOOK = HERE / "live.css"
 """One look for live views and the widgets beside them."""
@@ -25,7 +27,7 @@ class LiveView(anywidget.AnyWidget):
         ``dark``, ``scale``) and ``settled`` (nothing has moved for a while).
     """
 
-    _esm = HERE / "live.js"
+    _esm = with_keys(HERE / "live.js")
     _css = LOOK
 
     page = traitlets.Dict().tag(sync=True)

@@ -7,6 +7,7 @@ from typing import Any
 import anywidget
 import traitlets
 
+from seatwork.live.keys import with_keys
 from seatwork.live.view import LOOK
 from seatwork.picks.wording import Words, place_of
 
@@ -27,7 +28,7 @@ class PickForm(anywidget.AnyWidget):
         Whether hands are counted.
     """
 
-    _esm = HERE / "pick.js"
+    _esm = with_keys(HERE / "pick.js")
     _css = STYLE
 
     asked = traitlets.Dict().tag(sync=True)

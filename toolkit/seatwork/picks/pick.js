@@ -162,33 +162,22 @@ function render({ model, el }) {
     lock(typed());
   });
   root.addEventListener("keydown", (event) => {
-    if (event.key === "Escape") {
-      const cell = root.closest(".jp-Cell");
-      document.activeElement.blur();
-      cell?.focus();
-    } else if (event.key === "Enter" && !event.shiftKey && event.target.type === "radio") {
+    if (event.key === "Enter" && !event.shiftKey && event.target.type === "radio") {
       event.preventDefault();
       form.requestSubmit();
     }
   });
 
-  // Plain keys belong to the form, not to the notebook around it; Ctrl+S and its like do not.
-  function guard(event) {
-    if (!root.contains(event.target)) return;
-    const plain = !(event.ctrlKey || event.metaKey || event.altKey) && event.key !== "Escape";
-    event.target.toggleAttribute("data-lm-suppress-shortcuts", plain);
-  }
-
+  const release = guardKeys((place) => root.contains(place));
   // The still below stands in for this form on paper and in the file.
   const placed = new ResizeObserver(() =>
     root.closest(".jp-OutputArea-child")?.classList.add("seatwork-live-output"));
   placed.observe(root);
-  window.addEventListener("keydown", guard, true);
   model.on("change:answer", show);
   show();
   return () => {
     placed.disconnect();
-    window.removeEventListener("keydown", guard, true);
+    release();
     model.off("change:answer", show);
   };
 }

@@ -76,8 +76,8 @@ function render({ model, el }) {
     root.replaceChildren();
     root.setAttribute("aria-labelledby", `${name}-heading`);
     parts = {};
+    const skip = html(root, "button", { type: "button", class: "seatwork-skip" }, asked.skip);
     parts.figure = html(root, "figure", { class: "seatwork-asked" });
-    const skip = html(parts.figure, "button", { type: "button", class: "seatwork-skip" }, asked.skip);
     parts.picture = html(parts.figure, "img", { alt: asked.alt });
     parts.figure.hidden = !asked.alt;
     parts.picture.addEventListener("load", look);
@@ -139,26 +139,21 @@ function render({ model, el }) {
     if (event.key === "Enter" && plain && !event.isComposing) {
       event.preventDefault();
       event.stopPropagation();
-      if (event.shiftKey) leave(event);
-      else press("check");
+      press("check");
     } else if (event.key === "Escape" && plain) {
       event.preventDefault();
       event.stopPropagation();
-      box.text = model.get("now").judged[number] ?? "";
+      box.text = checked(number);
       type();
     }
   }
 
-  // Shift and Enter run the cell, as everywhere in a notebook: it is given the key.
-  function leave(event) {
-    const cell = root.closest(".jp-Cell");
-    const notebook = root.closest(".jp-Notebook");
-    if (!cell || !notebook) return;
-    document.activeElement.blur();
-    notebook.focus();
-    const told = { key: "Enter", code: "Enter", keyCode: 13, shiftKey: true, bubbles: true,
-      cancelable: true };
-    notebook.dispatchEvent(new KeyboardEvent("keydown", { ...told, view: event.view }));
+  const checked = (number) => model.get("now").judged[number] ?? "";
+
+  // Esc puts back what was checked; where nothing is to be put back, it leads out.
+  function keeps(place) {
+    const number = boxes.findIndex((box) => box.inputs.includes(place));
+    return number >= 0 && boxes[number].text !== checked(number);
   }
 
   function press(what) {
@@ -340,20 +335,12 @@ function render({ model, el }) {
     model.send({ page: { dark, scale } });
   }
 
-  // Plain keys belong to the box that has them, not to the notebook around it; Ctrl+S and its
-  // like do not. The notebook asks this attribute of the target alone.
-  function guard(event) {
-    if (!root.contains(event.target)) return;
-    const plain = !(event.ctrlKey || event.metaKey || event.altKey);
-    event.target.toggleAttribute("data-lm-suppress-shortcuts", plain);
-  }
-
+  const release = guardKeys((place) => root.contains(place), keeps);
   root.addEventListener("submit", (event) => event.preventDefault());
   model.on("change:asked", changed);
   model.on("change:now", changed);
   model.on("change:picture", changed);
   model.on("msg:custom", hear);
-  window.addEventListener("keydown", guard, true);
   window.addEventListener("resize", look);
   const themes = new MutationObserver(look);
   themes.observe(document.body, { attributeFilter: ["data-jp-theme-light"] });
@@ -365,7 +352,7 @@ function render({ model, el }) {
     clearTimeout(rest);
     themes.disconnect();
     placed.disconnect();
-    window.removeEventListener("keydown", guard, true);
+    release();
     window.removeEventListener("resize", look);
     model.off("change:asked", changed);
     model.off("change:now", changed);

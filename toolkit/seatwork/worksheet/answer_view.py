@@ -7,6 +7,8 @@ from typing import Any
 import anywidget
 import traitlets
 
+from seatwork.live.keys import with_keys
+
 HERE = Path(__file__).parent
 
 
@@ -30,7 +32,7 @@ class AnswerView(anywidget.AnyWidget):
     text, never as markup.
     """
 
-    _esm = HERE / "answer.js"
+    _esm = with_keys(HERE / "answer.js")
     _css = HERE / "answer.css"
 
     asked = traitlets.Dict().tag(sync=True)

@@ -1,5 +1,6 @@
 """What helps under a question: hints, the worked answer, and which way gave a number."""
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -23,6 +24,8 @@ CUT = ("slip", "several slips", "asks back", "wrong")
 """Verdicts on a number that is cut; the others are the right number, or none."""
 
 SO_FAR = "Good so far: "
+MINE = {"you are": "I am", "you were": "I was", "you": "I", "your": "my"}
+PERSON = re.compile(r"\b(?:you are|you were|you|your)\b", re.IGNORECASE)
 LONGEST_LABEL = 60
 """Letters on a button."""
 
@@ -181,7 +184,8 @@ class Help:
 
 
 def _first(sentence: str) -> str:
-    """Return what was done, in a few words: the first sentence, without the praise before it."""
+    """Return what was done, in a few words and as the learner says it: "I used 90°"."""
     first = sentence.split(". ")[0].rstrip(".")
     done = first.split(": ", 1)[1] if first.startswith(SO_FAR) else first
-    return short(f"{done[:1].upper()}{done[1:]}", LONGEST_LABEL)
+    mine = PERSON.sub(lambda found: MINE[found[0].lower()], done)
+    return short(f"{mine[:1].upper()}{mine[1:]}", LONGEST_LABEL)

@@ -86,6 +86,7 @@ function render({ model, el }) {
 
   function fit() {
     box.size = Math.max(LEAST_LETTERS, box.value.length + 1);
+    box.toggleAttribute("data-changed", box.value !== now.text); // Esc puts it back
   }
 
   function go(by) {

@@ -29,6 +29,8 @@ class FlatHead:
         Diameter of the thread [mm].
     sharp_diameter, edge_diameter : float
         Theoretical sharp diameter, and the greatest real edge, of the head [mm].
+    least_sharp_diameter : float
+        Theoretical sharp diameter of the head that stands least above its gage [mm].
     height : float
         Height of the head [mm].
     hole_diameter : float
@@ -39,6 +41,7 @@ class FlatHead:
     diameter: float
     sharp_diameter: float
     edge_diameter: float
+    least_sharp_diameter: float
     height: float
     hole_diameter: float
 
@@ -129,6 +132,7 @@ def flat_head_of(size: str) -> FlatHead:
         diameter=screw.thread.diameter,
         sharp_diameter=_known(screw.sharp_diameter),
         edge_diameter=_known(screw.edge_diameter),
+        least_sharp_diameter=screw.lowest_head.sharp_diameter,
         height=_known(screw.head_height),
         hole_diameter=hole(size, "normal"),
     )
