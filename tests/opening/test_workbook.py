@@ -12,6 +12,8 @@ from seatwork import shop
 from seatwork.errors import SeatworkError
 from seatwork.opening import deliver, workbook
 from seatwork.opening.delivered import RECORD
+from seatwork.opening.workbook import name_hand_in
+from seatwork.shop.folder import hand_in_folder
 
 LESSON = "notebooks/02_angle_standards.ipynb"
 RULES = "shop/house_rules.toml"
@@ -228,3 +230,16 @@ def test_an_unwritable_folder_is_told_in_a_sentence(given) -> None:
     """A place where nobody may write, root included, gives one sentence."""
     with pytest.raises(SeatworkError, match=r"/proc/seatwork-workbook: .*name "):
         deliver(Path("/proc/seatwork-workbook"))
+
+
+def test_the_folder_for_handing_in_is_written_into_the_marker(given, tmp_path: Path) -> None:
+    """It is read back as it was named; another name takes its place, other lines stay."""
+    done = deliver(tmp_path / "w")
+    marker = done.folder / "workbook.toml"
+    for named in ("/srv/in/l07", r"\\server\share \"Räume\"", str(tmp_path / "in")):
+        name_hand_in(done.folder, named)
+        found = tomllib.loads(marker.read_text(encoding="utf-8"))
+        assert found == {"format": 1, "hand_in": named}
+    assert "Keep this file" in marker.read_text(encoding="utf-8")
+    deliver(tmp_path / "w")
+    assert hand_in_folder(done.folder) == tmp_path / "in"

@@ -6,6 +6,7 @@ from typing import Annotated
 import typer
 
 from seatwork.opening import Delivery, deliver
+from seatwork.opening.workbook import name_hand_in
 from seatwork.shop import find
 
 DEFAULT = Path("seatwork-workbook")
@@ -23,11 +24,16 @@ def open_workbook(
     port: Annotated[
         int | None, typer.Option(min=1, max=65535, help="Serve on this port and no other.")
     ] = None,
+    hand_in: Annotated[
+        str, typer.Option(help="Folder that the button Hand in copies to, such as a share.")
+    ] = "",
 ) -> None:
     """Make the workbook folder, or bring it up to date, and open it in JupyterLab."""
     from seatwork.opening import lab
 
     delivery = deliver(folder or find() or DEFAULT)
+    if hand_in:
+        name_hand_in(delivery.folder, str(Path(hand_in).expanduser().absolute()))
     report(delivery)
     if lab.is_root():
         typer.secho(

@@ -11,6 +11,7 @@ from typing import Any
 from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
 from seatwork.files import write
+from seatwork.opening import sockets
 from seatwork.opening.workbook import START
 
 LOOPBACK = "127.0.0.1"
@@ -121,7 +122,10 @@ def prepare(folder: Path, *, port: int | None = None, browser: bool = True) -> A
     from jupyterlab.labapp import LabApp
 
     token = secrets.token_hex(24)
-    return LabApp.initialize_server(options(folder, token=token, port=port, browser=browser))
+    more = [f"--{name}={value}" for name, value in sockets.use(sockets.socket_folder()).items()]
+    return LabApp.initialize_server(
+        [*options(folder, token=token, port=port, browser=browser), *more]
+    )
 
 
 def address(server: Any) -> str:

@@ -1,6 +1,7 @@
 """The workbook folder: lessons, worksheets, shop lists and answers of one reader."""
 
 import json
+import re
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -11,11 +12,12 @@ from seatwork.files.writing import UNDONE
 from seatwork.opening.delivered import RECORD, fingerprint, recorded
 from seatwork.opening.origin import originals
 from seatwork.shop import find
-from seatwork.shop.folder import FORMAT, MARKER
+from seatwork.shop.folder import FORMAT, MARKER, read_text
 from seatwork.shop.lists.pages import renamed
 
 START = "notebooks/00_start_here.ipynb"
 OWN_FOLDERS = ("notebooks", "exercises", "shop", "questions", "answers")
+HAND_IN = re.compile(r"\s*hand_in\s*=")
 MARKER_TEXT = f"""\
 # This folder is a seatwork workbook. Keep this file: seatwork finds the folder by it.
 format = {FORMAT}
@@ -78,6 +80,27 @@ def deliver(folder: Path) -> Delivery:
     except OSError as error:
         raise refusal(folder, error) from error
     return _lay_out(folder)
+
+
+@explained
+def name_hand_in(folder: Path, place: str) -> None:
+    """Write into a workbook which folder its sheets are handed in to.
+
+    Parameters
+    ----------
+    folder : Path
+        The workbook, as ``deliver`` made it.
+    place : str
+        The folder, such as ``/srv/hand-in``; the rest of the marker stays as it is.
+    """
+    marker = folder / MARKER
+    line = f"hand_in = {json.dumps(place, ensure_ascii=False)}"
+    before = read_text(marker).splitlines()
+    kept = [old for old in before if not HAND_IN.match(old)]
+    heading = next((n for n, old in enumerate(kept) if old.lstrip().startswith("[")), len(kept))
+    after = [*kept[:heading], line, *kept[heading:]]
+    if after != before:
+        write(marker, "\n".join(after) + "\n")
 
 
 def _check_place(folder: Path) -> None:

@@ -132,6 +132,28 @@ def _check_marker(marker: Path, _modified: int, _length: int) -> None:
         )
 
 
+def hand_in_folder(workbook: Path) -> Path | None:
+    """Return the folder that a workbook names for handing in (``hand_in``), or None.
+
+    A name that does not begin at the top of a disk begins in the workbook.
+
+    Raises
+    ------
+    SeatworkError
+        If what stands there is no name of a folder.
+    """
+    named = read_toml(workbook / MARKER).get("hand_in")
+    if named is None:
+        return None
+    if not isinstance(named, str) or not named.strip() or "\0" in named:
+        raise SeatworkError(
+            str(workbook / MARKER),
+            f"hand_in is {ascii(named)[:40]}, which names no folder",
+            "write a line such as hand_in = '/srv/hand-in', or take it out",
+        )
+    return workbook / Path(named.strip()).expanduser()
+
+
 def at(folder: str | Path | None) -> Path | None:
     """Return the workbook folder that is named, or the one found from the working folder."""
     return find() if folder is None else Path(folder)

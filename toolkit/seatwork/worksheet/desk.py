@@ -9,7 +9,7 @@ from seatwork.marking import given, sheets
 from seatwork.marking.handed import Forms
 from seatwork.questions import Verdict
 from seatwork.shop import find, wording
-from seatwork.worksheet import watching
+from seatwork.worksheet import handing_in, watching
 from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.entry import Entry, typed_parts
 from seatwork.worksheet.finishing import Finished, NotYet, open_points, show_to_go
@@ -138,11 +138,29 @@ class Desk(Answered):
             self.count(name, "tries")
         return entry
 
-    def finish(self) -> Finished | Route:
+    def hand_in(self) -> Finished:
+        """Hand the answers in: copy their file to the folder that ``workbook.toml`` names.
+
+        Raises
+        ------
+        SeatworkError
+            If no folder is named, it is not there, or nothing is answered; nothing is handed
+            in then, and the answers stay saved.
+        """
+        self.kept.refresh()
+        return Finished(handing_in.hand_in(self))
+
+    def finish(self) -> Any:
         """End the sheet: in practice all must be right; graded, say what is saved.
 
         A practice sheet whose questions name lessons ends with the route through them,
-        whatever was answered.
+        whatever was answered. Where the workbook names a folder for handing in, a sheet that
+        was handed out ends with a button for it.
+
+        Returns
+        -------
+        Finished, Route or HandInForm
+            Each a sentence or a few as text.
 
         Raises
         ------
@@ -151,8 +169,11 @@ class Desk(Answered):
         """
         self.finished = True
         self.kept.refresh()
+        place = None if watching.sitting else handing_in.place_of(self)
         if not self.is_practice:
-            return Finished(self._saved())
+            return self._hand_in_form(place) if place else Finished(self._saved())
+        if place and self._shown:
+            _display(self._hand_in_form(place))
         verdicts = {item.id: self.verdicts(item.id) for item in self.plan.items}
         if any(item.lesson for item in self.plan.items):
             return Route(self.plan, verdicts)
@@ -162,19 +183,26 @@ class Desk(Answered):
             raise NotYet(self.plan.title, left)
         return Finished(f"{self.plan.title}: all {len(self.plan.items)} questions are right.")
 
+    def _hand_in_form(self, place: Path) -> Any:
+        """Make the button that hands in; its widgets are loaded when one is shown."""
+        from seatwork.worksheet.hand_in_form import HandInForm
+
+        return HandInForm(self, place, lambda: self._saved(place))
+
     def _say_what_is_left(self, verdicts: Mapping[str, tuple[Verdict, ...]]) -> None:
         """Say in one plain line what is to do, where forms are shown; it stands for the error."""
         if self._shown and not watching.sitting:
             show_to_go([name for name, found in verdicts.items() if not _all_right(found)])
 
-    def _saved(self) -> str:
+    def _saved(self, place: Path | None = None) -> str:
         """Say how much of a graded sheet is answered, what is not, and what to hand in."""
         words, names = wording(), [item.id for item in self.plan.items]
         left = {name: self._left(name) for name in names}
         empty = [name for name in names if left[name] == len(self.question(name).parts)]
         in_part = [name for name in names if left[name] and name not in empty]
         listed = (("form.left_empty", empty), ("form.left_in_part", in_part))
-        kept = words["form.hand_in" if self.kept.folder else "form.not_kept"]
+        named = "form.hand_in_here" if place else "form.hand_in"
+        kept = words[named if self.kept.folder else "form.not_kept"]
         return words["form.finished"].format(
             done=len(names) - len(empty) - len(in_part),
             count=len(names),
@@ -197,3 +225,11 @@ def _form(entry: Entry) -> Any:
     from seatwork.worksheet.form import Form
 
     return Form(entry).view
+
+
+def _display(view: Any) -> None:
+    """Show something above the cell's own output."""
+    from IPython import display as shown
+
+    display: Any = shown.display
+    display(view)

@@ -38,6 +38,7 @@ class Kept:
         self.answers = reopen(empty, folder) if folder else empty
         self._shown: dict[str, Answer] = {}
         self._turn = RLock()
+        self.on_change: Callable[[], None] | None = None
 
     def refresh(self) -> None:
         """Take in what other pages have written; a file that cannot be read is passed over."""
@@ -87,6 +88,8 @@ class Kept:
                 kind = Overtaken if overtaken else SeatworkError
                 raise kind(error.value, f"not saved, since {why}", remedy) from error
             self._shown[question] = self.answers.of(question)
+            if self.on_change:
+                self.on_change()
 
     def _write(self, folder: Path, question: str, change: Change) -> None:
         try:
