@@ -61,3 +61,35 @@ def test_an_older_page_stays_if_the_new_one_cannot_be_written(notebook, tmp_path
     with pytest.raises(SeatworkError, match="cannot be written"):
         export(notebook, tmp_path / "out.html")
     assert [path.name for path in tmp_path.glob("out*")] == ["out.html"]
+
+
+class OneBench:
+    """Stands for what plays benches: the one cell of the fixture is played."""
+
+    code, style, policy = "played();", ".played {}", "default-src 'none'; script-src 'sha256-x'"
+
+    def __init__(self) -> None:
+        self.blocks: list[str] = []
+        self.seen: list[tuple[str, str]] = []
+
+    def place(self, source, still):
+        """Give the one block there is."""
+        self.seen.append((source, still))
+        self.blocks.append('<script type="text/plain" id="bench-1">data</script>')
+        return "bench-1"
+
+
+@pytest.mark.slow
+def test_a_bench_that_is_played_stands_round_its_still(notebook, tmp_path):
+    """The still stays inside its place; block and script stand behind the page, by its policy."""
+    benches = OneBench()
+    page = export(notebook, tmp_path / "lesson.html", (), benches).read_text(encoding="utf-8")
+    assert benches.seen == [("benches.plug()", "A plug")]
+    place = page.index('<div class="bench" data-bench="bench-1">')
+    assert (
+        place
+        < page.index('alt="A plug"')
+        < page.index('id="bench-1">data')
+        < page.index("played();")
+    )
+    assert f'content="{benches.policy}"' in page

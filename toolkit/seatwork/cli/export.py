@@ -7,6 +7,7 @@ import typer
 
 from seatwork.errors import SeatworkError
 from seatwork.opening.export import export
+from seatwork.takehome.moving import Moving
 
 
 def export_pages(
@@ -15,6 +16,8 @@ def export_pages(
     replace: Annotated[bool, typer.Option("--replace", help="Over pages that are there.")] = False,
 ) -> None:
     """Write notebooks as HTML pages with every picture and text inside.
+
+    The main slider of each bench moves, recorded at every step; no cell is run.
 
     Example: seatwork export notebooks pages
     """
@@ -29,5 +32,8 @@ def export_pages(
         )
     to.mkdir(parents=True, exist_ok=True)
     for path, page in zip(found, pages, strict=True):
-        export(path, page, [other.stem for other in found])
+        moving = Moving()
+        export(path, page, [other.stem for other in found], moving)
         typer.echo(f"Written: {page}")
+        for doubt in moving.doubts:
+            typer.echo(f"  {doubt}", err=True)

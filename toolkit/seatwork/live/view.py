@@ -13,6 +13,9 @@ HERE = Path(__file__).parent
 LOOK = HERE / "live.css"
 """One look for live views and the widgets beside them."""
 
+PICTURE = (HERE / "picture.js").read_text(encoding="utf-8")
+"""The picture itself, without the widget; pages that are taken home play it, too."""
+
 
 class LiveView(anywidget.AnyWidget):
     """Shows a picture that follows a scene, the readouts beside it, and a sentence of trouble.
@@ -27,7 +30,7 @@ class LiveView(anywidget.AnyWidget):
         ``dark``, ``scale``) and ``settled`` (nothing has moved for a while).
     """
 
-    _esm = with_keys(HERE / "live.js")
+    _esm = PICTURE + with_keys(HERE / "live.js")
     _css = LOOK
 
     page = traitlets.Dict().tag(sync=True)

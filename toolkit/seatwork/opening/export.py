@@ -1,11 +1,11 @@
-"""A notebook as one web page that needs no network, no kernel and no script."""
+"""A notebook as one web page that needs no network and no kernel."""
 
 import os
 import re
 from collections.abc import Collection, Iterator
 from html import escape
 from pathlib import Path
-from typing import Any
+from typing import Any, Protocol
 
 from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
@@ -16,7 +16,9 @@ STYLE = """
 body { max-width: 56rem; margin: 1rem auto; padding: 0 1rem; color: #1a1a1a; background: #fff;
   font: 1rem/1.5 sans-serif; }
 img { max-width: 100%; height: auto; }
-table { border-collapse: collapse; }
+table { border-collapse: collapse; display: block; max-width: 100%; overflow-x: auto; }
+main { overflow-wrap: anywhere; }
+th, td { overflow-wrap: normal; }
 th, td { padding: .2rem .6rem; border: 1px solid #5f5f5f; text-align: left; }
 blockquote { margin: 1rem 0; padding: .2rem 1rem; border-left: .3rem solid #5f5f5f; }
 pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
@@ -24,7 +26,17 @@ pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
 .prompt, .fold { display: none; }
 details { margin: .4rem 0; padding: .2rem .6rem; border: 1px solid #5f5f5f; }
 summary { min-height: 1.5rem; cursor: pointer; }
-@media print { .input, pre, img, table, blockquote { break-inside: avoid; }
+.box { display: block; min-height: 3.2rem; margin: .4rem 0; padding: .2rem .6rem;
+  border: 1px solid #5f5f5f; color: #4a4a4a; }
+@media (prefers-color-scheme: dark) {
+  body { color: #f2f2f2; background: #16181b; }
+  a { color: #7cc4ff; }
+  .input { background: #2d3136; }
+  .box { color: #c8c8c8; }
+  img { background: #fff; }
+}
+@media print { body { color: #000; background: #fff; }
+  .input, pre, img, table, blockquote { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   details { display: none; }
   .fold { display: block; break-before: page; } }
@@ -42,9 +54,30 @@ PAGE = """<!DOCTYPE html>
 <main>
 {body}
 </main>
-</body>
+{blocks}</body>
 </html>
 """
+
+
+class Benches(Protocol):
+    """What plays the benches of a page; see `takehome.moving`."""
+
+    blocks: list[str]
+
+    @property
+    def code(self) -> str:
+        """The script of the page; empty where nothing moves."""
+
+    @property
+    def style(self) -> str:
+        """The style of what moves."""
+
+    @property
+    def policy(self) -> str:
+        """What the page may do, in the words of a content security policy."""
+
+    def place(self, source: str, still: str) -> str:
+        """Return the name of a bench's block; empty where a cell keeps its still."""
 
 
 FOLD = re.compile(r"<details[^>]*>\s*<summary>.*?</summary>(.*?)</details>", re.DOTALL)
@@ -56,6 +89,10 @@ MARKS = {
 }
 """What stands in Markdown for tags that would be closed at once there, and the tags."""
 
+FORM = re.compile(r"Form for (\w+): run this cell to answer here\.")
+BOX = "Answer to {name}, on paper:"
+BENCH = re.compile(r"<p>⟦(bench-\d+)⟧</p>")
+BENCH_END = "⟦end of bench⟧"
 PICTURE = re.compile(r"!\[[^\]]*\]\([^)]*\)\s*")
 LINK = re.compile(r"(?<!!)\[([^\]]*)\]\(([^)\s#]+)\.ipynb(#[^)\s]*)?\)")
 
@@ -64,11 +101,12 @@ def export(
     notebook_path: str | os.PathLike[str],
     html_path: str | os.PathLike[str],
     beside: Collection[str] = (),
+    benches: Benches | None = None,
 ) -> Path:
     """Write a notebook, as it was last saved, as one HTML file.
 
     Live views are left out, their stills and texts stay; pictures are put into the file. The
-    page forbids itself every script and every request.
+    page forbids itself every request, and every script but the one that plays its benches.
 
     Parameters
     ----------
@@ -79,6 +117,8 @@ def export(
     beside : collection of str
         Names, without ending, of notebooks whose pages stand in the same folder: links lead
         to those; links to other notebooks become plain words.
+    benches : Benches, optional
+        What plays the benches; without it their stills are all.
 
     Returns
     -------
@@ -95,11 +135,14 @@ def export(
     _drop_live(notebook)
     _lead_links(notebook, beside)
     _fold(notebook)
+    _give_boxes(notebook)
+    moves = benches is not None and _mark_benches(notebook, benches)
     page = PAGE.format(
-        policy=POLICY,
+        policy=benches.policy if moves and benches else POLICY,
         title=escape(_title(notebook, source.stem)),
-        style=STYLE,
+        style=STYLE + (benches.style if moves and benches else ""),
         body=_body(notebook, source.parent),
+        blocks=_blocks(benches) if moves and benches else "",
     )
     _write(target, page)
     return target
@@ -164,6 +207,36 @@ def _fold(notebook: Any) -> None:
         notebook.cells.append(made(told))
 
 
+def _give_boxes(notebook: Any) -> None:
+    """Put a box to write in where a question's form stands in the notebook."""
+    for cell in notebook.cells:
+        for output in cell.get("outputs", ()):
+            data = output.get("data", {})
+            asked = FORM.fullmatch(str(data.get("text/plain", "")).strip())
+            if asked and "text/html" not in data:
+                box = f'<span class="box">{BOX.format(name=escape(asked[1]))}</span>'
+                data["text/html"] = box
+
+
+def _mark_benches(notebook: Any, benches: Benches) -> bool:
+    """Mark where benches stand; tell whether any of them is played."""
+    for cell in notebook.cells:
+        for output in cell.get("outputs", ()) if cell.cell_type == "code" else ():
+            data = output.get("data", {})
+            if "text/markdown" not in data:
+                continue
+            name = benches.place(str(cell.source), str(data.get("text/plain", "")))
+            if name:
+                shown = data["text/markdown"]
+                data["text/markdown"] = f"⟦{name}⟧\n\n{shown}\n\n{BENCH_END}"
+    return bool(benches.blocks)
+
+
+def _blocks(benches: Benches) -> str:
+    """Return what stands behind the page: the recordings, then the script that plays them."""
+    return "\n".join([*benches.blocks, f'<script type="module">{benches.code}</script>', ""])
+
+
 def _folded(cell: Any) -> Iterator[str]:
     """Yield each question of a cell that has a fold, and what the fold says of it."""
     for output in cell.get("outputs", ()):
@@ -192,7 +265,8 @@ def _body(notebook: Any, folder: Path) -> str:
     body, _ = exporter.from_notebook_node(notebook, {"metadata": {"path": str(folder)}})
     for mark, tag in MARKS.items():
         body = str(body).replace(f"<p>{mark}</p>", tag)
-    return str(body)
+    body = BENCH.sub(r'<div class="bench" data-bench="\1">', str(body))
+    return body.replace(f"<p>{BENCH_END}</p>", "</div>")
 
 
 def _write(target: Path, page: str) -> None:

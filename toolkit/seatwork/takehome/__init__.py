@@ -1,0 +1,11 @@
+"""Taken home: pages that move, take answers and plan without a server."""
+
+from seatwork.doors import doors
+
+NAMES = {
+    "calls": "BenchCall bench_call",
+    "recording": "Recording record",
+}
+"""The public names of each module."""
+
+__all__, __getattr__, __dir__ = doors(__name__, NAMES)
