@@ -1,12 +1,17 @@
 """The quick tests: which they are, and which of them no longer are quick."""
 
 import os
-from collections.abc import Generator
+import sys
+from collections.abc import Callable, Generator
 from pathlib import Path
 from typing import Any
 
 import pytest
 from hypothesis import settings
+
+sys.path.insert(0, str(Path(__file__).parent))
+
+from proof.holding import Outside
 
 settings.register_profile("untimed", deadline=None)  # a busy machine fails no test
 settings.load_profile("untimed")
@@ -34,6 +39,12 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
             item.add_marker("slow")
         if not any(item.get_closest_marker(name) for name in OTHERS):
             item.add_marker("quick")
+
+
+@pytest.fixture
+def outside(record_property: Callable[[str, object], None]) -> Outside:
+    """Hold values against the outside, each counted once by ``tests/outside_checks.py``."""
+    return Outside(record_property)
 
 
 @pytest.hookimpl(wrapper=True)

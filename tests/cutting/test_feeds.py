@@ -7,6 +7,7 @@ from seatwork import cutting
 from seatwork.errors import SeatworkError
 
 
+@pytest.mark.outside("closed form", "cutting.feed_per_tooth")
 @given(feed=st.floats(1e-3, 1), flutes=st.integers(1, 12), speed=st.floats(1, 5000))
 def test_tooth_turn_and_minute_agree(feed: float, flutes: int, speed: float) -> None:
     """A minute holds as many tooth feeds as lips pass in it."""
@@ -16,6 +17,7 @@ def test_tooth_turn_and_minute_agree(feed: float, flutes: int, speed: float) -> 
     assert minute == pytest.approx(feed * flutes * speed)
 
 
+@pytest.mark.outside("sum worked by hand", "cutting.time_in_cut")
 def test_a_dwell_adds_its_turns() -> None:
     """Three turns at the stop at 300 rev/min add 0.6 s to the 10 s of 5 mm at 0.1 mm/rev."""
     cut = {"travel": 5.0, "spindle_speed": 300.0, "feed": 0.1}

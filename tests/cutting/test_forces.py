@@ -13,6 +13,7 @@ HOLES = st.floats(0, 20)
 WIDER = st.floats(0.1, 20)
 
 
+@pytest.mark.outside("second method", "cutting.torque")
 @pytest.mark.slow
 @given(hole=HOLES, wider=WIDER, angle=st.floats(30, 180))
 def test_torque_is_the_sum_along_the_lip(hole: float, wider: float, angle: float) -> None:
@@ -34,6 +35,7 @@ def test_power_of_the_worked_countersink() -> None:
     assert cutting.power(torque=torque, spindle_speed=300) == pytest.approx(81.5, abs=0.05)
 
 
+@pytest.mark.outside("closed form", "cutting.thrust")
 def test_a_counterbore_pushes_straight_down() -> None:
     """At 180° the whole normal force is thrust; an 82° cone takes sin 41° of it."""
     cut = {"normal_coefficient": 1345.0, "feed": 0.1, "diameter": 12.0, "hole_diameter": 6.0}

@@ -8,6 +8,7 @@ from seatwork.cutting.shortcuts import SPREAD
 from seatwork.errors import SeatworkError
 
 
+@pytest.mark.outside("closed form", "cutting.Shortcut.error")
 def test_each_shortcut_tells_its_error() -> None:
     """4 is 4.7 % high, 3.82 all but exact; 320 half a percent high, 318 a tenth low."""
     errors = {name: short.error for name, short in cutting.SHORTCUTS.items()}
@@ -30,6 +31,7 @@ def test_the_published_spread_is_shown_whole() -> None:
     assert all(rule.source and rule.confirmed for rule in SPREAD)
 
 
+@pytest.mark.outside("sum worked by hand", "cutting.operation_speed")
 def test_one_third_slower_is_not_one_third_of() -> None:
     """Of 600 rev/min one third slower is 400; one third of it is 200."""
     slower = cutting.operation_speed(drill_speed=600, ratio=2 / 3)

@@ -27,6 +27,7 @@ def test_no_step_is_above_the_wanted_speed_or_a_cap(wanted, steps, caps) -> None
         assert not [other for other in steps if step.spindle_speed < other <= bound * (1 - 1e-7)]
 
 
+@pytest.mark.outside("sum worked by hand", "cutting.pick_step")
 def test_the_next_step_down_and_not_the_nearest() -> None:
     """500 wanted between 410 and 550 is 410, though 550 is nearer (a slip learners make)."""
     step = cutting.pick_step(spindle_speed=500, steps=(250, 410, 550, 875))
@@ -66,6 +67,7 @@ def test_a_machine_without_steps_takes_the_speed_itself() -> None:
     assert cutting.pick_step(spindle_speed=50, steps=drive).too_fast
 
 
+@pytest.mark.outside("sum worked by hand", "cutting.pulley_steps")
 def test_pulleys_give_the_ratio_of_their_diameters() -> None:
     """Equal pulleys run the spindle at motor speed, 1 to 3 at a third of it."""
     found = cutting.pulley_steps(
@@ -74,6 +76,7 @@ def test_pulleys_give_the_ratio_of_their_diameters() -> None:
     assert found == pytest.approx((575, 1725))
 
 
+@pytest.mark.outside("sum worked by hand", "cutting.geared_steps")
 def test_back_gear_adds_the_slow_steps() -> None:
     """A back gear of 1 to 8 doubles the number of speeds."""
     assert cutting.geared_steps(steps=(800, 1600), ratio=1 / 8) == (100, 200, 800, 1600)

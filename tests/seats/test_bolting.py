@@ -16,6 +16,7 @@ from seatwork.seats.bolting import (
 QUICK = settings(max_examples=60, deadline=None)
 
 
+@pytest.mark.outside("closed form", "seats.bending_stress")
 @QUICK
 @given(tilt=st.floats(1e-3, 5), diameter=st.floats(3, 50), grip=st.floats(5, 300))
 def test_bending_is_strain_of_the_outer_fiber(tilt: float, diameter: float, grip: float) -> None:

@@ -13,6 +13,7 @@ INCH = 25.4
 QUICK = settings(max_examples=80, deadline=None)
 
 
+@pytest.mark.outside("closed form", "seats.Chamfer.depth", "seats.Chamfer.slant_width")
 def test_a_45_degree_chamfer_has_equal_legs() -> None:
     """A 90° tool cuts as deep as it cuts wide, and the bevel is the diagonal of that square."""
     chamfer = Chamfer(leg=1.5)
@@ -20,6 +21,7 @@ def test_a_45_degree_chamfer_has_equal_legs() -> None:
     assert chamfer.slant_width == pytest.approx(1.5 * sqrt(2), rel=1e-12)
 
 
+@pytest.mark.outside("sum worked by hand", "seats.Chamfer.from_depth", "seats.Chamfer.diameter_at")
 def test_the_82_degree_tool_does_not_cut_a_45_degree_note() -> None:
     """.03 X 45° on ⌀.266, cut with the 82° tool .03 deep: ⌀.318, not .326; leg .026 (worked)."""
     cut = Chamfer.from_depth(depth=0.03 * INCH, included_angle=82)

@@ -41,6 +41,10 @@ def test_half_a_washer_is_refused() -> None:
                   washer_diameter=12)  # fmt: skip
 
 
+@pytest.mark.outside(
+    "sum worked by hand", "seats.Counterbore.floor_left", "seats.Counterbore.wall_to_edge"
+)
+@pytest.mark.outside("closed form", "seats.Counterbore.volume")
 def test_walls_and_floor() -> None:
     """Floor and wall to an edge are what is left over."""
     assert BORE.floor_left(10) == pytest.approx(3.6)

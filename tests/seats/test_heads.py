@@ -62,6 +62,7 @@ def lowest_position(head: Head, seat: Countersink) -> float:
     return float(found.x[2])
 
 
+@pytest.mark.outside("search that shares no formula", "seats.fit")
 @pytest.mark.slow
 @pytest.mark.parametrize(
     ("count", "seed"), [(1000, 20), pytest.param(5_000, 23, marks=pytest.mark.long)]

@@ -55,6 +55,7 @@ def test_every_point_of_the_rim_lies_on_cone_and_face(seat: Countersink, surface
     assert found.least_diameter == pytest.approx(seat.diameter, rel=1e-12)
 
 
+@pytest.mark.outside("search that shares no formula", "seats.rim")
 @pytest.mark.slow
 @QUICK
 @given(seat=seats(), surface=surfaces(), turn=st.integers(0, 71))
@@ -79,6 +80,7 @@ def test_the_rim_is_the_first_meeting_of_cone_and_face(
     assert top == pytest.approx(root, abs=1e-9)
 
 
+@pytest.mark.outside("closed form", "seats.rim")
 def test_on_a_tilted_face_the_rim_is_an_ellipse_with_its_focus_on_the_axis() -> None:
     """Longest R/(1-k) + R/(1+k), across it 2R at the axis; 2R/sqrt(1-k²) at its own middle."""
     k = tan(radians(10))

@@ -46,6 +46,7 @@ def random_seat(rng: Random) -> Countersink:
     )
 
 
+@pytest.mark.outside("solid modeler", "seats.Countersink.volume", "seats.Counterbore.volume")
 def test_volumes_of_200_random_seats() -> None:
     """Metal cut by countersink and counterbore agrees with the modeler within 1e-6."""
     rng = Random(1)
@@ -63,6 +64,7 @@ def test_volumes_of_200_random_seats() -> None:
         assert cut == pytest.approx(bore.volume * SHARE, rel=1e-6)
 
 
+@pytest.mark.outside("solid modeler", "seats.Countersink.bearing_area")
 def test_areas_of_200_random_lands() -> None:
     """The conical land agrees with the modeler's facets, of which the exact area is known."""
     rng = Random(2)
@@ -84,6 +86,7 @@ def rim_points(cut: "solids.Manifold") -> np.ndarray:
     return np.asarray(cut.to_mesh64().vert_properties)[:, :3]
 
 
+@pytest.mark.outside("solid modeler", "seats.rim")
 def test_rims_of_200_random_seats_on_tilted_faces() -> None:
     """Where the modeler's cone edges meet a tilted plane, the rim is found within 1e-6.
 
@@ -109,6 +112,7 @@ def test_rims_of_200_random_seats_on_tilted_faces() -> None:
         assert nearest.max() < 1e-6
 
 
+@pytest.mark.outside("solid modeler", "seats.rim", "seats.Countersink.from_depth")
 @pytest.mark.parametrize("count", [20, pytest.param(100, marks=pytest.mark.long)])
 def test_rims_of_random_seats_on_round_faces(count: int) -> None:
     """Where the modeler's cone meets a many-sided shaft or bore, the rim is found.
@@ -150,6 +154,7 @@ def test_rims_of_random_seats_on_round_faces(count: int) -> None:
             assert np.abs(radius[on_rim] - expected).max() < bound
 
 
+@pytest.mark.outside("solid modeler", "seats.fit")
 def test_contact_of_200_random_heads() -> None:
     """At the height found, head and part just touch: 1e-6 higher clear, 1e-3 lower they clash.
 
@@ -173,6 +178,7 @@ def test_contact_of_200_random_heads() -> None:
         assert clash.volume() > 1e-9
 
 
+@pytest.mark.outside("solid modeler", "seats.Chamfer.at_hole")
 def test_chamfer_metal_at_a_hole() -> None:
     """A chamfer at a hole takes off what the modeler takes off, within 1e-6."""
     rng = Random(6)
@@ -185,6 +191,7 @@ def test_chamfer_metal_at_a_hole() -> None:
         assert cut == pytest.approx(cone.volume * SHARE, rel=1e-6)
 
 
+@pytest.mark.outside("solid modeler", "seats.clean_up")
 def test_a_spotface_is_whole_at_the_depth_found_and_not_before() -> None:
     """In the modeler the ring of a tilted pad is whole at D tan(phi), not just above it."""
     rng = Random(7)

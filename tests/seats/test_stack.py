@@ -52,6 +52,7 @@ def test_root_sum_square_lies_within_the_worst_case(terms: list[Term]) -> None:
     assert worst.least <= likely.least <= likely.greatest <= worst.greatest
 
 
+@pytest.mark.outside("closed form", "seats.simulate")
 def test_simulation_agrees_with_the_sums() -> None:
     """Drawn normal sizes spread by the root of squares over three; uniform ones stay inside."""
     normal = [

@@ -41,6 +41,7 @@ def let_down(head: Head, seat: Countersink, thickness: float) -> float:
     return float((under - metal)[solid].max())
 
 
+@pytest.mark.outside("search that shares no formula", "seats.stands")
 @pytest.mark.parametrize("angle", [60, 82, 90, 100, 120])
 @pytest.mark.parametrize("diameter", [7.5, 10.0, 12.0, 14.0])
 @pytest.mark.parametrize("thickness", [1.5, 3.0, 12.0])
@@ -100,6 +101,7 @@ def test_a_thick_neck_does_not_enter():
     assert found.faults[0].amount == pytest.approx(0.4)
 
 
+@pytest.mark.outside("sum worked by hand", "seats.stands")
 @pytest.mark.parametrize(
     ("diameter", "depth", "hole", "thickness", "names", "amount"),
     [

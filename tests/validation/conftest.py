@@ -6,13 +6,17 @@ A module names its data with ``DATA = "washers"``; a test that takes the fixture
 
 import csv
 import json
+from collections.abc import Iterator
+from contextvars import ContextVar
 from dataclasses import dataclass
 from pathlib import Path
 from types import ModuleType
 from typing import Any
 
 import pytest
+from proof.holding import Outside
 
+HOLDING: ContextVar[Outside] = ContextVar("what counts the checks of the running test")
 FOLDER = Path(__file__).with_name("data")
 
 
@@ -36,12 +40,27 @@ class Check:
         return float(self.expected)
 
     def agrees(self, found: float) -> bool:
-        """Whether `found` is the expected number within the row's tolerance.
+        """Whether `found` is the expected number within the row's tolerance, which is counted.
 
         A tolerance of 0 stands for a number read from a table: the same float but for the
         last bits of a change of units.
         """
-        return abs(found - self.value) <= max(self.tolerance, 1e-9)
+        return self._held(found, self.value)
+
+    def same(self, found: str) -> bool:
+        """Whether `found` is word for word what is expected, which is counted."""
+        return self._held(found, self.expected)
+
+    def _held(self, found: float | str, expected: float | str) -> bool:
+        return HOLDING.get()(
+            self.id,
+            found,
+            expected,
+            within=self.tolerance,
+            unit=self.unit,
+            source=self.source,
+            confirmed=self.confirmed,
+        )
 
 
 def read_checks(path: Path) -> list[Check]:
@@ -69,6 +88,14 @@ def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
 
 def _rows_of(module: ModuleType, form: str) -> list[Check]:
     return [row for row in read_checks(FOLDER / f"{module.DATA}.csv") if row.form == form]
+
+
+@pytest.fixture(autouse=True)
+def _counted(outside: Outside) -> Iterator[None]:
+    """Count what the running test's rows are held against."""
+    token = HOLDING.set(outside)
+    yield
+    HOLDING.reset(token)
 
 
 @pytest.fixture

@@ -50,11 +50,13 @@ def parts(inputs: dict) -> dict:
     }
 
 
+@pytest.mark.outside("closed form", "cutting.lip_in_cut")
 def test_lips_in_cut(lip_check) -> None:
     """The lip in cut has its closed length."""
     assert lip_check.agrees(cutting.lip_in_cut(**lip_check.inputs))
 
 
+@pytest.mark.outside("closed form", "cutting.depth_of_cut")
 def test_depths_of_cut(depth_check) -> None:
     """The depth past first touch belongs to the lip in cut."""
     angle = depth_check.inputs["included_angle"]
@@ -67,6 +69,7 @@ def test_torques(torque_check) -> None:
     assert torque_check.agrees(cutting.torque(**torque_check.inputs))
 
 
+@pytest.mark.outside("published example", "cutting.shear_plane")
 def test_shear_planes(shear_plane_check) -> None:
     """The shear plane gives both coefficients."""
     inputs = dict(shear_plane_check.inputs)
@@ -74,6 +77,7 @@ def test_shear_planes(shear_plane_check) -> None:
     assert shear_plane_check.agrees(getattr(cutting.shear_plane(**inputs), take))
 
 
+@pytest.mark.outside("published example", "cutting.specific_force")
 def test_thin_chips(kienzle_check) -> None:
     """The specific force rises for a thin chip and falls with rake."""
     assert kienzle_check.agrees(cutting.specific_force(**kienzle_check.inputs))
@@ -158,6 +162,7 @@ def test_the_second_method_on_milling(milling_check, collocation) -> None:
     assert milling_check.agrees(collocation.multiplier(now, back, period, 50))
 
 
+@pytest.mark.outside("published example", "cutting.width_limit")
 def test_absolute_limits(absolute_check) -> None:
     """The lowest point of the fourth lobe is the published closed form, at its frequency.
 
@@ -171,6 +176,7 @@ def test_absolute_limits(absolute_check) -> None:
     assert absolute_check.agrees(getattr(limit, absolute_check.inputs["take"]))
 
 
+@pytest.mark.outside("second method", "cutting.width_limit")
 def test_limits(limit_check) -> None:
     """Width and signed frequency at the limit of a spindle speed."""
     inputs = limit_check.inputs
@@ -178,12 +184,14 @@ def test_limits(limit_check) -> None:
     assert limit_check.agrees(getattr(limit, inputs["take"]))
 
 
+@pytest.mark.outside("second method", "cutting.critical_speed")
 def test_critical_speeds(critical_check) -> None:
     """The surface speed under which every width is quiet."""
     found = cutting.critical_speed(**parts(critical_check.inputs))
     assert critical_check.agrees(found.surface_speed / 60)
 
 
+@pytest.mark.outside("second method", "cutting.chatter_band")
 def test_bands(band_check) -> None:
     """Both ends of the band of widths that can chatter at a surface speed."""
     inputs = band_check.inputs
@@ -191,6 +199,7 @@ def test_bands(band_check) -> None:
     assert band_check.agrees(getattr(band, inputs["take"]))
 
 
+@pytest.mark.outside("second method", "cutting.trace", "cutting.Trace.swing")
 def test_saturated_chatter(saturated_check) -> None:
     """Grown-up chatter has the published height over feed, at every feed."""
     inputs = saturated_check.inputs
@@ -201,6 +210,7 @@ def test_saturated_chatter(saturated_check) -> None:
         assert saturated_check.agrees(trace.swing() / feed), feed
 
 
+@pytest.mark.outside("closed form", "cutting.marks_per_turn")
 def test_marks(marks_check) -> None:
     """Marks round the cone follow from frequency, spindle speed and direction."""
     assert marks_check.agrees(cutting.marks_per_turn(**marks_check.inputs))

@@ -10,11 +10,13 @@ from types import SimpleNamespace
 from typing import Any
 
 import pytest
+from proof.holding import BY_HAND
 from seatwork import notes, plan, units
 from seatwork.errors import SeatworkError
 from seatwork.plan import SeatPlan
 from seatwork.shop.shop import Shop
 
+SHEET = "plans of one seat, worked by hand"
 READ = tomllib.loads(Path(__file__).with_name("data").joinpath("plans.toml").read_text("utf-8"))
 PLANS, CONFLICTS = READ["plan"], READ["conflict"]
 # how far a figure may be off: half a unit of the last digit of the hand-worked value, or so
@@ -94,15 +96,14 @@ def test_hand_worked_values_are_what_their_sums_give(case) -> None:
 
 
 @pytest.mark.parametrize("case", PLANS, ids=case_name)
-def test_plans_give_the_hand_worked_figures(case, shop) -> None:
+def test_plans_give_the_hand_worked_figures(case, shop, outside) -> None:
     """Sizes, speeds, feeds, travels, readings and loads are those worked by hand."""
     seat = made(case, shop).seat
-    wrong = {
-        what: (found, value)
-        for what, value, unit, _, _ in case["figures"]
-        if abs((found := figure(seat, what, unit)) - value) > TOLERANCE[unit]
-    }
-    assert wrong == {}
+    for what, value, unit, _, _ in case["figures"]:
+        name, found = f"plan: {case['name']}: {what}", figure(seat, what, unit)
+        assert outside(
+            name, found, value, within=TOLERANCE[unit], unit=unit, source=SHEET, kind=BY_HAND
+        )
 
 
 @pytest.mark.parametrize("case", PLANS, ids=case_name)

@@ -1,5 +1,6 @@
 """Published loads of drills: the power of a handbook example, a maker's torque."""
 
+import pytest
 from seatwork import cutting
 
 DATA = "power_torque"
@@ -7,6 +8,7 @@ HORSEPOWER = 745.6998715822702
 POUND_INCH = 4.4482216152605 * 25.4 / 1000
 
 
+@pytest.mark.outside("published example", "cutting.power")
 def test_handbook_power(power_check) -> None:
     """Torque and spindle speed of the handbook's example give its horsepower."""
     inputs = power_check.inputs
@@ -14,6 +16,7 @@ def test_handbook_power(power_check) -> None:
     assert power_check.agrees(found / HORSEPOWER)
 
 
+@pytest.mark.outside("published example", "cutting.torque")
 def test_maker_torque(torque_check) -> None:
     """A maker's worked torque of a 22 mm drill comes out of its specific force."""
     inputs = torque_check.inputs

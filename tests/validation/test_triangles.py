@@ -17,6 +17,13 @@ def test_the_head_of_iso_10642_is_as_deep_as_its_table_says():
     assert found.down == pytest.approx(3.42)
 
 
+@pytest.mark.outside(
+    "sum worked by hand",
+    "seats.Triangle.down",
+    "seats.Triangle.across",
+    "seats.Triangle.difference",
+    "seats.Triangle.half_angle",
+)
 def test_the_frame_seat_is_worked_by_hand():
     """.507 on .266 at 82°: .241, half of it .1205, tan 41° = .8693 of any table, so .1386."""
     found = Triangle(wide=0.507 * INCH, narrow=0.266 * INCH, included_angle=82)
@@ -26,6 +33,7 @@ def test_the_frame_seat_is_worked_by_hand():
     assert found.down / INCH == pytest.approx(0.1386, abs=5e-5)
 
 
+@pytest.mark.outside("sum worked by hand", "seats.Triangle.slipped")
 @pytest.mark.parametrize(
     ("slip", "wrong"),
     [

@@ -11,6 +11,7 @@ import math
 from typing import Any
 
 import pytest
+from proof.holding import BY_HAND, Outside
 from seatwork import notes, plan
 from seatwork.errors import SeatworkError
 from seatwork.notes import (
@@ -27,6 +28,7 @@ from seatwork.notes import (
 from seatwork.plan import SeatPlan
 from seatwork.shop.shop import Shop
 
+SHEET = "limits, heads, pads and centers, worked by hand"
 SHOP = Shop.at()
 IN = 25.4
 CLOSE = {"in": 6e-5, "mm": 1e-3, "rpm": 0.06, "clicks": 0.5}
@@ -90,13 +92,18 @@ def figure(seat: SeatPlan, what: str, unit: str) -> float:
     return getattr(seat.size(rest), kind) / per
 
 
-def check_figures(seat: SeatPlan, figures: list[tuple[str, float, str, str, str]]) -> None:
+def check_figures(
+    outside: Outside, seat: SeatPlan, figures: list[tuple[str, float, str, str, str]]
+) -> None:
     """Hold each figure to its sum, and the plan to the figure."""
     for what, value, unit, work, source in figures:
         assert source, what
         summed = eval(work, {"__builtins__": {}}, SUMS)
         assert summed == pytest.approx(value, abs=CLOSE[unit]), (what, work)
-        assert figure(seat, what, unit) == pytest.approx(value, abs=CLOSE[unit]), what
+        name, found = f"limits: {work}: {what}", figure(seat, what, unit)
+        assert outside(
+            name, found, value, within=CLOSE[unit], unit=unit, source=SHEET, kind=BY_HAND
+        ), what
 
 
 # -- worked plan: flush rivet in sheet, hand drill with a cage --------------------------------
@@ -113,10 +120,11 @@ def rivet_seat(thickness: float) -> SeatPlan:
     )
 
 
-def test_a_rivet_seat_is_cut_in_clicks_of_the_cage() -> None:
+def test_a_rivet_seat_is_cut_in_clicks_of_the_cage(outside) -> None:
     """A flush rivet's seat: middle, limits, clicks and speeds; the cage is the only stop."""
     seat = rivet_seat(0.125)
     check_figures(
+        outside,
         seat,
         [
             ("value: diameter at the face", 0.3530, "in", "(.350+.356)/2", "N"),
@@ -200,10 +208,11 @@ def pad(low_side: float, **known: Any) -> SeatPlan:
     )
 
 
-def test_a_sloped_pad_has_two_limits_of_one_stop() -> None:
+def test_a_sloped_pad_has_two_limits_of_one_stop(outside) -> None:
     """First touch to full ring, with scale, and the least flange, on one stop."""
     seat = pad(0.450)
     check_figures(
+        outside,
         seat,
         [
             ("value: first touch to full ring", 0.0655, "in", "1.25*tan(3)", "N geometry"),
@@ -260,10 +269,10 @@ def aircraft(head: Head) -> SeatPlan:
     )
 
 
-def test_the_aircraft_screw_looks_at_box_and_stop() -> None:
+def test_the_aircraft_screw_looks_at_box_and_stop(outside) -> None:
     """Window .005 against a spread of .013; the band for every hole is under two steps."""
     seat = aircraft(Head(state="flush to below", amount=inches(0.005)))
-    check_figures(seat, [("value: hole", 0.1930, "in", "(.190+.196)/2", "N")])
+    check_figures(outside, seat, [("value: hole", 0.1930, "in", "(.190+.196)/2", "N")])
     assert seat.size("hole").name == "#11"  # #10 (.1935) is over the middle
     found = verdicts(seat)
     assert found["every head of this size"] == "look"
@@ -284,7 +293,7 @@ def test_a_print_against_itself_is_asked_about() -> None:
 # -- worked plan: ISO 10642 --------------------------------------------------------------------
 
 
-def test_a_metric_head_is_not_said_to_hold_beyond_its_flushness() -> None:
+def test_a_metric_head_is_not_said_to_hold_beyond_its_flushness(outside) -> None:
     """M8 in 17.92: greatest head flush, least 0.40 below by F, over the house's .38 (15 thou)."""
     note = notes.read("⌀9 THRU ⌵ FOR M8 ISO 10642, 4 PL")
     planned = plan.make(note, material="1018 steel", machine="knee mill", shop=SHOP, thickness=12.0)
@@ -294,6 +303,7 @@ def test_a_metric_head_is_not_said_to_hold_beyond_its_flushness() -> None:
     assert "from memory" in told(seat)
     assert "0.40 mm" in told(seat)
     check_figures(
+        outside,
         seat,
         [
             ("value: diameter at the face", 17.92, "mm", "17.92", "I"),
@@ -346,13 +356,13 @@ def test_a_least_depth_of_a_counterbore_is_aimed_over() -> None:
     assert (deep.value / IN, deep.least / IN) == pytest.approx((0.515, 0.510), abs=1e-6)
 
 
-def test_a_reference_depth_is_never_worked_to() -> None:
+def test_a_reference_depth_is_never_worked_to(outside) -> None:
     """(.139 DP REF) beside a diameter: the travel is reckoned from the diameter."""
     seat = made(
         Hole(diameter=inches(0.266)),
         Countersink(diameter=inches(0.507), angle=degrees(82), depth=inches(0.150, bound="ref")),
     )
-    check_figures(seat, [("stop: travel", 0.1386, "in", "(.507-.266)/(2*tan(41))", "N")])
+    check_figures(outside, seat, [("stop: travel", 0.1386, "in", "(.507-.266)/(2*tan(41))", "N")])
 
 
 @pytest.mark.parametrize(
@@ -479,7 +489,7 @@ def test_the_fraction_is_named_first_and_a_named_drill_kept(size, name, beside) 
     assert (hole.name, hole.beside) == (name, beside)
 
 
-def test_a_center_drill_travels_from_its_pilots_touch() -> None:
+def test_a_center_drill_travels_from_its_pilots_touch(outside) -> None:
     """#3: mouth .200 proposed, travel .188; speed at the mouth, feed by the pilot."""
     seat = made(
         Counterdrill(meaning="center drill", diameter=Size(name="#3")),
@@ -487,6 +497,7 @@ def test_a_center_drill_travels_from_its_pilots_touch() -> None:
         edge=0.375 * IN,
     )
     check_figures(
+        outside,
         seat,
         [
             ("value: mouth of the center hole", 0.2000, "in", ".250*4/5", "L F"),

@@ -10,10 +10,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from proof.holding import BY_HAND
 from seatwork import plan, units
 from seatwork.plan import Plan, SeatPlan
 from seatwork.shop.shop import Shop
 
+SHEET = "plans of whole prints, worked by hand"
 DATA = Path(__file__).with_name("data") / "worked_plans.toml"
 PLANS = tomllib.loads(DATA.read_text("utf-8"))["plan"]
 TOLERANCE = {"in": 6e-5, "mm": 1e-3, "deg": 1e-9, "rpm": 0.06, "turns": 0.01}
@@ -78,15 +80,14 @@ def test_hand_worked_values_are_what_their_sums_give(case) -> None:
 
 
 @pytest.mark.parametrize("case", PLANS, ids=case_name)
-def test_plans_give_the_hand_worked_figures(case) -> None:
+def test_plans_give_the_hand_worked_figures(case, outside) -> None:
     """Every number of the sheet stands in the plan of its seat."""
     seats = made(case).seats
-    wrong = {
-        (at, what): (found, value)
-        for at, what, value, unit, _, _ in case.get("figures", ())
-        if abs((found := figure(seats[at], what, unit)) - value) > TOLERANCE[unit]
-    }
-    assert wrong == {}
+    for at, what, value, unit, _, _ in case.get("figures", ()):
+        name, found = f"print: {case['name']}: {at} {what}", figure(seats[at], what, unit)
+        assert outside(
+            name, found, value, within=TOLERANCE[unit], unit=unit, source=SHEET, kind=BY_HAND
+        )
 
 
 @pytest.mark.parametrize("case", PLANS, ids=case_name)

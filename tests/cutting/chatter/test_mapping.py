@@ -82,6 +82,7 @@ def agrees_axially(point: dict, machine, cut, collocation) -> bool:
     return bool(found.chatters[0, 0]) == (rightmost.real > 0)
 
 
+@pytest.mark.outside("second method", "cutting.stability", "cutting.Map.chatters")
 @pytest.mark.slow
 @pytest.mark.parametrize(
     "count", [16, pytest.param(400, marks=pytest.mark.long)], ids=lambda count: f"{count} points"

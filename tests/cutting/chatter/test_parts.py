@@ -33,6 +33,7 @@ def test_what_cannot_be_is_not_built(build, good, change) -> None:
         build(**{**good, **change})
 
 
+@pytest.mark.outside("sum worked by hand", "cutting.Cutter.in_cut")
 def test_a_proud_lip_throws_others_out_of_cut() -> None:
     """A lip proud by a third of a turn's feed takes the next two of six lips out of cut.
 
@@ -52,6 +53,7 @@ def test_equal_spacing_written_out_is_equal() -> None:
     assert cutting.Cutter(flutes=3, included_angle=82, spacing=(120, 120, 120)).equally_spaced
 
 
+@pytest.mark.outside("sum worked by hand", "cutting.land_over_wave")
 def test_the_land_outgrows_the_wave_when_slow() -> None:
     """A 0.17 mm land at 350 Hz passes a quarter of the wave under about 505 rev/min."""
     cut = {"wear_land": 0.17, "frequency": -350.0, "mean_diameter": 9.0}

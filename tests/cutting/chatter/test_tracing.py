@@ -25,6 +25,7 @@ def place(axial_set, steel, lips, flutes: int, rub: float = 0.0) -> dict:
     return {"machine": axial_set, "cutter": lips(flutes), "cut": steel(0, rub), **PLACE}
 
 
+@pytest.mark.outside("second method", "cutting.trace")
 @pytest.mark.slow
 @pytest.mark.parametrize(
     ("flutes", "rub", "after", "until"), [(3, 0.0, 0.4, 0.8), (6, 1e5, 0.4, 0.8), (1, 0.0, 1.5, 3)]
@@ -55,6 +56,7 @@ def test_growth_rates(
     assert found == pytest.approx(rightmost.real, rel=0.01)
 
 
+@pytest.mark.outside("second method", "cutting.trace")
 @pytest.mark.long
 @pytest.mark.parametrize("share", [0.9, 1.0, 1.1])
 def test_a_general_delay_solver_agrees(
