@@ -32,6 +32,8 @@ RIGHT: dict[str, tuple[str, ...]] = {
                  "2026-03-02"),
     "mark": ("mark", "counterbores", "in", "--course", "course", "--day", "2026-03-02",
              "--handed-in", "2026-03-01", "--language", "en"),
+    "mark by rooms": ("mark", "counterbores", "school", "--rooms", "--workers", "1", "--day",
+                      "2026-03-02", "--handed-in", "2026-03-01"),
     "check": ("check", "page.ipynb"),
     "why": ("why", "counterbores", "L01", "b2", "0.5", "--course", "course"),
     "slips": ("slips", "counterbores", "--course", "course", "--learners"),

@@ -8,7 +8,9 @@ from typing import Annotated, Any
 import typer
 
 from seatwork import files
+from seatwork.cli.by_rooms import mark_by_rooms
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
+from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
 from seatwork.marking.marker import Marked
 from seatwork.record.course_record import open_record
@@ -36,11 +38,32 @@ def mark(
     feedback: Annotated[bool, typer.Option("--feedback", help="Write feedback.")] = False,
     language: Annotated[str, typer.Option(help="Language of verdicts: en or es.")] = "en",
     questions: Questions = None,
+    by_rooms: Annotated[
+        bool, typer.Option("--rooms", help="Folders of rooms, each with course and handed_in.")
+    ] = False,
+    workers: Annotated[
+        int, typer.Option(min=1, max=64, help="Processes for --rooms; wants the extra school.")
+    ] = 1,
+    scheduler: Annotated[
+        str, typer.Option(help="Address of a Dask scheduler for --rooms, on a network you trust.")
+    ] = "",
 ) -> None:
     """Mark what was handed in; what was marked before stays. Nothing in it is run.
 
     Example: seatwork mark cones handed_in typed.csv --course course --feedback
     """
+    if by_rooms:
+        if named or feedback:
+            fault, remedy = "each room has a course of its own", "leave --course and --feedback out"
+            raise SeatworkError("--rooms", fault, remedy)
+        if questions and (workers > 1 or scheduler):
+            fault = "workers do not know question types of your own"
+            raise SeatworkError("--questions", fault, "leave --workers and --scheduler out")
+        plan = sheet_of(sheet, None, questions)
+        mark_by_rooms(plan, answers, day, handed_in, workers, scheduler)
+        return
+    if workers > 1 or scheduler:
+        raise SeatworkError("--workers", "they mark many rooms", "add --rooms, or leave it out")
     course_folder, when = folder_of(named), day_of(day)
     plan = sheet_of(sheet, named, questions)
     with _bar() as progress:

@@ -1,6 +1,7 @@
 """Marking a pile of a course: taken in, told, and the tables of marks written anew."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -19,7 +20,17 @@ from seatwork.record.formed import read_forms
 from seatwork.record.keeping import Record
 from seatwork.record.paper_results import results
 from seatwork.record.tables_out import write_marks
-from seatwork.record.taking_in import AGAIN, ANOTHER, KNOWN, NEW, PILE, Taken, take_in
+from seatwork.record.taking_in import (
+    AGAIN,
+    ANOTHER,
+    KNOWN,
+    NEW,
+    PILE,
+    Judged,
+    Taken,
+    Takers,
+    take_in,
+)
 
 Place = tuple[str | None, int | None]
 Change = tuple[str, str, float | None, float | None]
@@ -94,18 +105,67 @@ def mark(
     """
     home, plan = Path(folder), load(sheet) if isinstance(sheet, str) else sheet
     when = day_of(day)
-    course.read_key(home)
-    record = writable_record(home, when)
-    try:
-        join(record, home, when)
-        came = day_of(handed_in) if handed_in else when
+    with _joined(home, when) as record:
         pile = in_pile(record, plan, given)
-        _refuse_changed(record, pile)
-        before = results(record, plan.name, when)
-        taken = take_in(record, plan, pile, day=came, progress=progress)
-        return _marking(taken, before, write_marks(record, home, plan.name, when))
+        came = day_of(handed_in) if handed_in else when
+        return _kept(record, home, plan, pile, when, came, progress=progress)
+
+
+def keep_judged(
+    folder: Path,
+    sheet: Sheet,
+    judged: Sequence[tuple[Submission, Marked]],
+    *,
+    day: str,
+    handed_in: str = "",
+) -> Marking:
+    """Keep what another process marked, and write the marks of the sheet anew, as `mark` does.
+
+    Parameters
+    ----------
+    folder : Path
+        The instructor's folder.
+    sheet : Sheet
+        The worksheet.
+    judged : sequence of (Submission, Marked)
+        Each hand-in with what came of it.
+    day, handed_in : str
+        As for `mark`.
+
+    Raises
+    ------
+    SeatworkError
+        If the record cannot be opened or written.
+    """
+    when = day_of(day)
+    with _joined(folder, when) as record:
+        with record.reading() as connection:
+            takers = Judged(connection, sheet, [marked for _, marked in judged])
+        came = day_of(handed_in) if handed_in else when
+        pile = [one for one, _ in judged]
+        return _kept(record, folder, sheet, pile, when, came, takers=takers)
+
+
+@contextmanager
+def _joined(home: Path, day: str) -> Iterator[Record]:
+    """Give the record of a course that has its key, everyone on the roster in it."""
+    course.read_key(home)
+    record = writable_record(home, day)
+    try:
+        join(record, home, day)
+        yield record
     finally:
         record.close()
+
+
+def _kept(
+    record: Record, home: Path, plan: Sheet, pile: Sequence[Submission], when: str, came: str,
+    *, progress: Callable[[int], None] | None = None, takers: Takers | None = None,
+) -> Marking:  # fmt: skip
+    _refuse_changed(record, pile)
+    before = results(record, plan.name, when)
+    taken = take_in(record, plan, pile, day=came, progress=progress, takers=takers)
+    return _marking(taken, before, write_marks(record, home, plan.name, when))
 
 
 def in_pile(
