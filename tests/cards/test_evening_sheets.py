@@ -188,3 +188,20 @@ def test_an_evening_without_a_cut_has_no_bench_sheet(number: int) -> None:
     """No evening of that number, or nothing cut on it: one sentence."""
     with pytest.raises(SeatworkError):
         bench_sheets(number)
+
+
+def test_a_stop_and_a_depth_with_other_limits_say_why() -> None:
+    """⌀.502 to .512 on a .266 hole at 82° is .136 to .141 of travel; worked by hand from tan 41°.
+
+    A depth that the print does not give is read to the title block's .005 round .139.
+    """
+    first = next(iter(bench_sheets(4).words))
+    told = next(line for line in first if "Two limits" in line)
+    assert "0.136 in to 0.141 in" in told
+    assert "0.134 in to 0.144 in" in told
+    assert "In doubt the diameter decides" in told
+
+
+def test_where_the_limits_agree_nothing_is_said_of_them() -> None:
+    """The hopper plate's depth is worked from the same screw as its stop."""
+    assert not any("Two limits" in line for words in bench_sheets(6).words for line in words)

@@ -7,11 +7,13 @@ from seatwork.cards.gages import readings_table
 from seatwork.cards.pages import Pages
 from seatwork.cards.setups import cards_of
 from seatwork.errors import SeatworkError
-from seatwork.inspection.cuts import cuts_of
+from seatwork.inspection.cuts import cuts_of, size_of
+from seatwork.inspection.judging import limits_of
 from seatwork.marking import evening_course
 from seatwork.marking.evening_file import BenchJob
-from seatwork.plan import Plan, make
+from seatwork.plan import Plan, SeatPlan, make
 from seatwork.plan.contents import HEADINGS
+from seatwork.shop import rules
 from seatwork.shop.house.cautions import cautions
 
 SIZE = 10.5
@@ -29,6 +31,12 @@ BY_TRIAL = (
 
 WITH_A_SCREW = "Head and stop move together: {short} proud is {short} deeper."
 WITHOUT = "By depth it is the same; a diameter changes by the angle, so gage again."
+WORKED_OUT = "worked out"
+TWO_LIMITS = (
+    "Two limits, both right. Set the stop within {stop}: beyond that the diameter is off. A depth "
+    "read afterwards may be {depth}: the print gives no depth, so it has the title block's "
+    "tolerance, and hole and angle vary too. In doubt the diameter decides."
+)
 
 
 def bench_sheets(evening: int, *, form: str = "eight", paper: str = "", date: Day = None) -> Pages:
@@ -150,5 +158,43 @@ def _trial(pages: Pages, plan: Plan) -> None:
     for seat in plan.seats:
         for row in seat.stop_rows(system)[:1]:
             pages.text(f"Aim, {seat.place}: {row.label}: {row.text}", size=SIZE)
+        if told := two_limits(seat, system):
+            pages.text(told, size=SIZE)
     rows = [(str(number), "", "", "", "", "") for number in range(1, TRIALS + 1)]
     pages.table([TRIAL, *rows], [share * pages.room for share in SHARES], grid=True)
+
+
+def two_limits(seat: SeatPlan, system: str) -> str:
+    """Say why a stop has other limits than the depth that is read afterwards.
+
+    Parameters
+    ----------
+    seat : SeatPlan
+        The seat with its stops.
+    system : {"inch", "metric"}
+        System of the print.
+
+    Returns
+    -------
+    str
+        Empty where both have the same limits, or one of them has none.
+
+    Notes
+    -----
+    A depth that no print states is read against the title block, as any size without limits;
+    the stop is held to what the diameter at the face allows on the hole as drilled.
+    """
+    size = size_of("depth", seat)
+    depth = limits_of("depth", seat, system=system, rules=rules())
+    stop = next((one for one in seat.stops if one.least and one.greatest), None)
+    if size is None or depth is None or stop is None:
+        return ""
+    if not size.source.startswith(WORKED_OUT):
+        return ""
+    stopped = _from_to(stop.least, stop.greatest, system)
+    read = _from_to(depth.least, depth.greatest, system)
+    return "" if stopped == read else TWO_LIMITS.format(stop=stopped, depth=read)
+
+
+def _from_to(least: float | None, greatest: float | None, system: str) -> str:
+    return " to ".join(units.show_length(size or 0.0, system) for size in (least, greatest))
