@@ -113,3 +113,15 @@ def test_a_stranger_without_the_token_gets_nothing(lab, chromium) -> None:
     page.goto(f"{lab.url}/doc")
     page.get_by_role("textbox", name="Password or token:").wait_for()
     stranger.close()
+
+
+def test_signs_come_with_a_page_that_was_never_run(lab, page) -> None:
+    """Text and code of a page take the signs ⌴ and ⌵ from the font that the server gives."""
+    place = lab.write("signs.ipynb", ["note = 'THRU ⌴ ⌵'"])
+    with page.expect_response(lambda answer: answer.url.endswith("signs.woff")) as font:
+        lab.open(page, place)
+        page.evaluate("() => document.fonts.load('16px \"seatwork signs\"', '⌴')")
+    assert font.value.ok
+    assert page.evaluate("() => document.fonts.check('16px \"seatwork signs\"', '⌴⌵')")
+    shown = page.locator(".jp-Notebook .cm-content").first
+    assert "seatwork signs" in shown.evaluate("one => getComputedStyle(one).fontFamily")

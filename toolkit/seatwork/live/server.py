@@ -4,14 +4,17 @@ It sends kernel messages without delay: a stock server leaves the system's send 
 (no TCP_NODELAY), which holds each small message back until the browser acknowledges the
 last one, so that a dragged slider makes about 20 updates a second. And it drops the live
 views from notebooks as they are saved, so that a reopened one shows its still pictures.
+And it gives each page the signs of a hole note, which hardly a computer's fonts have.
 """
 
 import socket
+from pathlib import Path
 from typing import Any
 
 from jupyter_server.services.kernels.connection.channels import ZMQChannelsWebsocketConnection
 
 NAME = "seatwork.live.server"
+CUSTOM = Path(__file__).parent / "custom"
 CHANNELS = f"{NAME}.PromptChannels"
 VIEW = "application/vnd.jupyter.widget-view+json"
 SLOW = (
@@ -58,6 +61,12 @@ def _jupyter_server_extension_points() -> list[dict[str, str]]:
 
 def _load_jupyter_server_extension(serverapp: Any) -> None:
     serverapp.contents_manager.register_pre_save_hook(drop_views)
+    bring_signs(serverapp)
+
+
+def bring_signs(serverapp: Any) -> None:
+    """Let every page of this server bring the signs of a hole note along, run or not."""
+    serverapp.web_app.settings["static_custom_path"].insert(0, str(CUSTOM))
     chosen = serverapp.web_app.settings.get("kernel_websocket_connection_class")
     if not (isinstance(chosen, type) and issubclass(chosen, PromptChannels)):
         serverapp.log.warning(SLOW)

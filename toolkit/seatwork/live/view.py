@@ -8,6 +8,7 @@ import anywidget
 import traitlets
 
 from seatwork.live.keys import with_keys
+from seatwork.live.signs import with_signs
 
 HERE = Path(__file__).parent
 LOOK = HERE / "live.css"
@@ -31,7 +32,7 @@ class LiveView(anywidget.AnyWidget):
     """
 
     _esm = PICTURE + with_keys(HERE / "live.js")
-    _css = LOOK
+    _css = with_signs(LOOK)
 
     page = traitlets.Dict().tag(sync=True)
     layers = traitlets.List(traitlets.Bytes()).tag(sync=True)

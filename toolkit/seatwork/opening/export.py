@@ -9,18 +9,20 @@ from typing import Any, Protocol
 
 from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
+from seatwork.live.signs import face
 
 LIVE_ONLY = "application/vnd.jupyter.widget-view+json"
-POLICY = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+POLICY = "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'"
 STYLE = """
 body { max-width: 56rem; margin: 1rem auto; padding: 0 1rem; color: #1a1a1a; background: #fff;
-  font: 1rem/1.5 sans-serif; }
+  font: 1rem/1.5 sans-serif, "seatwork signs"; }
 img { max-width: 100%; height: auto; }
 table { border-collapse: collapse; display: block; max-width: 100%; overflow-x: auto; }
 main { overflow-wrap: anywhere; }
 th, td { overflow-wrap: normal; }
 th, td { padding: .2rem .6rem; border: 1px solid #5f5f5f; text-align: left; }
 blockquote { margin: 1rem 0; padding: .2rem 1rem; border-left: .3rem solid #5f5f5f; }
+pre, code { font-family: monospace, "seatwork signs"; }
 pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
 .input { border-left: .2rem solid #5f5f5f; background: #f5f5f5; }
 .prompt, .fold { display: none; }
@@ -140,7 +142,7 @@ def export(
     page = PAGE.format(
         policy=benches.policy if moves and benches else POLICY,
         title=escape(_title(notebook, source.stem)),
-        style=STYLE + (benches.style if moves and benches else ""),
+        style=face() + STYLE + (benches.style if moves and benches else ""),
         body=_body(notebook, source.parent),
         blocks=_blocks(benches) if moves and benches else "",
     )

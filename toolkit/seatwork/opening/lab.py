@@ -64,6 +64,7 @@ def options(folder: Path, *, token: str, port: int | None, browser: bool) -> lis
         "LabApp.workspaces_dir": folder / HOME / "workspaces",
         "LabApp.default_url": f"/doc/tree/{START}",
         "LabApp.extension_manager": "readonly",
+        "LabApp.custom_css": True,
         "LabApp.news_url": None,
         "LabApp.check_for_updates_class": "jupyterlab.NeverCheckForUpdate",
     }

@@ -8,11 +8,12 @@ import anywidget
 import traitlets
 
 from seatwork.live.keys import with_keys
+from seatwork.live.signs import with_signs
 from seatwork.live.view import LOOK
 from seatwork.picks.wording import Words, place_of
 
 HERE = Path(__file__).parent
-STYLE = LOOK.read_text(encoding="utf-8") + (HERE / "pick.css").read_text(encoding="utf-8")
+STYLE = with_signs(LOOK, HERE / "pick.css")
 
 
 class PickForm(anywidget.AnyWidget):

@@ -8,6 +8,7 @@ import anywidget
 import traitlets
 
 from seatwork.live.keys import with_keys
+from seatwork.live.signs import with_signs
 
 HERE = Path(__file__).parent
 
@@ -33,7 +34,7 @@ class AnswerView(anywidget.AnyWidget):
     """
 
     _esm = with_keys(HERE / "answer.js")
-    _css = HERE / "answer.css"
+    _css = with_signs(HERE / "answer.css")
 
     asked = traitlets.Dict().tag(sync=True)
     now = traitlets.Dict().tag(sync=True)
