@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 HERE = Path(__file__).parent / "page"
-STILL = "default-src 'none'; img-src data:; style-src 'unsafe-inline'"
+STILL = "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'"
 
 
 def block(name: str, data: bytes) -> str:
@@ -65,5 +65,5 @@ def policy(code: str, *, python: bool = False, beside: bool = False) -> str:
         worker = " worker-src blob:;"
     return (
         f"default-src 'none'; script-src {scripts};{worker} style-src 'unsafe-inline'; "
-        "img-src data: blob:; base-uri 'none'; form-action 'none'"
+        "img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'"
     )
