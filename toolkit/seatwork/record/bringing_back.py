@@ -10,9 +10,10 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import course
 from seatwork.record.checking import check
 from seatwork.record.copying import FOLDER, by_size
-from seatwork.record.course_record import author_of
+from seatwork.record.course_record import author_of, server_of
 from seatwork.record.keeping import NAME, Record
 from seatwork.record.merging import Brought, bring_facts, bring_lines
+from seatwork.record.server import refuse_on_server
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,6 +56,7 @@ def bring_back(folder: Path, copy: Path | None = None) -> BroughtBack:
     SeatworkError
         If there is no sound copy; then nothing is changed.
     """
+    refuse_on_server(server_of(folder), "bringing it back")
     key = course.read_key(folder)
     with files.lock(folder, wait=20):
         good = _sound(folder, key, copy)

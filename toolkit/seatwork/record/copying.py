@@ -9,6 +9,7 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.course import KEY_FILE, read_key
 from seatwork.record.keeping import NAME, Record
+from seatwork.record.server import refuse_on_server
 
 FOLDER = "copies"
 KEEP = 30
@@ -30,6 +31,7 @@ def copy(record: Record, target: Path) -> Path:
     SeatworkError
         If the disk refuses, or the copy is not whole.
     """
+    refuse_on_server(record.server, "copying it (pg_dump)")
     beside = target.with_name(f".{target.name}.part")
     try:
         files.make_folder(target.parent, private=True)
@@ -79,8 +81,10 @@ def copy_for_day(record: Record, day: str, *, again: bool = False) -> Path | Non
     Returns
     -------
     Path or None
-        The copy; None if none was needed.
+        The copy; None if none was needed, or the record is on a server.
     """
+    if record.server:
+        return None
     folder, count = record.place.parent / FOLDER, record.count()
     there = any(folder.glob(f"record-{day}-*.db")) if folder.is_dir() else False
     if not count or (there and not again):

@@ -1,5 +1,6 @@
 """The record of a course folder: found, made at the first write, copied before a day's first."""
 
+import json
 import re
 from datetime import date
 from pathlib import Path
@@ -60,11 +61,32 @@ def author_code(text: object) -> str:
 def set_author(folder: Path, author: str) -> None:
     """Keep the code of the instructor who decides in a course folder."""
     text = f'format = 1\ninstructor = "{author_code(author)}"\n'
+    server = server_of(folder)
+    if server:
+        text += f"server = {json.dumps(server)}\n"
     files.write(folder / SETTINGS, text, mode=files.PRIVATE)
+
+
+def server_of(folder: Path) -> str:
+    """Return the address of the server that keeps a course's record; empty if a file does.
+
+    Raises
+    ------
+    SeatworkError
+        If ``course.toml`` says something else than text.
+    """
+    path = folder / SETTINGS
+    said = read_toml(path).get("server", "") if path.is_file() else ""
+    if not isinstance(said, str):
+        remedy = "write its address as text, or leave the line out"
+        raise SeatworkError(said, "that is no address of a server", remedy)
+    return said
 
 
 def has_record(folder: Path) -> bool:
     """Whether a course folder holds a record."""
+    if server_of(folder):
+        return (folder / course.KEY_FILE).is_file()
     return (folder / NAME).is_file()
 
 
@@ -123,11 +145,17 @@ def _made(folder: Path, day: str) -> Record:
     files.make_folder(folder, private=True)
     with files.lock(folder, wait=20):
         course.make_key(folder)
-        return _there(folder, day)
+        record = _there(folder, day)
+        if record.server and record.count():
+            (folder / course.KEY_FILE).unlink()
+            remedy = "copy course.key here from the computer where the record was begun"
+            raise SeatworkError("course.key", "the record on the server has one already", remedy)
+        return record
 
 
 def _there(folder: Path, day: str) -> Record:
-    record = Record(folder / NAME, course.read_key(folder), author_of(folder))
+    key, author = course.read_key(folder), author_of(folder)
+    record = Record(folder / NAME, key, author, server_of(folder))
     if has_old_files(folder) and record.note(TAKEN_OVER) is None:  # also if that was killed
         from seatwork.record.old_files import take_over
 

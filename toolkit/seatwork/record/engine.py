@@ -10,6 +10,7 @@ from sqlalchemy.exc import DatabaseError, IntegrityError, OperationalError
 
 from seatwork.errors import SeatworkError
 from seatwork.files import refusal
+from seatwork.record.server import UNANSWERED, isolation
 
 WAIT = 20
 """How long a second writer waits [s]."""
@@ -61,28 +62,32 @@ def transaction(engine: Engine, place: Path, *, writing: bool = False) -> Iterat
         If another program writes for longer than 20 s, the disk is full, or the file is damaged.
     """
     with told(place), engine.connect() as plain:
-        connection = plain.execution_options(writing=writing)
+        options = isolation(engine, writing=writing)
+        connection = plain.execution_options(writing=writing, **options)
         with connection.begin():
             yield connection
 
 
 @contextmanager
 def told(place: Path) -> Iterator[None]:
-    """Tell what SQLite says of a file in one sentence."""
+    """Tell what SQLite says of a file, or a server of itself, in one sentence."""
     try:
         yield
     except IntegrityError as error:  # a rule of the tables: a fault of ours, never a person's
         raise error
     except OperationalError as error:
-        raise _sentence(place, str(error.orig)) from error
+        raise _sentence(place, error) from error
     except (DatabaseError, UnicodeDecodeError) as error:
         raise SeatworkError(str(place), *DAMAGED) from error
     except OSError as error:
         raise refusal(place, error) from error
 
 
-def _sentence(place: Path, said: str) -> SeatworkError:
-    if "locked" in said or "busy" in said:
+def _sentence(place: Path, error: OperationalError) -> SeatworkError:
+    said = str(error.orig)
+    if "psycopg" in type(error.orig).__module__ and "lock timeout" not in said:
+        return SeatworkError("record", *UNANSWERED)
+    if "lock timeout" in said or "locked" in said or "busy" in said:
         fault, remedy = "another command is writing there", "wait, then give the command again"
     elif "full" in said:
         fault = "the disk is full; what was kept before is whole"

@@ -16,6 +16,7 @@ from seatwork.record.copying import FOLDER
 from seatwork.record.engine import told, transaction
 from seatwork.record.facts import who
 from seatwork.record.keeping import Record
+from seatwork.record.server import refuse_on_server
 from seatwork.record.tables import KINDS, erased, fact, mark, sheet
 from seatwork.record.tables_out import write_marks
 
@@ -88,6 +89,7 @@ def erase(record: Record, folder: Path, learner: str, day: str) -> list[str]:
         Files of the folder that still hold the code, to be looked at by hand.
     """
     learner_code(learner)
+    refuse_on_server(record.server, "erasing a learner")
     with files.lock(folder, wait=20):
         names = _names(record)
         _erase_in(record, learner, day)

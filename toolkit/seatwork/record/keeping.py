@@ -14,6 +14,7 @@ from seatwork.files import PRIVATE
 from seatwork.record import lines
 from seatwork.record.engine import open_engine, transaction
 from seatwork.record.facts import Fact, content_id, kept, seal
+from seatwork.record.server import open_server
 from seatwork.record.tables import (
     FORMAT,
     KINDS,
@@ -41,6 +42,9 @@ class Record:
         The course key, which seals facts.
     author : str
         Code of the instructor who decides, such as I1.
+    server : str, optional
+        Address of the PostgreSQL server that keeps it instead; lines and tables of marks still
+        lie beside `place`.
 
     Raises
     ------
@@ -48,9 +52,9 @@ class Record:
         If the file is damaged, or a newer version wrote it.
     """
 
-    def __init__(self, place: Path, key: bytes, author: str = "I1") -> None:
-        self.place, self.key, self.author = place, key, author
-        self.engine = open_engine(place)
+    def __init__(self, place: Path, key: bytes, author: str = "I1", server: str = "") -> None:
+        self.place, self.key, self.author, self.server = place, key, author, server
+        self.engine = open_server(server) if server else open_engine(place)
         with self.reading() as connection:
             begun = inspect(connection).has_table(about.name)
         if not begun:
@@ -65,7 +69,8 @@ class Record:
 
     def _begin(self) -> None:
         """Make the tables; a kill leaves an empty file, in which this begins anew."""
-        self.place.chmod(PRIVATE)
+        if not self.server:
+            self.place.chmod(PRIVATE)
         with transaction(self.engine, self.place, writing=True) as connection:
             meta.create_all(connection)
             if connection.execute(select(about)).first() is None:
