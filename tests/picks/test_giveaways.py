@@ -15,7 +15,7 @@ PAGES = sorted((opening.source() / "notebooks").glob("*.ipynb"))
 CALL = re.compile(r'\bsw\.pick\("([^"]+)"')
 FOLD = re.compile(r"<details>.*?</details>", re.DOTALL)
 PICTURE = re.compile(r"\(data:[^)]*\)")
-HEADING = re.compile(r"^#{1,6} .*$", re.MULTILINE)
+ENDS = re.compile(r"^> \*\*⚠️|^## (Check|Exit ticket)$", re.MULTILINE)
 ASKS = re.compile(r"\*\*(Think|Find what is wrong)\.\*\*|^## Find what is wrong$", re.MULTILINE)
 OLD_WAYS = re.compile(r"\bthen press \*\*(Show the answer|Cut it open|Cut number 2|Tighten it)")
 
@@ -43,14 +43,17 @@ def asked_in(path: Path) -> list[tuple[int, str]]:
 
 
 def seen_before(path: Path, at: int) -> str:
-    """Give what is seen of a page before the bet: all above, and below it to the next heading."""
+    """Give what is seen of a page before the bet: all above, and below it through the next pick.
+
+    Below the last pick of a page it is all that stands before the page's caution or its Check.
+    """
     told = [shown(cell) for cell in cells(path)[:at]]
     for cell in cells(path)[at + 1 :]:
-        heading = HEADING.search(cell.source) if cell.cell_type == "markdown" else None
-        if heading:
-            told.append(cell.source[: heading.end()])
+        if cell.cell_type == "markdown" and ENDS.search(cell.source):
             break
         told.append(shown(cell))
+        if cell.cell_type == "code" and CALL.search(cell.source):
+            break
     return "\n".join(told)
 
 
@@ -61,7 +64,7 @@ ALL = [(path, at, name) for path in PAGES for at, name in asked_in(path)]
     ("path", "at", "name"), ALL, ids=[f"{path.stem}-{name}" for path, _, name in ALL]
 )
 def test_nothing_seen_before_the_bet_answers_it(path: Path, at: int, name: str) -> None:
-    """None of its giveaway words stands above it, or below it up to the next heading."""
+    """None of its giveaway words stands above it, or below it through the next pick."""
     seen = seen_before(path, at)
     assert [one for one in words(name).giveaway if one in seen] == []
 
@@ -80,9 +83,14 @@ def test_its_own_cell_answers_only_in_its_fold(path: Path, at: int, name: str) -
 
 
 def test_a_word_that_answers_would_be_found() -> None:
-    """The check sees an answer that stands in an output or in the next paragraph."""
+    """The check sees what stands above a pick, and a section that a heading parts from it."""
     path, at, _ = ALL[0]
     assert cells(path)[0].source.split("\n")[0] in seen_before(path, at)
+    lesson = next(one for one in PAGES if one.stem.endswith("_chatter"))
+    (at,) = [n for n, name in asked_in(lesson) if name == "chatter-flutes"]
+    below = cells(lesson)[at + 1].source
+    assert below.startswith("## ")
+    assert below.split("\n")[-1] in seen_before(lesson, at)
 
 
 def test_every_pick_is_asked_once_on_its_page() -> None:

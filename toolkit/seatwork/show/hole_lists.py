@@ -99,7 +99,7 @@ def clearance_lists(screw: str) -> Said:
 
 
 def longest_screw(thread: str, *, through: str, into: str) -> Said:
-    """Say how long a flat head screw may be in a blind thread: one pitch off its end.
+    """Say how long a screw may be in a blind thread: one pitch off its end.
 
     Parameters
     ----------
@@ -113,7 +113,7 @@ def longest_screw(thread: str, *, through: str, into: str) -> Said:
     Returns
     -------
     Said
-        The pitch, and the greatest length over all.
+        The pitch, and the greatest length: a flat head over all, any other below its head.
 
     Raises
     ------
@@ -124,7 +124,7 @@ def longest_screw(thread: str, *, through: str, into: str) -> Said:
     --------
     >>> print(longest_screw("1/4-20", through=".250 in", into=".437 in"))
     one pitch: 0.050 in (1.27 mm)
-    the screw may be: 0.637 in (16.18 mm) long, over all
+    the screw may be: 0.637 in (16.18 mm) long, at the most
     """
     pitch = hardware.thread(thread).pitch
     if pitch is None:
@@ -137,7 +137,7 @@ def longest_screw(thread: str, *, through: str, into: str) -> Said:
     most = thick + deep - pitch
     return said(
         ("one pitch", show_both(pitch, system)),
-        ("the screw may be", f"{show_both(most, system)} long, over all"),
+        ("the screw may be", f"{show_both(most, system)} long, at the most"),
         code=(
             f"pitch = sw.hardware.thread({quoted(thread)}).pitch",
             f"most = {typed(through)} + {typed(into)} - pitch",
