@@ -28,6 +28,10 @@ COMMANDS: dict[str, tuple[str, str]] = {
     ),
     "coverage": ("seatwork.cli.coverage:report", "What the course covers, by outline code."),
     "hand-out": ("seatwork.cli.handing:hand_out", "Give every learner an own form of a sheet."),
+    "take-home": (
+        "seatwork.cli.take_home:take_home",
+        "Write a graded sheet as one page a learner, without a server.",
+    ),
     "mark": ("seatwork.cli.marking:mark", "Mark what was handed in; nothing in it is run."),
     "check": ("seatwork.cli.referee:check", "Let the referee run your own copy of a sheet."),
     "why": ("seatwork.cli.after_marking:why", "Find out what gives a learner's number."),

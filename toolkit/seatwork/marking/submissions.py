@@ -10,6 +10,7 @@ from typing import NamedTuple
 from seatwork.errors import SeatworkError
 from seatwork.files import LOCK, refusal
 from seatwork.marking.answers import MOST_BYTES, AnswerFile, parse
+from seatwork.marking.messages import in_message
 from seatwork.marking.pick_file import END, is_pick_file
 
 DEEPEST = 4
@@ -20,6 +21,9 @@ COPY = re.compile(r"(\s?\(\d{1,3}\)|\s-\scopy|\scopy(\s\d{1,3})?)+$", re.IGNOREC
 OURS = re.compile(r"\.[0-9a-f]{12}\.new|" + re.escape(LOCK) + ".*")
 """What a writer leaves beside its files: no paper."""
 BACKUP = ".json.bak"
+DOUBLE_END = re.compile(r"\.json\.txt$", re.IGNORECASE)
+"""What some mail and phone programs make of an answer file's name."""
+PAGES = (".ipynb", ".html", ".htm")
 NOT_ANSWERS = "that is no answer file"
 A_PAGE = "that is the page, which holds no answers; ask for the file in the folder answers"
 
@@ -105,16 +109,19 @@ def _look(path: str, base: str, name: str) -> Submission:
     shown = _shown(name)
     if base.endswith(BACKUP):
         return Submission(shown, None, "that is a backup copy")
-    if not base.lower().endswith(".json"):
-        fault = A_PAGE if base.lower().endswith(".ipynb") else NOT_ANSWERS
+    base = DOUBLE_END.sub(".json", base)
+    is_message = base.lower().endswith(".txt")
+    if not base.lower().endswith(".json") and not is_message:
+        fault = A_PAGE if base.lower().endswith(PAGES) else NOT_ANSWERS
         return Submission(shown, None, fault)
     try:
-        file = parse(_read(path), shown)
+        raw = _read(path)
+        file = parse(in_message(raw) if is_message else raw, shown)
     except SeatworkError as error:
         return Submission(shown, None, error.fault)
     except Exception as error:  # whatever it is, the others are still marked
         return Submission(shown, None, f"it could not be read ({type(error).__name__})")
-    if not _is_its_name(base, file):
+    if not is_message and not _is_its_name(base, file):
         return Submission(shown, None, f"inside it says {file.name}")
     return Submission(shown, file)
 

@@ -5,6 +5,8 @@ from seatwork.doors import doors
 NAMES = {
     "calls": "BenchCall bench_call",
     "recording": "Recording record",
+    "graded": "Paper plain_page",
+    "handed_forms": "papers",
 }
 """The public names of each module."""
 

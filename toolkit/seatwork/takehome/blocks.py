@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import Any
 
 HERE = Path(__file__).parent / "page"
-STILL = "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'"
 
 
 def block(name: str, data: bytes) -> str:

@@ -11,7 +11,8 @@ class Played {
     home.prepend(this.root);
     if (told.opens) this.button = make(this.root, "button", told.opens, { type: "button" });
     this.body = make(this.root, "div", "", { class: "player-body" });
-    this.frame = make(this.body, "div", "", { class: "player-picture" });
+    this.frame = strip(this.body, `Picture of ${told.title}`);
+    this.frame.classList.add("player-picture");
     this.trouble = make(this.body, "p", "", { class: "player-trouble", role: "status" });
     this.set = make(this.body, "p", "", { class: "player-set" });
     this.readout = make(this.body, "div", "", { class: "player-readout" });

@@ -21,3 +21,8 @@ function make(parent, tag, text = "", attributes = {}) {
   parent.append(node);
   return node;
 }
+
+// A picture keeps its letters readable on a phone: it is then wider than the page, and is moved
+// under the finger or with the arrow keys, one section at a time.
+const strip = (parent, name) =>
+  make(parent, "div", "", { class: "strip", role: "region", tabindex: "0", "aria-label": name });

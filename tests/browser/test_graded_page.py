@@ -1,0 +1,242 @@
+"""A graded sheet over file://, without a network: typed, kept, handed in, marked as any other."""
+
+import json
+import os
+import random
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import expect
+from seatwork.marking import Answer, AnswerFile, examples, sheets, submissions
+from seatwork.marking.answers import parse
+from seatwork.record import hand_out, mark
+from seatwork.takehome import papers, plain_page
+
+from tests.browser.pages import PHONE, SMALL, WIDE, opened, sideways
+
+SHEET = "angles"
+TWELVE = tuple(f"L{number:02d}" for number in range(1, 13))
+TYPED = (".139 in", "13,2 mm", "1 1/4", "82", "b", "\u2300 \u00bd", '"quoted" \\ back', "caa", "6")
+HOSTILE = (
+    "</script><img src=x onerror=alert(1)>", "<!--", "\ud800half", "\u0000", "'\"`${1}", "=1+1",
+    "../../x", "9" * 500, "\u202egnol", "\u2028", "%00", "{{7*7}}", "]]>", "&lt;b&gt;",
+)  # fmt: skip
+FEW, MANY = 40, 10_000
+
+
+@pytest.fixture(scope="module")
+def course(tmp_path_factory):
+    """Hand one sheet out to twelve learners, and write their pages."""
+    folder = examples.make_course(tmp_path_factory.mktemp("term") / "course")
+    hand_out(folder, SHEET, TWELVE, mode="graded", day="2026-09-07")
+    for paper in papers(folder, sheets.load(SHEET)):
+        path = folder.parent / f"{paper.learner}-{SHEET}-{paper.form}.html"
+        path.write_text(plain_page(paper), encoding="utf-8")
+    return folder
+
+
+def page_of(course: Path, learner: str = "L01") -> Path:
+    """Return a learner's page."""
+    return course.parent / f"{learner}-{SHEET}-1.html"
+
+
+def fill(page, typed) -> None:
+    """Type into every box, and choose the first of every choice."""
+    boxes = page.locator("input[type=text]")
+    for number in range(boxes.count()):
+        boxes.nth(number).fill(typed[number % len(typed)])
+    for group in page.get_by_role("radiogroup").all():
+        group.get_by_role("radio").first.check()
+    page.locator(".sure input").first.check()
+
+
+def saved(page) -> bytes:
+    """Press the button, and return the bytes of the file that the browser saves."""
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Save the answer file").click()
+    assert download.value.suggested_filename == page.evaluate("seatwork.name")
+    return Path(download.value.path()).read_bytes()
+
+
+def by_desk(page, learner: str = "L01") -> AnswerFile:
+    """Return the answer file as the notebook's worksheet writes it, of what the page holds."""
+    held = page.evaluate("seatwork.kept.answers")
+    answers = {
+        name: Answer(parts=tuple(one["parts"]), sure=one["sure"])
+        for name, one in held.items()
+        if any(one["parts"]) or one["sure"]
+    }
+    return AnswerFile(learner=learner, sheet=SHEET, form=1, answers=answers)
+
+
+def test_the_file_has_the_bytes_of_the_notebook(chromium, course) -> None:
+    """Quotes, signs and units included; typed text is what the page holds, its ends trimmed."""
+    with opened(chromium, page_of(course), PHONE) as page:
+        fill(page, TYPED)
+        first = page.locator("input[type=text]").first
+        first.fill("  .139 in ")
+        raw = saved(page)
+        assert raw == by_desk(page).content()
+        assert b'".139 in"' in raw
+        expect(page.locator("#done")).to_contain_text("Hand that file in")
+
+
+def test_what_is_typed_is_kept_by_learner_sheet_and_form(chromium, course) -> None:
+    """Loaded again it stands there; another learner's page in the same browser is empty."""
+    with opened(chromium, page_of(course)) as page:
+        fill(page, TYPED)
+        before = saved(page)
+        page.reload()
+        expect(page.locator("input[type=text]").first).to_have_value(TYPED[0])
+        assert saved(page) == before
+        page.goto(page_of(course, "L02").as_uri())
+        expect(page.locator("input[type=text]").first).to_have_value("")
+        page.goto(page_of(course).as_uri())
+        page.on("dialog", lambda dialog: dialog.accept())
+        page.get_by_role("button", name="Clear this sheet").click()
+        expect(page.locator("input[type=text]").first).to_have_value("")
+        assert page.evaluate("localStorage.length") == 0
+
+
+@pytest.fixture
+def tabs(chromium, course):
+    """Open the same sheet in two tabs of one browser."""
+    context = chromium.new_context(offline=True)
+    both = context.new_page(), context.new_page()
+    for page in both:
+        page.goto(page_of(course).as_uri())
+        page.locator("input[type=text]").first.wait_for()
+    yield both
+    context.close()
+
+
+def test_a_second_tab_overwrites_nothing(tabs) -> None:
+    """The tab that is behind says so, writes nothing, and can still save its file."""
+    first, second = tabs
+    first.locator("input[type=text]").first.fill("first")
+    expect(second.locator("#warn")).to_contain_text("open a second time")
+    second.locator("input[type=text]").first.fill("second")
+    expect(second.locator("#warn")).to_contain_text("Nothing was overwritten")
+    assert b'"second"' in saved(second)
+    second.reload()
+    expect(second.locator("input[type=text]").first).to_have_value("first")
+    expect(second.locator("#warn")).to_be_hidden()
+
+
+THROWS = "Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no'); }})"
+FULL = "Storage.prototype.setItem = () => { throw new DOMException('full'); }"
+
+
+@pytest.mark.parametrize("script", [THROWS, FULL])
+def test_where_nothing_can_be_kept_it_says_so_and_the_file_is_saved(
+    chromium, course, script
+) -> None:
+    """A private window, storage off or full: a warning in words, and the file all the same."""
+    context = chromium.new_context(offline=True)
+    context.add_init_script(script)
+    page = context.new_page()
+    page.goto(page_of(course).as_uri())
+    fill(page, TYPED)
+    expect(page.locator("#warn")).to_contain_text("Save the answer file before you close it")
+    assert saved(page) == by_desk(page).content()
+    context.close()
+
+
+def damaged(seed: int) -> str:
+    """Make a kept text that no page wrote."""
+    rng = random.Random(seed)
+    whole = {"stamp": "1", "answers": {"a1": {"parts": ["x"], "sure": False}}}
+    spoiled = [
+        "", "{", "null", "[]", "1e999", '{"stamp":1}', json.dumps(whole)[:-2],
+        json.dumps(whole | {"answers": [1]}), json.dumps({"stamp": "1", "answers": None}),
+        json.dumps({"stamp": "1", "answers": {"a1": {"parts": "x", "sure": 1}}}),
+        json.dumps({"stamp": "1", "answers": {"__proto__": {"parts": ["x"], "sure": False}}}),
+        "".join(chr(rng.randrange(1, 0xD7FF)) for _ in range(rng.randrange(60))),
+    ]  # fmt: skip
+    return rng.choice(spoiled)
+
+
+def test_damaged_storage_is_set_aside_and_told(chromium, course) -> None:
+    """Whatever stands there: an empty form, the text kept under another name, nothing run."""
+    with opened(chromium, page_of(course)) as page:
+        key = page.evaluate("seatwork.kept.key")
+        for seed in range(FEW):
+            page.evaluate("([k, v]) => { localStorage.clear(); localStorage.setItem(k, v); }",
+                          [key, damaged(seed)])  # fmt: skip
+            page.reload()
+            expect(page.locator("#warn")).to_contain_text("set aside, not deleted")
+            expect(page.locator("input[type=text]").first).to_have_value("")
+            assert page.evaluate("Object.values(localStorage)") == [damaged(seed)]
+
+
+@pytest.mark.parametrize("count", [FEW, pytest.param(MANY, marks=pytest.mark.long)])
+def test_hostile_entries_stay_text(chromium, course, count) -> None:
+    """None becomes markup, none is longer than the file takes, the file reads back as typed."""
+    rng = random.Random(9)
+    with opened(chromium, page_of(course)) as page:
+        nodes = page.evaluate("document.querySelectorAll('*').length")
+        for _ in range(count):
+            text = "".join(rng.choice(HOSTILE) for _ in range(rng.randrange(1, 4)))
+            page.evaluate(
+                "t => { const i = document.querySelector('input[type=text]');"
+                " i.value = t; i.dispatchEvent(new Event('input')); }", text)  # fmt: skip
+        assert page.evaluate("document.querySelectorAll('*').length") == nodes
+        raw = saved(page)
+        assert raw == by_desk(page).content()
+        assert parse(raw, "x").content() == raw
+
+
+def test_twelve_hand_in_from_pages_and_are_marked(chromium, course, tmp_path) -> None:
+    """As a file, a second download, a file that a phone renamed, and text in a message."""
+    folder = tmp_path / "handed_in"
+    folder.mkdir()
+    names = ("{0}-{1}-1.json", "{0}-{1}-1 (1).json", "{0}-{1}-1.json.txt", "message {0}.txt")
+    by_notebook = {}
+    for number, learner in enumerate(TWELVE):
+        with opened(chromium, page_of(course, learner), PHONE) as page:
+            fill(page, TYPED[number % 5 :])
+            content = saved(page)
+            by_notebook[learner] = by_desk(page, learner).content()
+        name = names[number % len(names)].format(learner, SHEET)
+        hello = b"Good evening,\n" if name.startswith("message") else b""
+        (folder / name).write_bytes(hello + content)
+    found = list(submissions.collect(folder))
+    assert {one.file.learner: one.file.content() for one in found} == by_notebook
+    marked = mark(course, SHEET, folder, day="2026-09-14")
+    assert {one.file.learner for one in marked.marked if one.scored} == set(TWELVE)
+
+
+@pytest.mark.parametrize("size", [WIDE, PHONE, SMALL, (844, 390)])
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_it_fits_a_phone(chromium, course, size, theme) -> None:
+    """No sideways scroll, buttons of 44 px, and an audit that finds nothing."""
+    with opened(chromium, page_of(course), size, color_scheme=theme) as page:
+        page.locator("input[type=text]").first.wait_for()
+        assert sideways(page) == 0
+        for control in page.locator(":is(button, input[type=text]):visible").all():
+            assert control.bounding_box()["height"] >= 44
+        if os.environ.get("SEATWORK_PICTURES"):
+            place = Path(os.environ["SEATWORK_PICTURES"])
+            page.screenshot(path=str(place / f"graded_{size[0]}_{theme}.png"))
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_an_audit_finds_nothing(chromium, course, theme) -> None:
+    """Contrast, names and roles, by a library of checks."""
+    from axe_playwright_python.sync_playwright import Axe
+
+    context = chromium.new_context(color_scheme=theme, bypass_csp=True)
+    page = context.new_page()
+    page.goto(page_of(course).as_uri())
+    page.locator("input[type=text]").first.wait_for()
+    found = Axe().run(page)
+    assert [one["id"] for one in found.response["violations"]] == []
+    context.close()
+
+
+def test_on_paper_it_has_lines_and_no_buttons(chromium, course) -> None:
+    """What is pressed is hidden; questions and lines stay."""
+    with opened(chromium, page_of(course)) as page:
+        page.emulate_media(media="print")
+        expect(page.get_by_role("button")).to_have_count(0)
+        expect(page.locator("fieldset").first).to_be_visible()

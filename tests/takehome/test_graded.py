@@ -1,0 +1,86 @@
+"""A graded page holds what the paper form holds: nothing of what is right."""
+
+import gzip
+import json
+import random
+import re
+from base64 import b64decode
+
+import pytest
+from seatwork import questions
+from seatwork.errors import SeatworkError
+from seatwork.marking import Item, Sheet, examples, sheets
+from seatwork.record import hand_out
+from seatwork.takehome import Paper, papers, plain_page
+
+pytestmark = pytest.mark.slow
+
+KEYS = {"id", "points", "ask", "picture", "alt", "parts"}
+PART_KEYS = {"kind", "measure", "system", "unit", "such", "options", "count"}
+BLOCK = re.compile(r'<script type="text/plain" id="([\w-]+)">([A-Za-z0-9+/=]*)</script>')
+MOST_BYTES = 300_000
+
+
+def blocks(page: str) -> dict[str, bytes]:
+    """Unpack every block of a page."""
+    return {name: gzip.decompress(b64decode(data)) for name, data in BLOCK.findall(page)}
+
+
+def paper_of(kind: type[questions.Question]) -> Paper:
+    """Return a paper that asks one question of a type."""
+    item = Item(id="q1", kind=kind, points=2.0, system=None)
+    sheet = Sheet(
+        name="one", title="One & <all>", mode="graded", tries=0, hint_cost=0.0, pass_mark=0.8,
+        items=(item,),
+    )  # fmt: skip
+    drawn = {"q1": kind.draw(random.Random(5))}
+    return Paper(learner="L01", sheet=sheet, form=3, questions=drawn)
+
+
+@pytest.mark.parametrize("name", sorted(questions.all_types()))
+def test_nothing_of_the_answer_is_in_the_page(name: str) -> None:
+    """Every block unpacked: the question's words, its picture, how it is read, and no more."""
+    paper = paper_of(questions.all_types()[name])
+    question = paper.questions["q1"]
+    page = plain_page(paper)
+    found = blocks(page)
+    assert set(found) == {"sheet"}
+    assert page.count("<script") == 2
+    told = json.loads(found["sheet"])
+    assert set(told) == {"learner", "sheet", "form", "asked", "items"}
+    (item,) = told["items"]
+    assert set(item) == KEYS
+    assert item["ask"] == question.ask()
+    assert item["alt"] == (question.drawing().text if question.drawing() else "")
+    for part in item["parts"]:
+        assert set(part) <= PART_KEYS
+    assert b"tEXt" not in b64decode(item["picture"])
+    text = json.dumps(told, ensure_ascii=False)
+    kept = [*question.hints, question.worked()]
+    kept += [slip.sentence for part in question.parts for slip in part.slips]
+    assert not [one for one in kept if one and one in text]
+
+
+def test_a_page_is_light_and_its_markup_is_ours(tmp_path) -> None:
+    """A whole sheet is under 0.3 MB; a title is text; the policy allows this one script."""
+    folder = examples.make_course(tmp_path / "course")
+    hand_out(folder, "whole_part", ["L01"], mode="graded", day="2026-09-07")
+    (paper,) = papers(folder, sheets.load("whole_part"))
+    assert len(plain_page(paper).encode()) < MOST_BYTES
+    page = plain_page(paper_of(questions.all_types()["seat-depth"]))
+    assert "<h1>One &amp; &lt;all&gt;, L01, form 3</h1>" in page
+    assert "default-src 'none'; script-src 'sha256-" in page
+    assert "unsafe-eval" not in page
+
+
+def test_what_was_not_handed_out_so_is_refused(tmp_path) -> None:
+    """Nobody, another sitting, practice: one sentence each, and nothing is kept for it."""
+    folder = examples.make_course(tmp_path / "course")
+    plan = sheets.load("cones")
+    hand_out(folder, "angles", ["L01"], mode="practice", day="2026-09-07")
+    with pytest.raises(SeatworkError, match="handed out to nobody"):
+        list(papers(folder, plan))
+    with pytest.raises(SeatworkError, match="not handed out to L09, sitting 1"):
+        list(papers(folder, plan, only=["l09"]))
+    with pytest.raises(SeatworkError, match="for practice"):
+        list(papers(folder, sheets.load("angles")))

@@ -1,0 +1,37 @@
+"""Answers handed in as text: the one line of a message that is an answer file."""
+
+from seatwork.errors import SeatworkError
+
+BEGINS = '{"format":'
+ENDS = "}}"
+REMEDY = "ask for the file, or for the text as the page gave it"
+
+
+def in_message(raw: bytes) -> bytes:
+    """Return the line of a message that holds the answers.
+
+    Parameters
+    ----------
+    raw : bytes
+        The message as a text file; greetings may stand above and below the line.
+
+    Raises
+    ------
+    SeatworkError
+        If it holds no such line, more than one, or one that was broken over several lines: where
+        a line is broken a space may be lost, and 1 1/4 would become 11/4.
+    """
+    try:
+        lines = [line.strip() for line in raw.decode("utf-8-sig").split("\n")]
+    except UnicodeDecodeError as error:
+        fault = "another program changed its letters (not UTF-8)"
+        raise SeatworkError("message", fault, REMEDY) from error
+    found = [line for line in lines if line.startswith(BEGINS)]
+    if not found:
+        raise SeatworkError("message", "it holds no answers copied from a page", REMEDY)
+    if len(found) > 1:
+        raise SeatworkError("message", "it holds the answers more than once", "keep one of them")
+    if not found[0].endswith(ENDS):
+        fault = "the answers in it are broken over several lines, or cut off"
+        raise SeatworkError("message", fault, REMEDY)
+    return found[0].encode("utf-8")

@@ -1,0 +1,162 @@
+"""A graded sheet as a page: what is asked and how it is read, nothing of what is right."""
+
+import hashlib
+import json
+from base64 import b64encode
+from collections.abc import Mapping
+from dataclasses import dataclass
+from html import escape
+from typing import Any
+
+from seatwork.drawings.scene import Look, looking
+from seatwork.entries.asked import AskedNumber, as_data
+from seatwork.errors import SeatworkError
+from seatwork.live.signs import face
+from seatwork.marking.sheets import Sheet
+from seatwork.questions import Question
+from seatwork.takehome.blocks import json_block, policy, script, style
+from seatwork.worksheet.telling import example
+
+SCALE = 0.7
+"""Pixels of a picture per pixel of its figure [1]: letters of 14 px, a page under 0.3 MB."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Paper:
+    """One learner's form of a graded sheet.
+
+    Parameters
+    ----------
+    learner : str
+        Learner code.
+    sheet : Sheet
+        The sheet as it was handed out.
+    form : int
+        Number of the form.
+    questions : dict of str to Question
+        The questions with the learner's numbers.
+    """
+
+    learner: str
+    sheet: Sheet
+    form: int
+    questions: Mapping[str, Question]
+
+    def __repr__(self) -> str:
+        return f"<Paper {self.learner}, {self.sheet.name}, form {self.form}>"
+
+    @property
+    def heading(self) -> str:
+        """Title, learner and form, as they head the page."""
+        return f"{self.sheet.title}, {self.learner}, form {self.form}"
+
+    def told(self) -> dict[str, Any]:
+        """Return what the page holds, as JSON data."""
+        items = [
+            _item(item.id, item.points, self.questions[item.id])
+            for item in self.sheet.items
+            if item.id in self.questions
+        ]
+        asked = json.dumps([[one["id"], one["ask"]] for one in items])
+        return {
+            "learner": self.learner,
+            "sheet": self.sheet.name,
+            "form": self.form,
+            "asked": hashlib.sha256(asked.encode()).hexdigest()[:12],
+            "items": items,
+        }
+
+
+def _item(name: str, points: float, question: Question) -> dict[str, Any]:
+    return {
+        "id": name,
+        "points": points if points % 1 else int(points),
+        "ask": question.ask(),
+        "parts": [_part(part) for part in question.parts],
+    } | _picture(question)
+
+
+def _picture(question: Question) -> dict[str, str]:
+    """Return the drawing as letters, and its words; empty without one."""
+    with looking(Look()):
+        drawing: Any = question.drawing()
+    if drawing is None:
+        return {"picture": "", "alt": ""}
+    try:
+        png = bytes(drawing.trimmed_png(SCALE))
+    except SeatworkError:  # an own drawing that fails says so in its text
+        png = b""
+    return {"picture": b64encode(png).decode("ascii"), "alt": drawing.text}
+
+
+def _part(part: Any) -> dict[str, Any]:
+    told = as_data(part.asked)
+    if isinstance(part.asked, AskedNumber):
+        told["unit"] = part.unit
+    return told | {"such": example(part)}
+
+
+PAGE = """<!DOCTYPE html>
+<html lang="en"><head><meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="{policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>{title}</title>
+<style>{style}</style></head>
+<body>
+<main>
+{body}
+</main>
+{blocks}
+<script type="module">{code}</script>
+</body></html>
+"""
+
+FORM = """<h1>{heading}</h1>
+<p class="screen">Graded. What you type is kept in this browser, on this device. When you are
+done, save the answer file and hand it in, or copy the answers into a message, or print this page
+and write on it. {reader}</p>
+<p id="warn" class="warn" role="alert" hidden></p>
+<noscript><p class="warn">Scripts are off here, so that nothing can be typed: print this page and
+write on it.</p></noscript>
+<form id="form" autocomplete="off"></form>
+<p><button id="save" type="button">Save the answer file</button>
+<button id="copy" type="button">Copy the answers as text</button>
+<button id="print" type="button">Print</button>
+<button id="clear" type="button">Clear this sheet</button></p>
+<p id="done" role="status"></p>
+<textarea id="text" rows="4" readonly hidden aria-label="The answers as text"></textarea>
+<p class="screen">On a shared machine press <b>Clear this sheet</b> once the file is saved: the next
+person who opens it would see your answers.</p>"""
+PLAIN = "This page says nothing of an answer."
+
+
+def plain_page(paper: Paper) -> str:
+    """Return a graded sheet as one page without Python: form, storage, file, print.
+
+    Parameters
+    ----------
+    paper : Paper
+        One learner's form.
+
+    Returns
+    -------
+    str
+        The page; it holds no size as a field, no seed, no question type, no right answer, no
+        tolerance, no slip and no hint.
+
+    Raises
+    ------
+    SeatworkError
+        If the sheet has a question that no page can ask.
+    """
+    if not paper.questions:
+        raise SeatworkError(paper.sheet.name, "it has no question to take home", "name another")
+    code = script("unpack.js", "storage.js", "graded.js")
+    return PAGE.format(
+        policy=policy(code),
+        title=escape(paper.heading),
+        style=face() + style("sheet.css"),
+        body=FORM.format(heading=escape(paper.heading), reader=PLAIN),
+        blocks=json_block("sheet", paper.told()),
+        code=code,
+    )

@@ -1,0 +1,57 @@
+"""The forms of a sheet that a class was given, as papers to take home."""
+
+from collections.abc import Collection, Iterator
+from pathlib import Path
+
+from seatwork.errors import SeatworkError
+from seatwork.marking.sheets import Sheet
+from seatwork.record.course_record import open_record
+from seatwork.record.taking_in import Takers
+from seatwork.takehome.graded import Paper
+
+GRADED = "graded"
+
+
+def papers(
+    folder: Path, plan: Sheet, sitting: int = 1, only: Collection[str] = ()
+) -> Iterator[Paper]:
+    """Yield each learner's form of a sheet, as it was handed out.
+
+    Parameters
+    ----------
+    folder : Path
+        The instructor's folder; nothing is written there.
+    plan : Sheet
+        The worksheet as it is now; what was handed out is drawn as it was then.
+    sitting : int
+        1 for the first test, 2 for the first re-test.
+    only : collection of str
+        Learner codes; all if there are none.
+
+    Raises
+    ------
+    SeatworkError
+        If nothing was handed out, or for practice; nothing is yielded for one of `only` who was
+        given nothing.
+    """
+    record = open_record(folder)
+    try:
+        with record.reading() as connection:
+            takers = Takers(connection, plan)
+    finally:
+        record.close()
+    given = takers.given.forms.sheets.get(plan.name, {})
+    asked = {code.upper() for code in only} or set(given)
+    for code in sorted(asked):
+        form = next((one for one in given.get(code, ()) if one.sitting == sitting), None)
+        if form is None:
+            fault = f"{plan.name} was not handed out to {code}, sitting {sitting}"
+            raise SeatworkError(str(folder), fault, f"seatwork hand-out {plan.name} does that")
+        if form.mode != GRADED:
+            fault = f"{code} was given {plan.name} for practice"
+            raise SeatworkError(plan.name, fault, "hand it out with --mode graded")
+        sheet = takers.sheet(takers.given.ids[plan.name, code, form.form])
+        yield Paper(learner=code, sheet=sheet, form=form.form, questions=form.questions(sheet))
+    if not asked:
+        fault = f"{plan.name} was handed out to nobody"
+        raise SeatworkError(str(folder), fault, f"seatwork hand-out {plan.name} does that")

@@ -1,0 +1,151 @@
+// A graded sheet: a form that keeps what is typed and writes the notebook's own answer file. It
+// knows what is asked, and nothing of what is right.
+const byId = (id) => document.getElementById(id);
+const SIGNS = "abcdefghij";
+const partName = (item, n) => (item.parts.length > 1 ? `Answer (${SIGNS[n]})` : "Answer");
+const points = (n) => `${n} point${n === 1 ? "" : "s"}`;
+
+class Sheet {
+  constructor(sheet) {
+    this.sheet = sheet;
+    this.kept = new Kept(sheet, (text) => {
+      byId("warn").hidden = !text;
+      byId("warn").textContent = text;
+    });
+    this.reads = new Map();
+    for (const item of sheet.items) this.question(item);
+    byId("save").addEventListener("click", () => this.save());
+    byId("copy").addEventListener("click", () => this.copy());
+    byId("print").addEventListener("click", () => window.print());
+    byId("clear").addEventListener("click", () => this.clear());
+    byId("form").addEventListener("submit", (event) => event.preventDefault());
+  }
+
+  question(item) {
+    const box = make(byId("form"), "fieldset", "", { id: `item-${item.id}` });
+    make(box, "legend", `${item.id} (${points(item.points)})`);
+    make(box, "p", item.ask, { class: "ask" });
+    if (item.picture)
+      make(strip(box, `Drawing of ${item.id}`), "img", "", {
+        src: `data:image/png;base64,${item.picture}`, alt: item.alt });
+    else if (item.alt) make(box, "p", item.alt);
+    this.reads.set(item.id, item.parts.map((part, n) =>
+      part.kind === "choice" ? this.choice(box, item, part, n) : this.entry(box, item, part, n)));
+    const sure = make(box, "label", "", { class: "sure" });
+    const tick = make(sure, "input", "", { type: "checkbox" });
+    tick.checked = this.kept.answers[item.id].sure;
+    tick.addEventListener("change", () => {
+      this.kept.answers[item.id].sure = tick.checked;
+      this.kept.keep();
+    });
+    sure.append(" I am sure of this one");
+  }
+
+  choice(box, item, part, n) {
+    const group = make(box, "div", "", {
+      role: "radiogroup", "aria-label": `${item.id} ${partName(item, n)}` });
+    if (item.parts.length > 1) make(group, "p", partName(item, n), { class: "part" });
+    part.options.forEach((text, at) => {
+      const label = make(group, "label", "", { class: "option" });
+      const radio = make(label, "input", "", {
+        type: "radio", name: `${item.id} ${n}`, value: SIGNS[at] });
+      radio.checked = this.kept.answers[item.id].parts[n] === SIGNS[at];
+      radio.addEventListener("change", () => this.type(item, n, radio.value));
+      label.append(` ${SIGNS[at]}) ${text}`);
+    });
+    return null;
+  }
+
+  entry(box, item, part, n) {
+    const unit = part.unit ? ` [${part.unit}]` : "";
+    const label = make(box, "label", `${partName(item, n)}${unit}, ${part.such} `);
+    const id = `read-${item.id}-${n}`;
+    const input = make(label, "input", "", {
+      type: "text", autocapitalize: "off", autocomplete: "off", spellcheck: "false",
+      "aria-describedby": id, "data-part": `${item.id}-${n}` });
+    input.value = this.kept.answers[item.id].parts[n];
+    input.addEventListener("input", () => this.type(item, n, input.value));
+    return make(box, "p", "", { class: "read", role: "status", id });
+  }
+
+  type(item, n, text) {
+    this.kept.answers[item.id].parts[n] = clean(text);
+    this.kept.keep();
+    byId("done").textContent = "";
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => this.tell(item), 150);
+  }
+
+  // "read as", where the reader is in the page and has started.
+  async tell(item) {
+    if (!this.reader) return;
+    const typed = [...this.kept.answers[item.id].parts];
+    const read = await this.reader("read", { typed, parts: item.parts });
+    if (typed.join("\n") !== this.kept.answers[item.id].parts.join("\n")) return;
+    this.reads.get(item.id).forEach((place, n) => { if (place) place.textContent = read[n]; });
+  }
+
+  // The very bytes that the notebook's worksheet would write.
+  content() {
+    const { learner, sheet, form } = this.sheet;
+    const typed = Object.entries(this.kept.answers)
+      .filter(([, one]) => one.parts.some(Boolean) || one.sure)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([id, { parts, sure }]) =>
+        `${JSON.stringify(id)}:${JSON.stringify({ parts, attempt: 1, tries: 0, hints: 0, sure })}`);
+    const head = JSON.stringify({ format: 1, learner, sheet, form }).slice(0, -1);
+    return `${head},"answers":{${typed.join(",")}}}\n`;
+  }
+
+  get name() {
+    const { learner, sheet, form } = this.sheet;
+    return `${learner}-${sheet}-${form}.json`;
+  }
+
+  said(text) {
+    const left = this.sheet.items
+      .filter(({ id }) => !this.kept.answers[id].parts.every(Boolean)).map(({ id }) => id);
+    byId("done").textContent = left.length ? `${text} Not answered in full: ${left.join(", ")}.` : text;
+  }
+
+  save() {
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([this.content()], { type: "application/json" }));
+    link.download = this.name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+    this.said(`Saved as ${this.name} among the downloads of this browser. Hand that file in.`);
+  }
+
+  async copy() {
+    try {
+      await navigator.clipboard.writeText(this.content());
+      this.said("Copied. Paste it into a message to your instructor and change nothing in it.");
+    } catch {
+      byId("text").hidden = false;
+      byId("text").value = this.content();
+      byId("text").select();
+      this.said("This browser does not let the page copy. Copy the text in the box yourself.");
+    }
+  }
+
+  clear() {
+    const asked = "Clear this sheet? What was typed here is deleted from this browser for good. " +
+      "Save the answer file first.";
+    if (!window.confirm(asked)) return;
+    this.kept.clear();
+    window.location.reload();
+  }
+}
+
+async function graded() {
+  const sheet = await unpackData("sheet");
+  byId("sheet").remove();
+  globalThis.seatwork = new Sheet(sheet);
+}
+const shown = graded();
+shown.catch(() => {
+  byId("warn").hidden = false;
+  byId("warn").textContent =
+    "This browser is too old for this page. Answer on paper: the sheet can be printed by your instructor.";
+});
