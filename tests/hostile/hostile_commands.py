@@ -10,6 +10,8 @@ SHOP = ("--material", "6061 aluminum", "--machine", "bench drill press")
 RIGHT: dict[str, tuple[str, ...]] = {
     "open": ("open", "workbook", "--no-browser", "--port", "8899"),
     "doctor": ("doctor", "workbook"),
+    "doctor of a hub": ("doctor", "--hub", "hub"),
+    "hub recipe": ("hub", "recipe", "hub", "--course", "course", "--instructor", "i1", "--replace"),
     "plan": ("plan", NOTE, *SHOP, "--screw", "#10 flat head", "--thickness", "1/4 in",
              "--edge", "1/2 in", "--engagement", "1/4 in"),
     "plan of a part": ("plan", "plate.csv", *SHOP),

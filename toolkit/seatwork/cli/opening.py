@@ -1,11 +1,13 @@
 """``seatwork open`` and ``seatwork doctor``."""
 
+from collections.abc import Iterable
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, NoReturn
 
 import typer
 
 from seatwork.opening import Delivery, deliver
+from seatwork.opening.checked import Check
 from seatwork.opening.workbook import name_hand_in
 from seatwork.shop import find
 
@@ -83,12 +85,24 @@ def doctor(
     folder: Annotated[
         Path | None, typer.Argument(help="The workbook folder.", show_default=False)
     ] = None,
+    hub: Annotated[
+        Path | None, typer.Option("--hub", help="Look at a hub instead: the recipe's folder.")
+    ] = None,
 ) -> None:
     """Look the installation over; each fault is told with its fix."""
+    if hub is not None:
+        from seatwork.school import hub_look
+
+        _tell(hub_look.examine(hub))
     from seatwork.opening.doctor import examine
 
+    _tell(examine(folder or find() or DEFAULT))
+
+
+def _tell(checks: Iterable[Check]) -> NoReturn:
+    """Tell each check, and end with 1 if there is something to mend."""
     faults = 0
-    for check in examine(folder or find() or DEFAULT):
+    for check in checks:
         typer.echo(f"{'ok   ' if check.passed else 'FAULT'}  {check.name}: {check.found}")
         if not check.passed:
             faults += 1

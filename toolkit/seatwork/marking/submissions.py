@@ -11,6 +11,7 @@ from seatwork.errors import SeatworkError
 from seatwork.files import LOCK, refusal
 from seatwork.marking.answers import MOST_BYTES, AnswerFile, parse
 from seatwork.marking.messages import in_message
+from seatwork.marking.names import LEARNER
 from seatwork.marking.pick_file import END, is_pick_file
 
 DEEPEST = 4
@@ -123,7 +124,16 @@ def _look(path: str, base: str, name: str) -> Submission:
         return Submission(shown, None, f"it could not be read ({type(error).__name__})")
     if not is_message and not _is_its_name(base, file):
         return Submission(shown, None, f"inside it says {file.name}")
+    owner = _owner(name)
+    if owner not in ("", file.learner):
+        return Submission(shown, None, f"{file.learner}'s paper lies in {owner}'s folder")
     return Submission(shown, file)
+
+
+def _owner(name: str) -> str:
+    """Return the learner whose folder a file lies in, the innermost that is one; else nothing."""
+    codes = [part.upper() for part in name.split("/")[:-1]]
+    return next((code for code in reversed(codes) if LEARNER.fullmatch(code)), "")
 
 
 def _is_its_name(base: str, file: AnswerFile) -> bool:

@@ -7,7 +7,6 @@ import subprocess
 import sys
 import time
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from importlib.metadata import PackageNotFoundError, version
 from importlib.util import find_spec
 from pathlib import Path
@@ -17,7 +16,8 @@ from seatwork import __version__
 from seatwork.deferred import put_off_grammars
 from seatwork.errors import SeatworkError
 from seatwork.files import refusal, write
-from seatwork.opening import trial
+from seatwork.opening import record_look, trial
+from seatwork.opening.checked import Check
 from seatwork.opening.shared import signs
 from seatwork.opening.trial import text_of
 
@@ -33,30 +33,6 @@ LONGEST = 180  # seconds for all trials
 # no seatwork is older than this [s since 1970]: 1 January 2026
 EARLIEST = 1_767_225_600
 REINSTALL = "install seatwork again in a fresh virtual environment"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Check:
-    """One thing looked at.
-
-    Parameters
-    ----------
-    name : str
-        What was looked at.
-    found : str
-        What was found.
-    fix : str
-        What to do about it; empty when all is well.
-    """
-
-    name: str
-    found: str
-    fix: str = ""
-
-    @property
-    def passed(self) -> bool:
-        """Whether there is nothing to mend."""
-        return not self.fix
 
 
 def examine(folder: Path) -> Iterator[Check]:
@@ -76,6 +52,7 @@ def examine(folder: Path) -> Iterator[Check]:
     yield looked("the server", server)
     yield write_access(folder)
     yield privacy(folder)
+    yield from record_look.records(folder)
     yield sharing(folder)
     yield fonts()
     yield clock(time.time())
