@@ -139,6 +139,12 @@ def flat_head_of(size: str) -> FlatHead:
 
 
 @cache
+def across_flats(size: str) -> float:
+    """Return the width across the flats of a hex cap screw's head [mm]."""
+    return _known(hardware.screw(f"{size} hex cap screw").across_flats)
+
+
+@cache
 def _cap_screw(size: str, kind: str, width: str) -> CapScrew:
     screw = hardware.screw(f"{size} {kind}")
     return CapScrew(
