@@ -8,6 +8,6 @@ def parts(q: Any) -> list[Any]:
     """Let the pad fall by the whole width over the whole slope; then the shank bends."""
     slope = math.radians(q.slope)
     gap = q.width * math.tan(slope)
-    slips = {"M25": gap / 2, "M65": 2 * gap, "M08": q.width * math.cos(slope)}
+    slips = {"M25": gap / 2, "M65": 2 * gap, "M04": q.width / math.tan(slope)}
     bends = {"M66": "pulls the pad square", "M66b": "the gap closes", "M66c": "works loose"}
     return [(gap, slips), ("the shank bends", bends)]

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from math import cos, radians, tan
 from random import Random
 from typing import ClassVar, Self
 
@@ -13,6 +12,7 @@ from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import NumberQuestion, Tolerance
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
+from seatwork.seats.cones import half_tangent
 
 DOES = (
     ("bends", "its head follows the pad, and the shank bends"),
@@ -63,7 +63,7 @@ class TiltedHead(NumberQuestion):
 
     def value(self) -> float:
         """Return the gap under the open side [mm]."""
-        return self.width * tan(radians(self.slope))
+        return self.width * half_tangent(2 * self.slope)
 
     @property
     def parts(self) -> tuple[Part, ...]:
@@ -81,11 +81,11 @@ class TiltedHead(NumberQuestion):
 
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
-        lean = radians(self.slope)
         half = "You halved it. A pad leans with its whole angle, over the whole width."
         yield slip("M25", self.value() / 2, half)
         yield slip("M65", 2 * self.value(), "You counted both sides. One of them touches.")
-        yield slip("M08", self.width * cos(lean), "You used the cosine. A slope needs the tangent.")
+        divided = "You divided by the tangent. The gap is the width times it."
+        yield slip("M04", self.width / half_tangent(2 * self.slope), divided)
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""
