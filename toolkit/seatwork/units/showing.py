@@ -98,7 +98,7 @@ def rounded_length(mm: float, system: str = "inch", places: int | None = None) -
 
 
 def show_number(value: float | Decimal, places: int, least: int = 0) -> str:
-    """Write a number rounded to `places`, trailing zeros dropped down to `least` places.
+    """Write a bare number [-] rounded to `places`, trailing zeros dropped down to `least` places.
 
     Examples
     --------

@@ -49,6 +49,8 @@ def lip_in_cut(*, diameter: float, hole_diameter: float, included_angle: float) 
 def depth_of_cut(*, width: float, included_angle: float) -> float:
     """Axial depth past first touch [mm] that puts a `width` [mm] of lip in cut.
 
+    The side of the cone by the cosine of half its `included_angle` [deg].
+
     Examples
     --------
     >>> depth_of_cut(width=4.57276, included_angle=82.0)

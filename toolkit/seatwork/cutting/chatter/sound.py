@@ -67,6 +67,10 @@ def sound(*, trace: Trace, rate: int = RATE, full_scale: float = FULL_SCALE) -> 
     ------
     SeatworkError
         If a value is not above zero.
+
+    Notes
+    -----
+    The scale is chosen for listening, no source: no loudness of a shop is meant.
     """
     checks.quantity(rate, "sample rate", "1/s")
     checks.quantity(full_scale, "full scale velocity", "mm/s")
