@@ -11,6 +11,8 @@ RIGHT: dict[str, tuple[str, ...]] = {
     "open": ("open", "workbook", "--no-browser", "--port", "8899"),
     "doctor": ("doctor", "workbook"),
     "doctor of a hub": ("doctor", "--hub", "hub"),
+    "doctor of a stick": ("doctor", "--stick", "stick"),
+    "stick": ("stick", "stick", "--for", "toaster", "--python", "3.12"),
     "hub recipe": ("hub", "recipe", "hub", "--course", "course", "--instructor", "i1", "--replace"),
     "plan": ("plan", NOTE, *SHOP, "--screw", "#10 flat head", "--thickness", "1/4 in",
              "--edge", "1/2 in", "--engagement", "1/4 in"),

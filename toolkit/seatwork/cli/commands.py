@@ -58,6 +58,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "leave": ("seatwork.cli.deciding:leave", "Say that a learner left the course."),
     "sign": ("seatwork.cli.deciding:sign", "Keep that somebody signed on paper, and where it is."),
     "roster": ("seatwork.cli.handing:roster_app", "The roster: learner codes, no names."),
+    "stick": ("seatwork.cli.stick:stick", "A copy for rooms without network and without rights."),
     "hub": ("seatwork.cli.hub:app", "A room of learners on one server: the recipe of a hub."),
     "question": ("seatwork.cli.questions:app", "Question types of your own: begin one, check it."),
 }

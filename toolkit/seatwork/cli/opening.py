@@ -88,8 +88,15 @@ def doctor(
     hub: Annotated[
         Path | None, typer.Option("--hub", help="Look at a hub instead: the recipe's folder.")
     ] = None,
+    stick: Annotated[
+        Path | None, typer.Option("--stick", help="Look at a stick instead: its folder.")
+    ] = None,
 ) -> None:
     """Look the installation over; each fault is told with its fix."""
+    if stick is not None:
+        from seatwork.school import stick_look
+
+        _tell(stick_look.examine(stick))
     if hub is not None:
         from seatwork.school import hub_look
 
