@@ -117,13 +117,15 @@ def proxy_program() -> str:
 
 
 @contextmanager
-def serving(home: Path):
-    """Hand out, write the recipe, run the hub until the test is done."""
+def serving(home: Path, more: str = ""):
+    """Hand out, write the recipe with `more` below it, run the hub until the test is done."""
     hand_out(
         home / "course", sheets.load("cones"), CODES, mode="graded",
         target=home / "given", day=DAYS[0],
     )  # fmt: skip
     write_recipe(home / "hub", CODES)
+    with (home / "hub/jupyterhub_config.py").open("a") as config:
+        config.write(more)
     for name in [*CODES, "i1"]:
         (home / "homes" / name.lower()).mkdir(parents=True)
     door, inner, api = free_port(), free_port(), free_port()
@@ -326,3 +328,17 @@ def test_the_instructor_sees_who_is_there(hub: Hub, pages, chromium) -> None:
     assert page.context.request.get(f"{hub.url}/user/l01/api/contents").status == 403
     assert not (hub.home / "homes/i1/seatwork-workbook/workbook.toml").read_text().count("hand_in")
     page.context.close()
+
+
+SLOW_START = """
+c.Spawner.cmd = ["sh", "-c", 'sleep 25; exec "$0" "$@"', *c.Spawner.cmd]
+"""
+"""A machine at its limit: a proxy that gives up after 20 s leaves the learner's page standing."""
+
+
+def test_a_slow_start_is_waited_for(chromium, tmp_path: Path) -> None:
+    """The page of a learner whose server takes long goes on to the workbook by itself."""
+    with serving(tmp_path, SLOW_START) as hub:
+        page = chromium.new_context().new_page()
+        hub.log_in(page, "L01")
+        page.context.close()

@@ -48,6 +48,7 @@ def test_the_recipe_is_whole_and_names_the_class(tmp_path: Path, monkeypatch) ->
     assert c.Authenticator.allowed_users == {"l01", "l07"}
     assert c.Authenticator.admin_users == {"i1"}
     assert c.JupyterHub.bind_url.startswith("http://127.0.0.1:")
+    assert c.ConfigurableHTTPProxy.command[1:] == ["--proxy-timeout", "300000"]
     assert c.JupyterHub.authenticator_class == "native"
     assert c.NativeAuthenticator.open_signup is False
     assert c.Spawner.cmd == [sys.executable, "-m", learner_server.__name__]
