@@ -476,6 +476,10 @@ CALLS: dict[str, Call] = {
     "record.report": lambda ground: {
         "record": term_record(ground), "learner": "L07", "day": "2026-09-21", "counting": None,
     },
+    "record.cell_facts": lambda ground: {
+        "record": marked_record(ground), "learner": "L07", "sheet": "counterbores",
+        "day": "2026-09-21",
+    },
     "record.check": lambda ground: {"record": term_record(ground)},
     "record.forms": lambda ground: {"folder": given_course(ground)},
     "record.hand_out": lambda ground: {
@@ -546,11 +550,15 @@ CALLS: dict[str, Call] = {
     "worksheet.from_paper": lambda ground: {"sheet": "cones", "course": ground.course},
     "worksheet.model_sheet": always(name="cones"),
     "worksheet.sheet": always(name="cones"),
+    "worksheet.week": lambda ground: {"folder": ground.course, "day": "2026-09-21"},
     "opening.deliver": lambda ground: {"folder": ground.folder / "workbook"},
     "opening.shop_defaults": lambda ground: {"package": ground.folder},
     "opening.source": lambda ground: {"package": ground.folder},
     "benches.angles": always(cutter_angle=82.0, screw="M6 socket flat 90° (hopper plate)"),
     "benches.chatter": always(speed=1000, flutes=6, width=0.5, runout=0.0),
+    "benches.class_picture": lambda ground: {
+        "folder": given_course(ground), "day": "2026-09-21",
+    },
     "benches.counterbore": always(way="cut for the head", washer=False, measured=False),
     "benches.cutters": always(pick="A", opened=True, material="gray iron"),
     "benches.depth": always(cut=False, new_nose=2.0, stop_error=0.0),

@@ -25,6 +25,7 @@ NAMES = {
     "bank.triangle_bench": "triangle",
     "bank.which_seat_bench": "which_seat",
     "part.my_part": "my_part",
+    "term.class_bench": "class_picture",
 }
 """The public names of each module."""
 

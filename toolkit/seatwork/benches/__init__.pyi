@@ -14,6 +14,7 @@ from seatwork.benches.bank.spotface_bench import Spotface as Spotface
 from seatwork.benches.bank.triangle_bench import Triangle as Triangle
 from seatwork.benches.bank.which_seat_bench import WhichSeat as WhichSeat
 from seatwork.benches.part.my_part import my_part as my_part
+from seatwork.benches.term.class_bench import class_picture as class_picture
 
 def angles(
     *,

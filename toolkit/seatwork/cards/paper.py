@@ -1,6 +1,6 @@
 """A worksheet on paper: each learner's own, those of a class as one, and the instructor's key."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from seatwork import files
@@ -12,6 +12,8 @@ from seatwork.marking.text import band, right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 
 LETTERS = "abcdefgh"
+NAMED = 3
+"""Learners whose codes stand in the name of what is printed for some alone."""
 PICTURE = 0.8
 WIDE, BOX = 5.3, 0.52
 """Width of a picture, whose labels then are 7.5 pt, and what a box to write in takes [in]."""
@@ -76,6 +78,25 @@ def for_a_class(
         yield one, pages
 
 
+def which_papers(sitting: int, only: Sequence[str] = ()) -> str:
+    """Say which papers are printed: those of a few never take the place of the class's.
+
+    Parameters
+    ----------
+    sitting : int
+        2 for the first re-test.
+    only : sequence of str
+        Codes of the few; nothing for the whole class.
+
+    Examples
+    --------
+    >>> which_papers(1), which_papers(2, ["L01", "L11"])
+    ('', '2-L01-L11')
+    """
+    named = [*only[:NAMED], *([f"and-{len(only) - NAMED}-more"] if len(only) > NAMED else [])]
+    return "-".join([str(sitting)] * (sitting > 1) + named)
+
+
 def print_class(
     sheet: Sheet,
     handouts: Sequence[Handout],
@@ -84,6 +105,7 @@ def print_class(
     keep: str | Path,
     which: str = "",
     paper: str = "",
+    progress: Callable[[int], None] | None = None,
 ) -> tuple[Path, Path]:
     """Write the worksheets of a class on paper: each learner's own, all as one, and the key.
 
@@ -101,6 +123,8 @@ def print_class(
         What the two names say behind it of which papers these are, such as 2 for a re-test.
     paper : {"letter", "a4"}, optional
         Size of the pages; by house rule ``display.paper`` if not given.
+    progress : callable, optional
+        Called with the number of worksheets written.
 
     Returns
     -------
@@ -118,6 +142,8 @@ def print_class(
     for one, pages in for_a_class(sheet, handouts, paper):
         pages.save(Path(to) / one.given.learner / f"{sheet.name}-{one.given.form}.pdf")
         printed.append(pages)
+        if progress:
+            progress(len(printed))
     tail = f"-{which}" if which else ""
     papers, key = (Path(keep) / f"{sheet.name}-{what}{tail}.pdf" for what in ("papers", "key"))
     files.write(papers, bound(printed, f"{sheet.name}, one for each learner"), mode=files.PRIVATE)

@@ -11,9 +11,6 @@ from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, she
 from seatwork.errors import SeatworkError
 from seatwork.marking import roster
 
-NAMED = 3
-"""Learners whose codes stand in the name of what is printed for some alone."""
-
 roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
 
 
@@ -56,9 +53,9 @@ def hand_out(
         course_folder, plan, learners, sitting=sitting, mode=mode, target=place, due=due, day=when
     )
     if paper:
-        from seatwork.cards.paper import print_class
+        from seatwork.cards.paper import print_class, which_papers
 
-        which = _which(sitting, learners if only else [])
+        which = which_papers(sitting, learners if only else [])
         with files.lock(course_folder):
             papers, key = print_class(
                 plan, given, to=place, keep=course_folder, which=which, paper=size
@@ -79,12 +76,6 @@ def _among(learners: list[str], only: list[str]) -> list[str]:
             fault = "nobody of that code is on the roster, or they left the course"
             raise SeatworkError(code, fault, "check the code")
     return wanted or learners
-
-
-def _which(sitting: int, only: list[str]) -> str:
-    """Say which papers are printed: those of a few never take the place of the class's."""
-    named = only[:NAMED] + ([f"and-{len(only) - NAMED}-more"] if len(only) > NAMED else [])
-    return "-".join([str(sitting)] * (sitting > 1) + named)
 
 
 @roster_app.command("new")

@@ -1,6 +1,6 @@
 """``seatwork mark``: what was handed in is marked and kept, and the marks are written anew."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Annotated, Any
@@ -12,17 +12,11 @@ from seatwork.cli.by_rooms import mark_by_rooms
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
-from seatwork.marking.marker import Marked
 from seatwork.record.course_record import open_record
 from seatwork.record.marking_course import Marking
 from seatwork.record.marking_course import mark as mark_and_keep
+from seatwork.record.marking_told import told
 from seatwork.record.papers_again import MarkedAgain, marked_again
-from seatwork.record.tables_out import marks_place
-
-MOST_NAMED = 30
-"""Learners named in one line."""
-EVEN = 1e-9
-"""Points that the last digit of a sum may lack."""
 
 
 def mark(
@@ -70,12 +64,8 @@ def mark(
         done = mark_and_keep(
             course_folder, plan, answers, day=when, handed_in=handed_in, progress=progress
         )
-    _report(plan, done.marked, course_folder)
-    _report_added(done)
-    _report_passed(plan, done.results)
-    for who, question, old, new in done.changes:
-        typer.echo(f"  changed: {who}, {question}: {_points(old)} before, {_points(new)} now")
-    _report_missing(done.results["missing"])
+    for line in told(plan, done, course_folder):
+        typer.echo(line)
     if feedback:
         places = {(one.file.learner, one.file.form) for one in done.marked if one.file}
         feedback_of(plan, places, course_folder, language, when)
@@ -94,26 +84,6 @@ def _bar() -> Iterator[Any]:
         yield lambda done: progress.update(bar, completed=done)
 
 
-def _report_added(done: Marking) -> None:
-    """Say what a run added to what was marked before."""
-    papers = sum(bool(one["questions"]) for one in done.results["files"])
-    typer.echo(
-        f"  {done.new} new, {done.known} known already, {done.changed} changed;"
-        f" papers in the marks now: {papers}."
-    )
-    if done.late:
-        typer.echo(f"  after the day: {', '.join(done.late)}.")
-    for line in done.notes:
-        typer.echo(f"  {line}.")
-
-
-def _report_passed(plan: sheets.Sheet, after: dict[str, Any]) -> None:
-    """Say how many papers reach the pass mark of the sheet, of those that have all their points."""
-    settled = [one for one in after["files"] if one["questions"] and one["points"] is not None]
-    passed = sum(one["points"] >= plan.pass_mark * one["of"] - EVEN for one in settled)
-    typer.echo(f"  pass mark {plan.pass_mark:.0%}: reached by {passed} of {len(settled)} papers.")
-
-
 def _report_old_feedback(done: Marking, sheet: str, folder: Path) -> None:
     """Say whose feedback tells of points that changed."""
     changed = {one[0] for one in done.changes}
@@ -126,48 +96,6 @@ def _report_old_feedback(done: Marking, sheet: str, folder: Path) -> None:
     ]
     if old:
         typer.echo(f"  feedback of before, add --feedback to write it anew: {', '.join(old)}.")
-
-
-def _report_missing(missing: list[str]) -> None:
-    """Name who was given the sheet and has no paper in the marks."""
-    more = f" and {len(missing) - MOST_NAMED} more" if len(missing) > MOST_NAMED else ""
-    if missing:
-        typer.echo(f"  no paper in the marks yet: {', '.join(missing[:MOST_NAMED])}{more}.")
-
-
-def _points(value: float | None) -> str:
-    return "a person" if value is None else f"{value:g}"
-
-
-def _report(plan: sheets.Sheet, marked: Iterable[Marked], folder: Path) -> None:
-    marked = list(marked)
-    doubtful = [one for one in marked if one.needs_a_person]
-    twice = [one for one in marked if one.same_as]
-    done = len(marked) - len(doubtful) - len(twice)
-    count = "1 file" if len(marked) == 1 else f"{len(marked)} files"
-    typer.echo(f"{plan.title}: {count}, {done} marked.")
-    for one in doubtful:
-        waits = [item for item in one.scored if item.points is None]
-        reasons = [one.doubt, *(f"{item.id}: {item.doubt}" for item in waits)]
-        typer.echo(f"  needs a person: {one.name}: {'; '.join(filter(None, reasons))}")
-    _report_what_to_do(plan.name, doubtful)
-    for one in twice:
-        typer.echo(
-            f"  the same paper twice: {one.name} is the same as {one.same_as}; it counts once"
-        )
-    for one in marked:
-        if one.question:
-            typer.echo(f"  to ask: {one.name}: {one.question}")
-    written = marks_place(folder, plan.name)
-    typer.echo(f"Written: {written} and the spreadsheet beside it, from the record.")
-
-
-def _report_what_to_do(sheet: str, doubtful: list[Marked]) -> None:
-    if any(one.scored for one in doubtful):
-        line = f'seatwork override {sheet} CODE QUESTION POINTS "reason"'
-        typer.echo(f"  Read each answer that needs a person, then give its points: {line}")
-    if any(not one.scored for one in doubtful):
-        typer.echo("  A file that cannot be marked: ask for it again and mark what comes.")
 
 
 def feedback_of(

@@ -10,6 +10,7 @@ NAMES = {
     "paper_results": "results",
     "class_picture": "Picture picture",
     "deciding": "Override override",
+    "behind_cell": "CellFacts cell_facts",
     "learner_report": "Report report",
     "checking": "check",
 }

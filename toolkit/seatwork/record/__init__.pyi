@@ -1,3 +1,5 @@
+from seatwork.record.behind_cell import CellFacts as CellFacts
+from seatwork.record.behind_cell import cell_facts as cell_facts
 from seatwork.record.checking import check as check
 from seatwork.record.class_picture import Picture as Picture
 from seatwork.record.class_picture import picture as picture

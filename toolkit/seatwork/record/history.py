@@ -9,7 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
 from seatwork.record.keeping import Record
 from seatwork.record.reading import Contents, read
-from seatwork.record.tables import undo
+from seatwork.record.tables import KINDS, undo
 
 CAME = {
     "screen": "as an answer file",
@@ -53,8 +53,8 @@ class Line(NamedTuple):
     counts: bool
 
 
-def history(record: Record, learner: str) -> list[Line]:
-    """Return everything the record holds of a learner.
+def history(record: Record, learner: str, sheet: str = "") -> list[Line]:
+    """Return what the record holds of a learner: everything, or what is about one sheet.
 
     Parameters
     ----------
@@ -62,6 +62,8 @@ def history(record: Record, learner: str) -> list[Line]:
         The term record.
     learner : str
         The code.
+    sheet : str
+        Name of a sheet; with it come the undos of what is about it.
 
     Raises
     ------
@@ -75,7 +77,17 @@ def history(record: Record, learner: str) -> list[Line]:
     found = rows.standing.about(learner)
     if not found:
         raise SeatworkError(learner, "nobody of that code is in the record", "check the code")
-    return [_line(rows, one, reasons) for one in found]
+    place, kinds = f"{learner}/{sheet}/" if sheet else "", [*KINDS]
+    about = [one for one in found if f"{_place(rows, one)}/".startswith(place)]
+    about.sort(key=lambda one: (one.day, _place(rows, one), kinds.index(one.kind)))
+    return [_line(rows, one, reasons) for one in about]
+
+
+def _place(rows: Contents, one: Any) -> str:
+    """Return what a fact is about, such as L07/cones/1; an undo is about what it takes back."""
+    while one.subject in rows.standing.all:
+        one = rows.standing.all[one.subject]
+    return str(one.subject)
 
 
 def _reasons(connection: Connection) -> dict[str, str]:
@@ -86,10 +98,7 @@ def _reasons(connection: Connection) -> dict[str, str]:
 def _line(rows: Contents, one: Any, reasons: dict[str, str]) -> Line:
     heads = rows.standing
     said = reasons[one.id] if one.kind == "undo" else WORDS[one.kind](rows, one)
-    about = one.subject
-    if one.kind in ("mark", "undo"):
-        target = heads.all.get(one.subject)
-        about = target.subject if target is not None and one.kind == "mark" else one.kind
+    about = "undo" if one.kind == "undo" else _place(rows, one)
     stands = heads.stands(one.id)
     counts = stands and one.id in heads.heads(one.kind, one.subject)
     if one.kind == "mark":

@@ -6,6 +6,7 @@ NAMES = {
     "checking": "Outcome check",
     "desk": "Desk from_paper model_sheet sheet",
     "finishing": "NotYet",
+    "term_desk.week_view": "week",
 }
 """The public names of each module."""
 

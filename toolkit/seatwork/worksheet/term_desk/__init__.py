@@ -1,0 +1,1 @@
+"""The week of an instructor by buttons: hand out, take in, mark, look, decide, print."""
