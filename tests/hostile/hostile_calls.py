@@ -27,6 +27,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import examples
 from seatwork.plan import make_plan
 from seatwork.plan.rows import Row
+from seatwork.record import copying
 from seatwork.seats.stack import Term
 from seatwork.seats.surfaces import Flat, Tilted
 from seatwork.shop import rules
@@ -118,6 +119,11 @@ def judged() -> inspection.Inspection:
     return inspection.inspect([inspection.Measured(part="P1", diameter=9.8)], {"": plan()})
 
 
+def inspected() -> inspection.Inspection:
+    """Judge a learner's part."""
+    return inspection.inspect([inspection.Measured(part="L07-1", diameter=9.8)], {"": plan()})
+
+
 def parts() -> Any:
     """Return the part that was judged."""
     return judged().parts
@@ -150,6 +156,14 @@ def given_course(ground: Ground) -> Path:
 def term_record(ground: Ground) -> term.Record:
     """Hand a sheet out, and open the record of it."""
     return term.open_record(given_course(ground))
+
+
+def lost_paper(ground: Ground) -> str:
+    """Say once that a paper was lost, and give the id of that."""
+    kept = term_record(ground)
+    facts = term.cell_facts(kept, "L07", "counterbores", "2026-09-21").history
+    said = [line.id for line in facts if line.text.startswith("paper lost")]
+    return said[0] if said else term.lose(kept, "counterbores", "L07", "in the shop", "2026-09-21")
 
 
 def marked_record(ground: Ground) -> term.Record:
@@ -479,6 +493,39 @@ CALLS: dict[str, Call] = {
     "record.cell_facts": lambda ground: {
         "record": marked_record(ground), "learner": "L07", "sheet": "counterbores",
         "day": "2026-09-21",
+    },
+    "record.excuse": lambda ground: {
+        "record": term_record(ground), "name": "counterbores", "learner": "L07",
+        "reason": "court date", "day": "2026-09-21", "sitting": 1,
+    },
+    "record.lose": lambda ground: {
+        "record": term_record(ground), "name": "counterbores", "learner": "L07",
+        "reason": "lost in the shop", "day": "2026-09-21", "sitting": 1,
+    },
+    "record.leave": lambda ground: {
+        "record": term_record(ground), "learner": "L07", "reason": "moved away",
+        "day": "2026-09-21",
+    },
+    "record.sign": lambda ground: {
+        "record": term_record(ground), "learner": "L07", "machine": "bench drill press",
+        "paper_at": "binder, sheet 4", "day": "2026-09-21", "withdrawn": False,
+    },
+    "record.undo": lambda ground: {
+        "record": term_record(ground), "day": "2026-09-21", "reason": "talked it over",
+        "target": lost_paper(ground),
+    },
+    "record.combine": lambda ground: {
+        "record": (kept := term_record(ground)),
+        "other": copying.copy(kept, ground.folder / "other.db"),
+    },
+    "record.bring_back": lambda ground: {"folder": given_course(ground), "copy": None},
+    "record.erase": lambda ground: {
+        "record": term_record(ground), "folder": ground.course, "learner": "L07",
+        "day": "2026-09-21",
+    },
+    "record.keep_parts": lambda ground: {
+        "record": term_record(ground), "found": inspected(), "day": "2026-09-21",
+        "codes": ("S5",),
     },
     "record.check": lambda ground: {"record": term_record(ground)},
     "record.forms": lambda ground: {"folder": given_course(ground)},

@@ -1,12 +1,13 @@
 """A made-up class of twelve, with the slips it makes: to show and to try marking with."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from importlib.resources import files as package_files
 from pathlib import Path
 
 from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import course, roster, typed_back
+from seatwork.marking.answers import Answer, AnswerFile
 from seatwork.marking.handed import Forms
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.text import right_answer
@@ -73,6 +74,35 @@ def answer(folder: Path, sheet: Sheet, handed_out: Forms) -> Path:
     rows = [row for code in CLASS for row in _rows(handed_out, sheet, code, _planned(sheet, code))]
     files.write_table(folder / ANSWERS, typed_back.HEADS, rows)
     return folder / ANSWERS
+
+
+def hand_in(to: Path, sheet: Sheet, handed_out: Forms, learners: Sequence[str] = CLASS) -> Path:
+    """Save what some of the class answered as their pages save it: an answer file each.
+
+    Parameters
+    ----------
+    to : Path
+        Folder that is handed in; made if need be.
+    sheet : Sheet
+        The worksheet; each learner answers their last form of it, with the slips of `answer`.
+    handed_out : Forms
+        What was handed out, as ``seatwork.record.forms`` reads it.
+    learners : sequence of str
+        Who.
+
+    Returns
+    -------
+    Path
+        The folder.
+    """
+    for code in learners:
+        typed: dict[str, list[str]] = {}
+        for _, place, text in _rows(handed_out, sheet, code, _planned(sheet, code)):
+            typed.setdefault(place.rstrip(typed_back.PARTS), []).append(text)
+        form = handed_out.forms(sheet.name, code)[-1].form
+        answers = {name: Answer(parts=tuple(parts), tries=1) for name, parts in typed.items()}
+        AnswerFile(learner=code, sheet=sheet.name, form=form, answers=answers).save(to)
+    return to
 
 
 def _planned(sheet: Sheet, learner: str) -> dict[str, str]:

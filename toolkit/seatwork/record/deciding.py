@@ -26,11 +26,25 @@ LEAST_SIGNS = 4
 
 def reason_of(text: str) -> str:
     """Return a reason; refuse one that says nothing, or far too much."""
-    text = " ".join(text.split())
+    text = in_print(text)
     if not 3 <= len(text) <= LONGEST:
         fault = f"{len(text)} letters are no reason" if len(text) < 3 else "that is too long"
         raise SeatworkError(text[:40] or "reason", fault, "say why in a few words")
     return text
+
+
+def in_print(text: str) -> str:
+    """Return words with single spaces; refuse signs that no printer prints.
+
+    A database may take the first of them for the end of the text.
+    """
+    found = " ".join(text.split())
+    if not found.isprintable():
+        remedy = "write letters, digits and signs alone"
+        raise SeatworkError(
+            ascii(found[:40])[1:-1], "it holds a sign that cannot be printed", remedy
+        )
+    return found
 
 
 def stated(batch: Batch, kind: str, subject: str, body: dict[str, Any], day: str,
@@ -326,7 +340,7 @@ def sign(
     SeatworkError
         If it is not said where the paper lies, or the learner is not in the record.
     """
-    machine, place = " ".join(machine.split()), " ".join(paper_at.split())
+    machine, place = in_print(machine), in_print(paper_at)
     if not 3 <= len(machine) <= LONGEST_NAME:
         raise SeatworkError(machine[:40], "that names no machine", "write one such as drill press")
     if not 3 <= len(place) <= LONGEST:

@@ -149,6 +149,10 @@ class ClassView(ipywidgets.VBox):  # type: ignore[misc]  # ipywidgets has no typ
 
     _repr_keys = None
 
+    def _repr_mimebundle_(self, **kwargs: Any) -> Any:
+        """Return the view, and the picture whole where no kernel runs."""
+        return {**super()._repr_mimebundle_(**kwargs), "text/plain": repr(self)}
+
 
 def _blocks(found: "record.CellFacts | record.Report") -> list[Block]:
     return cell_blocks(found) if isinstance(found, record.CellFacts) else report_blocks(found)

@@ -21,8 +21,9 @@ function cell(line, said, place) {
 }
 
 function build(el, { caption, heads, rows }) {
-  const table = html(el, "table");
-  html(table, "caption", {}, caption);
+  const name = `seatwork-class-${Math.random().toString(36).slice(2, 10)}`;
+  html(el, "p", { id: name }, caption);
+  const table = html(el, "table", { "aria-describedby": name });
   const top = html(html(table, "thead"), "tr");
   for (const head of heads) html(top, "th", { scope: "col" }, head);
   const body = html(table, "tbody");

@@ -14,6 +14,13 @@ NONE = [-1, -1]
 """Row and column where no cell is chosen."""
 
 
+class TermLook(anywidget.AnyWidget):
+    """Brings the look of the term into a page; it shows nothing of its own."""
+
+    _esm = "export default { render() {} }"
+    _css = HERE / "term.css"
+
+
 class Grid(anywidget.AnyWidget):
     """Rows of cells, of which those with a label can be pressed.
 

@@ -15,7 +15,7 @@ Progress = Callable[[int], None]
 Deed = Callable[[Progress], list[str]]
 KEPT = 3
 """How many things that were said stay on the page, the newest first."""
-AT_ONCE = 0.2
+AT_ONCE = 0.1
 """A press that is heard so soon after the work ended was made while it ran [s]."""
 WRONG = "Nothing was changed that the record does not show. Something is wrong in the program"
 
@@ -37,6 +37,7 @@ class Pressing:
         self.buttons: list[Any] = []
         self.bar = widgets.IntProgress(layout=widgets.Layout(display="none", width="24em"))
         self.said = widgets.HTML()
+        self.said.add_class("seatwork-told")
 
     def button(self, words: str, deed: Deed, count: Callable[[], int] | None = None) -> Any:
         """Return a button for a deed; `count` says of how many steps its bar is."""

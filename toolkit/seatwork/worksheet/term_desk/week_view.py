@@ -6,10 +6,11 @@ from typing import Any
 import ipywidgets as widgets
 
 from seatwork.benches.term.class_bench import ClassPicture
+from seatwork.benches.term.grid import TermLook
 from seatwork.errors import SeatworkError
 from seatwork.marking import roster
 from seatwork.record.course_record import day_of, has_record
-from seatwork.worksheet.boxes import FormView, status
+from seatwork.worksheet.boxes import status
 from seatwork.worksheet.desk import TYPED, from_paper
 from seatwork.worksheet.term_desk import deeds, taking
 from seatwork.worksheet.term_desk.decisions import Chosen, DecisionBoxes
@@ -56,8 +57,7 @@ class Week:
         self.look = widgets.VBox()
         self.typing = widgets.VBox()
         self.standing = widgets.HTML()
-        self.view = FormView(self._sections(), f"the week of {self.course.name}")
-        self.view.add_class("seatwork-term")
+        self.view = WeekView(self._sections())
         self._renew()
 
     def __repr__(self) -> str:
@@ -71,6 +71,7 @@ class Week:
 
     def _sections(self) -> list[Any]:
         return [
+            TermLook(),
             self.standing,
             widgets.HBox([self.day, self.sheet]),
             _heading("hand out"), self._hand_out(),
@@ -88,7 +89,7 @@ class Week:
         )
         self.sitting = widgets.Dropdown(
             options={"first test": 1, "first re-test": 2, "second re-test": 3},
-            description="Sitting",
+            description="Which sitting",
         )
         self.due = _box("Due, such as 2026-09-28")
         self.only = _box("Only these codes; all if empty")
@@ -209,6 +210,19 @@ class Week:
         except SeatworkError:
             return f"{self.course}: no learner codes yet. Draw them first."
         return f"{self.course}: {count} learners on the roster. Keep this folder to yourself."
+
+
+class WeekView(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
+    """The widgets of the week; as text, one line that never changes."""
+
+    def __init__(self, children: list[Any]) -> None:
+        super().__init__(children)
+        self.add_class("seatwork-term")
+
+    def __repr__(self, **_kwargs: Any) -> str:
+        return "The week by buttons: run this cell to press them here."
+
+    _repr_keys = None
 
 
 def week(folder: str | Path = "course", day: str = "") -> Week:
