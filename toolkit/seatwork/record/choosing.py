@@ -5,8 +5,9 @@ from typing import Any
 from sqlalchemy import select
 
 from seatwork.errors import SeatworkError
-from seatwork.record.deciding import SHORT, one_fact, reason_of, stated
+from seatwork.record.deciding import SHORT, one_fact, stated
 from seatwork.record.keeping import Record
+from seatwork.record.reasons import reason_of
 from seatwork.record.standing import Standing
 from seatwork.record.tables import paper
 

@@ -13,38 +13,14 @@ from seatwork.record.class_now import Class
 from seatwork.record.facts import Fact, as_kept, text_of
 from seatwork.record.formed import read_forms
 from seatwork.record.keeping import Batch, Record
+from seatwork.record.reasons import LONGEST, in_print, reason_of
 from seatwork.record.standing import Standing
 from seatwork.record.tables import KINDS, fact, question, state
 
-LONGEST = 290
-"""Letters of a reason."""
 LONGEST_NAME = 60
 SHORT = 6
 """Signs of an id that are shown; a command takes four or more."""
 LEAST_SIGNS = 4
-
-
-def reason_of(text: str) -> str:
-    """Return a reason; refuse one that says nothing, or far too much."""
-    text = in_print(text)
-    if not 3 <= len(text) <= LONGEST:
-        fault = f"{len(text)} letters are no reason" if len(text) < 3 else "that is too long"
-        raise SeatworkError(text[:40] or "reason", fault, "say why in a few words")
-    return text
-
-
-def in_print(text: str) -> str:
-    """Return words with single spaces; refuse signs that no printer prints.
-
-    A database may take the first of them for the end of the text.
-    """
-    found = " ".join(text.split())
-    if not found.isprintable():
-        remedy = "write letters, digits and signs alone"
-        raise SeatworkError(
-            ascii(found[:40])[1:-1], "it holds a sign that cannot be printed", remedy
-        )
-    return found
 
 
 def stated(batch: Batch, kind: str, subject: str, body: dict[str, Any], day: str,
