@@ -106,6 +106,8 @@ class Class:
         self.rows: Contents = read(connection, only, contents=contents)
         self.heads = self.rows.standing
         self._due: dict[str, str | None] = {}
+        self._marks: dict[str, tuple[Kept | None, str]] = {}
+        self._forms: list[Head] = []
 
     def __repr__(self) -> str:
         return f"<Class of {len(self.learners())} on {self.day}>"
@@ -215,9 +217,16 @@ class Class:
 
     def mark(self, paper: Head) -> tuple[Kept | None, str]:
         """Return the mark of a paper, or why there is none."""
+        if paper.id not in self._marks:
+            self._marks[paper.id] = self._mark(paper)
+        return self._marks[paper.id]
+
+    def _mark(self, paper: Head) -> tuple[Kept | None, str]:
         heads = sorted(self.heads.heads("mark", paper.id))
         if not heads:
             return None, "not marked yet"
+        if len(heads) == 1:
+            return self.rows.marks[heads[0]], ""
         said = [self._said(one) for one in heads]
         if said.count(said[0]) < len(said):
             return None, "marked twice, differently"
@@ -268,7 +277,12 @@ class Class:
         return Cell("passed" if passed else "not yet", earned, mark.of, why=note)
 
     def forms(self) -> list[Head]:
-        """Return one form for each learner, sheet and sitting."""
+        """Return one form for each learner, sheet and sitting; worked out once."""
+        if not self._forms:
+            self._forms = self._one_each()
+        return self._forms
+
+    def _one_each(self) -> list[Head]:
         found: dict[tuple[str | None, str, int], list[Head]] = defaultdict(list)
         for row in self.heads.of("form"):
             form = self.rows.forms.get(row.id)
