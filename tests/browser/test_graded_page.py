@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 from seatwork.marking import Answer, AnswerFile, examples, sheets, submissions
 from seatwork.marking.answers import parse
 from seatwork.record import hand_out, mark
-from seatwork.takehome import papers, plain_page
+from seatwork.takehome import graded_page, papers
 
 from tests.browser.pages import PHONE, SMALL, WIDE, opened, sideways
 
@@ -31,7 +31,7 @@ def course(tmp_path_factory):
     hand_out(folder, SHEET, TWELVE, mode="graded", day="2026-09-07")
     for paper in papers(folder, sheets.load(SHEET)):
         path = folder.parent / f"{paper.learner}-{SHEET}-{paper.form}.html"
-        path.write_text(plain_page(paper), encoding="utf-8")
+        path.write_text(graded_page(paper), encoding="utf-8")
     return folder
 
 

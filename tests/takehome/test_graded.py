@@ -11,7 +11,7 @@ from seatwork import questions
 from seatwork.errors import SeatworkError
 from seatwork.marking import Item, Sheet, examples, sheets
 from seatwork.record import hand_out
-from seatwork.takehome import Paper, papers, plain_page
+from seatwork.takehome import Paper, graded_page, papers
 
 pytestmark = pytest.mark.slow
 
@@ -42,7 +42,7 @@ def test_nothing_of_the_answer_is_in_the_page(name: str) -> None:
     """Every block unpacked: the question's words, its picture, how it is read, and no more."""
     paper = paper_of(questions.all_types()[name])
     question = paper.questions["q1"]
-    page = plain_page(paper)
+    page = graded_page(paper)
     found = blocks(page)
     assert set(found) == {"sheet"}
     assert page.count("<script") == 2
@@ -66,8 +66,8 @@ def test_a_page_is_light_and_its_markup_is_ours(tmp_path) -> None:
     folder = examples.make_course(tmp_path / "course")
     hand_out(folder, "whole_part", ["L01"], mode="graded", day="2026-09-07")
     (paper,) = papers(folder, sheets.load("whole_part"))
-    assert len(plain_page(paper).encode()) < MOST_BYTES
-    page = plain_page(paper_of(questions.all_types()["seat-depth"]))
+    assert len(graded_page(paper).encode()) < MOST_BYTES
+    page = graded_page(paper_of(questions.all_types()["seat-depth"]))
     assert "<h1>One &amp; &lt;all&gt;, L01, form 3</h1>" in page
     assert "default-src 'none'; script-src 'sha256-" in page
     assert "unsafe-eval" not in page

@@ -5,8 +5,10 @@ from seatwork.doors import doors
 NAMES = {
     "calls": "BenchCall bench_call",
     "recording": "Recording record",
-    "graded": "Paper plain_page",
+    "graded": "Paper graded_page",
     "handed_forms": "papers",
+    "runtime": "Runtime",
+    "practice": "planner_page practice_page",
 }
 """The public names of each module."""
 

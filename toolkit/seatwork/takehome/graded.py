@@ -15,6 +15,9 @@ from seatwork.live.signs import face
 from seatwork.marking.sheets import Sheet
 from seatwork.questions import Question
 from seatwork.takehome.blocks import json_block, policy, script, style
+from seatwork.takehome.package_block import reader_files
+from seatwork.takehome.python_blocks import NOTE, python_blocks
+from seatwork.takehome.runtime import Runtime
 from seatwork.worksheet.telling import example
 
 SCALE = 0.7
@@ -73,10 +76,10 @@ def _item(name: str, points: float, question: Question) -> dict[str, Any]:
         "points": points if points % 1 else int(points),
         "ask": question.ask(),
         "parts": [_part(part) for part in question.parts],
-    } | _picture(question)
+    } | picture_of(question)
 
 
-def _picture(question: Question) -> dict[str, str]:
+def picture_of(question: Question) -> dict[str, str]:
     """Return the drawing as letters, and its words; empty without one."""
     with looking(Look()):
         drawing: Any = question.drawing()
@@ -128,15 +131,19 @@ write on it.</p></noscript>
 <p class="screen">On a shared machine press <b>Clear this sheet</b> once the file is saved: the next
 person who opens it would see your answers.</p>"""
 PLAIN = "This page says nothing of an answer."
+READS = "Below each number the page says how it is read, never whether it is right."
+STATE = '\n<p class="state" id="state" role="status">The reader is starting.</p>\n'
 
 
-def plain_page(paper: Paper) -> str:
-    """Return a graded sheet as one page without Python: form, storage, file, print.
+def graded_page(paper: Paper, made: Runtime | None = None) -> str:
+    """Return a graded sheet as one page: form, storage, file, print.
 
     Parameters
     ----------
     paper : Paper
         One learner's form.
+    made : Runtime, optional
+        Python for the page, which then says how an entry is read; without it the page is plain.
 
     Returns
     -------
@@ -151,12 +158,18 @@ def plain_page(paper: Paper) -> str:
     """
     if not paper.questions:
         raise SeatworkError(paper.sheet.name, "it has no question to take home", "name another")
-    code = script("unpack.js", "storage.js", "graded.js")
+    names = ("unpack.js", "storage.js", "graded.js")
+    code = script(*names) if made is None else script(*names, "python.js", "reading.js")
+    body = FORM.format(heading=escape(paper.heading), reader=READS if made else PLAIN)
+    blocks = [json_block("sheet", paper.told())]
+    if made is not None:
+        body += STATE + NOTE
+        blocks.append(python_blocks(made, reader_files()))
     return PAGE.format(
-        policy=policy(code),
+        policy=policy(code, python=made is not None),
         title=escape(paper.heading),
         style=face() + style("sheet.css"),
-        body=FORM.format(heading=escape(paper.heading), reader=PLAIN),
-        blocks=json_block("sheet", paper.told()),
+        body=body,
+        blocks="\n".join(blocks),
         code=code,
     )

@@ -3,12 +3,12 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from seatwork.entries.letters import LETTERS
 from seatwork.entries.typed import read
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 from seatwork.questions.type.verdicts import Verdict
 from seatwork.rows import short
-from seatwork.worksheet.boxes import LETTERS
 from seatwork.worksheet.entry import Entry
 
 EXAMPLES = {

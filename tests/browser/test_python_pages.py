@@ -1,0 +1,138 @@
+"""Pages with Python in them over file://, without a network: the package's own verdicts."""
+
+import json
+import os
+import time
+
+import pytest
+from playwright.sync_api import expect
+from seatwork.errors import SeatworkError
+from seatwork.marking import examples, sheets
+from seatwork.marking.given import practice
+from seatwork.plan import make_plan
+from seatwork.record import hand_out
+from seatwork.takehome import graded_page, papers, practice_page
+from seatwork.takehome.runtime import NOTICE, runtime
+from seatwork.worksheet.desk import Desk
+
+from tests.browser.pages import PHONE, SMALL, WIDE, opened, sideways
+
+pytestmark = pytest.mark.long
+
+LONGEST = 60
+"""How long a page may take to start before the test gives up [s]; no bound on a page."""
+PATIENT = 1000 * LONGEST
+SHEET = "cones"
+READ = "read as 0.139 in (3.53 mm)"
+NOTE = "4X \u2300.201 THRU \u2335 FOR #10-32 FLAT HEAD"
+ENTRIES = (".139 in", "3,53 mm", "a", "17/64", "", "</script>", "\u00bd")
+MOST = {"practice": 9_000_000, "graded": 8_000_000}
+
+
+@pytest.fixture(scope="module")
+def pages(tmp_path_factory):
+    """Write a practice sheet with the planner, and a graded sheet with its reader."""
+    try:
+        made = runtime()
+    except SeatworkError as error:
+        if os.environ.get("SEATWORK_PAGE_PYTHON") == "required":
+            raise
+        pytest.skip(str(error))
+    place = tmp_path_factory.mktemp("pages")
+    folder = examples.make_course(place / "course")
+    hand_out(folder, SHEET, ["L01"], mode="graded", day="2026-09-07")
+    (paper,) = papers(folder, sheets.load(SHEET))
+    (place / "graded.html").write_text(graded_page(paper, made), encoding="utf-8")
+    page = practice_page(sheets.load(SHEET), made, planner=True)
+    (place / "practice.html").write_text(page, encoding="utf-8")
+    return place
+
+
+def wait(page, what: str) -> None:
+    """Wait until something is so: the page's policy allows no waiting of the usual kind."""
+    end = time.monotonic() + LONGEST
+    while time.monotonic() < end:
+        if page.evaluate(f"!!globalThis.seatwork && !!(seatwork.fault || ({what}))"):
+            assert not page.evaluate("seatwork.fault ?? ''")
+            return
+        time.sleep(0.2)
+    pytest.fail(f"not so in {LONGEST} s: {what}")
+
+
+def test_entries_typed_early_are_read_later(chromium, pages) -> None:
+    """The form can be used before Python is there; what was typed is read once it is."""
+    with opened(chromium, pages / "graded.html", PHONE) as page:
+        first = page.locator("input[type=text]").first
+        first.fill(".139 in")
+        wait(page, "seatwork.reader")
+        expect(page.locator(".read").first).to_have_text(READ, timeout=PATIENT)
+        first.fill("</script><img src=x>")
+        expect(page.locator(".read").first).to_contain_text("cannot be read", timeout=PATIENT)
+        assert page.locator("#form img").count() == page.locator(".strip img").count()
+        assert NOTICE in page.content()
+
+
+def test_verdicts_and_plans_are_the_notebook_s(chromium, pages) -> None:
+    """The same kinds and sentences for each question and entry, and the same rows of a plan."""
+    desk = Desk(sheets.load(SHEET), practice(SHEET), None)
+    with opened(chromium, pages / "practice.html", WIDE) as page:
+        wait(page, "seatwork.ready")
+        for item in desk.plan.items:
+            parts = len(desk.question(item.id).parts)
+            for text in ENTRIES:
+                entry = desk.ask(item.id, answer=[text] * parts)
+                given = json.dumps({"id": item.id, "parts": [text] * parts})
+                found = page.evaluate(f"seatwork.ask('check', {given})")
+                assert found["kinds"] == [verdict.kind for verdict in entry.verdicts]
+                assert found["said"] == list(entry.feedback)
+        given = {"note": NOTE, "material": "1018 steel", "machine": "knee mill"}
+        found = page.evaluate(f"seatwork.ask('plan', {json.dumps(given)})")
+        made = make_plan(NOTE, material="1018 steel", machine="knee mill")
+        wanted = [[head, [[r.label, r.text] for r in rows]] for head, rows in made._blocks()]
+        assert found["blocks"] == wanted
+
+
+def test_a_note_that_cannot_be_read_gets_a_sentence(chromium, pages) -> None:
+    """As text, in place of the plan; the next note is planned."""
+    with opened(chromium, pages / "practice.html", PHONE) as page:
+        wait(page, "seatwork.ready")
+        page.locator("#note").fill("<img src=x> no note")
+        page.get_by_role("button", name="Plan it").click()
+        expect(page.locator("#plan .warn")).to_be_visible(timeout=PATIENT)
+        assert page.locator("#plan img").count() == 0
+        page.locator("#note").fill(NOTE)
+        page.get_by_role("button", name="Plan it").click()
+        expect(page.locator("#plan table").first).to_be_visible(timeout=PATIENT)
+        assert sideways(page) == 0
+
+
+@pytest.mark.parametrize("size", [WIDE, PHONE, SMALL])
+def test_the_pages_fit(chromium, pages, size) -> None:
+    """No sideways scroll, with a verdict and a plan on the page; no page beyond its size."""
+    with opened(chromium, pages / "practice.html", size) as page:
+        wait(page, "seatwork.ready")
+        page.locator("[data-part]").first.fill(".139 in")
+        page.get_by_role("button", name="Check").first.click()
+        expect(page.locator(".said").first).not_to_be_empty(timeout=PATIENT)
+        page.get_by_role("button", name="Plan it").click()
+        expect(page.locator("#plan table").first).to_be_visible(timeout=PATIENT)
+        assert sideways(page) == 0
+    for name, most in MOST.items():
+        assert (pages / f"{name}.html").stat().st_size < most
+
+
+NO_WORKER = "globalThis.Worker = class { constructor() { throw new Error('none'); } }"
+
+
+def test_without_a_worker_the_form_still_saves(chromium, pages) -> None:
+    """Where Python cannot start, the page says so; what was typed is kept and saved."""
+    context = chromium.new_context(offline=True, accept_downloads=True)
+    context.add_init_script(NO_WORKER)
+    page = context.new_page()
+    page.goto((pages / "graded.html").as_uri())
+    page.locator("input[type=text]").first.fill(".139 in")
+    expect(page.locator("#state")).to_contain_text("did not start", timeout=PATIENT)
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Save the answer file").click()
+    assert b".139 in" in download.value.path().read_bytes()
+    context.close()

@@ -1,0 +1,77 @@
+"""Python for pages: found in order, held against a pinned digest, told where there is none."""
+
+import io
+import tarfile
+
+import pytest
+from seatwork.errors import SeatworkError
+from seatwork.takehome import runtime as home
+from seatwork.takehome.package_block import PRACTICE, READER, practice_files, reader_files
+
+
+@pytest.fixture(autouse=True)
+def bare(tmp_path, monkeypatch):
+    """Give a computer with an empty cache, without npm and without the extra."""
+    monkeypatch.setattr(home, "cache", lambda: tmp_path / "cache")
+    monkeypatch.setattr(home.shutil, "which", lambda name: None)
+    monkeypatch.setattr(home, "find_spec", lambda name: None)
+
+
+def a_package() -> bytes:
+    """Return a package of the right form that its makers did not publish."""
+    out = io.BytesIO()
+    with tarfile.open(fileobj=out, mode="w:gz") as tar:
+        info = tarfile.TarInfo("package/pyodide.mjs")
+        tar.addfile(info, io.BytesIO(b""))
+    return out.getvalue()
+
+
+def test_where_there_is_none_it_says_what_would_do() -> None:
+    """One sentence: the file, npm, the extra, plain pages."""
+    with pytest.raises(SeatworkError, match=r"--python pyodide-.*npm.*home.*--plain"):
+        home.runtime()
+
+
+def test_another_file_is_refused_and_not_kept(tmp_path) -> None:
+    """A file whose digest is not the pinned one never reaches the cache, nor a page."""
+    path = tmp_path / home.FILE
+    path.write_bytes(a_package())
+    with pytest.raises(SeatworkError, match=r"not pyodide-.* as its makers published it"):
+        home.runtime(path)
+    assert not (tmp_path / "cache").exists()
+    with pytest.raises(SeatworkError, match=r"no such file|not there"):
+        home.runtime(tmp_path / "missing.tgz")
+
+
+def test_a_damaged_cache_is_as_good_as_none(tmp_path) -> None:
+    """What was spoiled on the disk is not used."""
+    (tmp_path / "cache").mkdir()
+    (tmp_path / "cache" / home.FILE).write_bytes(a_package())
+    with pytest.raises(SeatworkError, match="not on this computer"):
+        home.runtime()
+
+
+def test_the_pinned_digest_is_the_registry_s() -> None:
+    """As the registry states it for this version, in base 64."""
+    from base64 import b64encode
+
+    stated = (
+        "0YvXxEhfEdpLfb/XkM2BFAeMROq0iMUX2bzzH9pOttyMcWkwq+HbE5uyuGD82LN7y2q+SNvi/6V5JEsOlD2R1A=="
+    )
+    assert b64encode(bytes.fromhex(home.DIGEST)).decode() == stated
+
+
+def test_the_reader_carries_no_question() -> None:
+    """Of a graded page's Python no file asks, judges or marks anything."""
+    rooms = {name.split("/")[1] for name in reader_files()}
+    assert not rooms & {"questions", "marking", "worksheet", "plan", "shop"}
+    assert {name.split("/")[0] for name in reader_files()} == {"seatwork"}
+
+
+def test_what_a_page_carries_is_there() -> None:
+    """Every room that a page is to carry has files; nothing draws, and no cache goes along."""
+    names = practice_files()
+    for room in (*READER, *PRACTICE):
+        assert any(name.startswith(f"seatwork/{room}") for name in names), room
+    assert not [name for name in names if "__pycache__" in name or "/drawings/" in name]
+    assert "lark/grammars/python.lark" in names

@@ -1,0 +1,1 @@
+"""What runs in the page's own Python: data in, data out."""

@@ -1,0 +1,90 @@
+"""The practice sheet and the planner in a page's own Python: the package's own, unchanged."""
+
+import json
+from typing import Any
+
+from seatwork.entries.asked import as_data, echo
+from seatwork.errors import SeatworkError
+from seatwork.marking import given as handed
+from seatwork.marking import sheets
+from seatwork.plan import make_plan
+from seatwork.questions.type.question import Question
+from seatwork.shop.shop import Shop
+from seatwork.units import explain
+from seatwork.worksheet.desk import Desk
+from seatwork.worksheet.telling import example
+
+DESKS: dict[str, Desk] = {}
+"""The sheet that is open."""
+
+
+def open_sheet(given: dict[str, Any]) -> dict[str, Any]:
+    """Open a practice sheet; its answers are kept by the page."""
+    plan = sheets.load(given["sheet"])
+    desk = DESKS["open"] = Desk(plan, handed.practice(plan.name), None)
+    return {"title": plan.title, "items": [_item(desk, item.id) for item in plan.items]}
+
+
+def check(given: dict[str, Any]) -> dict[str, Any]:
+    """Judge an answer as the notebook does."""
+    entry = DESKS["open"].ask(given["id"], answer=given["parts"])
+    pairs = zip(given["parts"], entry.question.parts, strict=True)
+    return {
+        "read": [echo(text, part.asked) for text, part in pairs],
+        "kinds": [verdict.kind for verdict in entry.verdicts],
+        "said": list(entry.feedback),
+        "worked": list(entry.steps()),
+    }
+
+
+def hint(given: dict[str, Any]) -> str:
+    """Return a hint; the first is number 0."""
+    return DESKS["open"].ask(given["id"]).hint(given["number"])
+
+
+def renew(given: dict[str, Any]) -> dict[str, Any]:
+    """Draw new numbers for a question."""
+    desk = DESKS["open"]
+    desk.renew(given["id"])
+    return _item(desk, given["id"])
+
+
+def plan(given: dict[str, Any]) -> dict[str, Any]:
+    """Plan a note: its rows as the card prints them."""
+    made = make_plan(given["note"], material=given["material"], machine=given["machine"])
+    blocks = [
+        [heading, [[row.label, row.text] for row in rows]] for heading, rows in made._blocks()
+    ]
+    return {"blocks": blocks}
+
+
+def stock(given: dict[str, Any]) -> dict[str, list[str]]:
+    """Return what a plan can be made for."""
+    del given
+    shop = Shop.at()
+    return {
+        "materials": [one.name for one in shop.materials],
+        "machines": [one.name for one in shop.machines],
+    }
+
+
+def _item(desk: Desk, name: str) -> dict[str, Any]:
+    question: Question = desk.question(name)
+    parts = []
+    for part in question.parts:
+        told = as_data(part.asked)
+        parts.append(told | {"unit": getattr(part, "unit", ""), "such": example(part)})
+    return {"id": name, "ask": question.ask(), "parts": parts, "hints": len(question.hints)}
+
+
+CALLS = {
+    "open": open_sheet, "check": check, "hint": hint, "renew": renew, "plan": plan, "stock": stock,
+}  # fmt: skip
+
+
+def call(name: str, text: str) -> str:
+    """Answer what the page asks; a fault of the asker comes back as a sentence."""
+    try:
+        return json.dumps(CALLS[name](json.loads(text)))
+    except SeatworkError as error:
+        return json.dumps({"fault": explain(error)})

@@ -1,0 +1,69 @@
+"""The package as a page carries it: the rooms that a page needs, from the user's own folder."""
+
+import json
+import struct
+from collections.abc import Iterator
+from pathlib import Path
+
+import lark
+
+import seatwork
+from seatwork.marking import sheets
+
+READER = (
+    "__init__.py", "arguments.py", "doors.py", "entries", "errors.py", "kinds.py",
+    "quantities.py", "units", "takehome/__init__.py", "takehome/inside/__init__.py",
+    "takehome/inside/reader.py",
+)  # fmt: skip
+"""What reads entries; no question is among them."""
+PRACTICE = (
+    *READER, "checks.py", "cutting", "files", "hardware", "inspection", "marking", "notes", "plan",
+    "questions", "rows.py", "seats", "shop", "tables", "worksheet", "takehome/inside/desk.py",
+)  # fmt: skip
+"""What asks, judges and plans."""
+ENDINGS = (".py", ".toml", ".csv", ".lark", ".json")
+Files = dict[str, bytes]
+
+
+def reader_files() -> Files:
+    """Return the files of the reader of entries, by their place."""
+    return dict(_of_rooms(READER))
+
+
+def practice_files() -> Files:
+    """Return the files that ask, judge and plan, with the sheets, by their place."""
+    found = dict(_of_rooms(PRACTICE))
+    home = Path(lark.__file__).parent
+    found |= {
+        f"lark/{path.relative_to(home).as_posix()}": path.read_bytes()
+        for path in _files(home)
+        if "__pyinstaller" not in path.parts
+    }
+    place = sheets.folder()
+    for path in sorted(place.rglob("*.toml")):
+        found[f"seatwork/workbook/exercises/sheets/{path.relative_to(place).as_posix()}"] = (
+            path.read_bytes()
+        )
+    return found
+
+
+def _of_rooms(rooms: tuple[str, ...]) -> Iterator[tuple[str, bytes]]:
+    home = Path(seatwork.__file__).parent
+    for room in rooms:
+        for path in _files(home / room):
+            yield f"seatwork/{path.relative_to(home).as_posix()}", path.read_bytes()
+
+
+def _files(place: Path) -> list[Path]:
+    """Return a file, or the files below a folder that Python or a reader of lists opens."""
+    if place.is_file():
+        return [place]
+    found = sorted(place.rglob("*"))
+    return [one for one in found if one.suffix in ENDINGS and "__pycache__" not in one.parts]
+
+
+def packed(files: Files) -> bytes:
+    """Return files as one block: length of the index, index as JSON, contents."""
+    index = [[name, len(content)] for name, content in files.items()]
+    head = json.dumps(index, separators=(",", ":")).encode()
+    return struct.pack("<I", len(head)) + head + b"".join(files.values())
