@@ -70,6 +70,25 @@ def test_a_form_of_today_spots_the_slope(two: Sheet) -> None:
     assert "spot drill" in question.main.steps[1]
 
 
+@pytest.mark.parametrize("version", [1, 2])
+def test_a_speed_step_of_before_is_typed(version: int) -> None:
+    """Wanted 657 under a cap of 300 on a mill with 80, 135, 210, 325 made 210, as a number."""
+    old = all_types()["speed-step"].earlier[version]
+    steps = "80, 135, 210, 325, 550, 910, 1500, 2720"
+    question = old(machine="knee mill", steps=steps, wanted=657.0, limit=300.0)
+    assert question.main.rounded == 210
+    assert "Answer in rev/min" in question.ask()
+
+
+def test_a_first_cure_of_before_is_one_of_five() -> None:
+    """Version 1 had one cure among four faults: slow down."""
+    old = all_types()["quieter-cut"].earlier[1]
+    order = "faster,push,slower,flutes,lighter"
+    question = old(flutes=6, machine="knee mill", order=order, speed=910.0)
+    assert question.main.right == "slower"
+    assert question.ask().count(") ") == 5
+
+
 def test_what_is_drawn_today_is_of_today() -> None:
     """An earlier version is kept for marking alone: no sheet draws it."""
     for kind in all_types().values():

@@ -1,36 +1,38 @@
-"""Which step of the machine is set for a wanted speed and a limit."""
+"""Which step of the machine is set for a wanted speed and a limit, if it has one slow enough."""
 
-from collections.abc import Iterable
+from collections.abc import Mapping
 from dataclasses import dataclass
 from random import Random
 from typing import ClassVar, Self
 
 from seatwork.cutting import pick_step
 from seatwork.entries.measures import SPINDLE_SPEED
+from seatwork.questions.earlier.typed_speed_step import MACHINES, TypedSpeedStep
 from seatwork.questions.type.draws import pick, step_between
-from seatwork.questions.type.question import NumberQuestion, Tolerance
-from seatwork.questions.type.slips import Mistake, slip
-from seatwork.questions.type.working import WorkedStep
+from seatwork.questions.type.parts import ChoicePart, Part
+from seatwork.questions.type.question import Question
 
-MACHINES = {
-    "bench drill press": (240, 410, 680, 1150, 1900, 2900),
-    "knee mill": (80, 135, 210, 325, 550, 910, 1500, 2720),
-    "lathe": (70, 115, 190, 310, 520, 840, 1400),
-}
+NONE = "none"
+TOO_FAST = "none of them: this machine is too fast for it"
+KINDS = ("free", "free", "held", "held", "too fast")
+"""How often the limit does not bind, binds, and no step is slow enough."""
+
+OVER = ("M35", "You took a step faster than the speed that rules. Which speed does?")
+UNDER = ("M34", "You went farther down than the rule asks.")
+GIVEN_UP = ("M34", "You gave the machine up. Look at its slowest steps once more.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SpeedStep(NumberQuestion):
-    """Asks for the step to set: the next one down, never above the limit."""
+class SpeedStep(Question):
+    """Asks for the step to set: the next one down, never above the limit, or none at all."""
 
     id = "speed-step"
-    version = 2
-    goal = "Set the next step down, never above a limit."
+    version = 3
+    earlier: ClassVar[Mapping[int, type[Question]]] = {1: TypedSpeedStep, 2: TypedSpeedStep}
+    goal = "Set the next step down, never above a limit, and see where a machine is too fast."
     difficulty = 1
     codes = ("M2",)
     undrawn = "the steps of a machine; no part to show"
-    measure = SPINDLE_SPEED
-    accepted = Tolerance("0.5", "0.5", "A step is one number on the plate; no other is near it.")
     sizes: ClassVar = {"wanted": SPINDLE_SPEED, "limit": SPINDLE_SPEED}
     asked = (
         "A speed of {wanted} was worked out. This shop turns countersinks at {limit} at most. "
@@ -40,7 +42,7 @@ class SpeedStep(NumberQuestion):
     )
     hints = (
         "Two numbers hold the speed down. Which is lower?",
-        "Walk up the steps until the next one would be too fast.",
+        "Walk up the steps until the next one would be too fast. What if the first one is?",
     )
 
     machine: str
@@ -50,47 +52,62 @@ class SpeedStep(NumberQuestion):
 
     @classmethod
     def propose(cls, rng: Random) -> Self:
-        """Draw a machine, a wanted speed between two of its steps and a limit."""
-        machine = pick(rng, tuple(MACHINES))
-        steps = MACHINES[machine]
-        place = int(rng.random() * (len(steps) - 2))
-        low, high = steps[place], steps[place + 1]
-        low_part, span = round(low * 1.05), high - low
-        wanted = step_between(rng, low_part, low_part + 0.85 * span, 1)
-        limit = pick(rng, (300.0, 300.0, 500.0, 800.0))
+        """Draw a machine, and a speed and a limit of one of three kinds."""
+        machine, kind = pick(rng, tuple(MACHINES)), pick(rng, KINDS)
+        steps, limit = MACHINES[machine], pick(rng, (300.0, 300.0, 500.0))
+        low, high = {
+            "free": (1.05 * steps[0], 0.95 * limit),
+            "held": (1.3 * limit, 3 * limit),
+            "too fast": (0.55 * steps[0], 0.9 * steps[0]),
+        }[kind]
+        wanted = step_between(rng, round(low), round(high), 1)
         return cls(machine=machine, steps=", ".join(map(str, steps)), wanted=wanted, limit=limit)
 
-    def step(self, speed: float) -> float | None:
+    def step(self, speed: float) -> int | None:
         """Return the step below a speed [rev/min], None if all are faster."""
-        return pick_step(spindle_speed=speed, steps=MACHINES[self.machine]).spindle_speed
+        found = pick_step(spindle_speed=speed, steps=MACHINES[self.machine]).spindle_speed
+        return None if found is None else round(found)
 
-    def value(self) -> float:
-        """Return the step to set [rev/min]."""
-        return self.step(min(self.wanted, self.limit)) or 0.0
+    @property
+    def right(self) -> int | None:
+        """The step to set [rev/min]; None where none is slow enough."""
+        return self.step(min(self.wanted, self.limit))
+
+    @property
+    def shown(self) -> list[int]:
+        """The steps to choose from [rev/min]: round the right one, and where no limit held it."""
+        steps, right = MACHINES[self.machine], self.right
+        place = -1 if right is None else steps.index(right)
+        near = set(steps[max(place - 1, 0) : max(place, 0) + 3])
+        return sorted(near | {self.step(self.wanted) or steps[0]})
+
+    @property
+    def parts(self) -> tuple[Part, ...]:
+        """The steps as shown, and none of them."""
+        right = self.right
+        wrong = {
+            str(step): OVER if right is None or step > right else UNDER
+            for step in self.shown
+            if step != right
+        }
+        if right is not None:
+            wrong[NONE] = GIVEN_UP
+        options = [(str(step), f"{step} rev/min") for step in self.shown]
+        answer = NONE if right is None else str(right)
+        return (ChoicePart(options=(*options, (NONE, TOO_FAST)), right=answer, wrong=wrong),)
 
     def is_clear(self) -> bool:
-        """Whether a step is slow enough, and the slips stand apart."""
-        return self.value() > 0 and NumberQuestion.is_clear(self)
+        """Whether speed and limit are no steps themselves."""
+        return not {self.wanted, self.limit} & set(map(float, MACHINES[self.machine]))
 
-    def mistakes(self) -> Iterable[Mistake]:
-        """Yield the slips."""
-        right, steps = self.value(), MACHINES[self.machine]
-        higher = [step for step in steps if step > right]
-        ignored = self.step(self.wanted)
-        if ignored != right:
-            yield slip("M35", ignored)
-        if self.limit < self.wanted and self.limit not in steps:
-            yield slip("M34", self.limit, "You gave the limit itself. The machine has steps.")
-        if higher and higher[0] != ignored:
-            yield slip("M34", higher[0], "You took the next step up. The rule is down.")
-        if self.wanted not in (right, self.limit):
-            yield slip(
-                "M34", self.wanted, "You gave the speed that was worked out. The machine has steps."
+    def worked(self) -> str:
+        """Return which speed rules and which step stands below it."""
+        lower = "wanted" if self.wanted < self.limit else "limit"
+        rules = f"The lower of the two rules: {self.stated(lower)}."
+        if self.right is None:
+            slowest = MACHINES[self.machine][0]
+            return (
+                f"{rules} The slowest step, {slowest}, is faster: set none. Take a machine with "
+                "back gear; a small countersink can be turned by hand in a brace."
             )
-
-    def working(self) -> Iterable[WorkedStep]:
-        """Yield the steps."""
-        lower, sum_ = min(self.wanted, self.limit), "lower of {wanted} and {limit}"
-        yield WorkedStep("the speed that rules", sum_, lower, SPINDLE_SPEED)
-        how = "take the next step down on the machine"
-        yield WorkedStep("the step", "next step down from {0}", self.value(), SPINDLE_SPEED, how)
+        return f"{rules} The next step down from it is {self.right} rev/min."
