@@ -89,7 +89,7 @@ def measured(folder: Path, count: int) -> dict[str, float]:
     record, plan = Record(folder / "record.db", examples.KEY), sheets.load("mixed_test")
     papers = given(record, plan, count)
     with record.reading() as connection:
-        takers = Takers(connection, plan)
+        takers = Takers(connection, plan, record.key)
     found = {
         "alone": seconds(lambda: [takers.mark(one) for one in papers]),
         "keep": seconds(lambda: take_in(record, plan, papers, day=DAY)),

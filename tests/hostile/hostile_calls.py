@@ -467,6 +467,11 @@ CALLS: dict[str, Call] = {
     "marking.coverage": lambda ground: {"folder": ground.folder},
     "marking.evening_course": lambda ground: {"form": "four", "folder": None},
     "marking.feedback": lambda ground: told_of(ground),
+    "marking.form_id": always(
+        key=bytes(32), learner="L07", sheet="cones", form=1, sizes={"c1": {"diameter": 9.1}}
+    ),
+    "marking.form_secret": always(key=bytes(32), form="K7QM-4XRD"),
+    "marking.seal_of": always(content={"format": 3}, secret=bytes(32)),
     "marking.words_in": always(language="es"),
     "marking.Answer": always(parts=("1",), attempt=1, tries=0, hints=0, sure=False),
     "marking.AnswerFile": always(learner="L07", sheet="cones", form=1),

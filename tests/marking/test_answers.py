@@ -78,7 +78,7 @@ def test_a_file_beyond_a_limit_is_refused(raw: bytes, fault: str) -> None:
 def test_a_newer_format_is_refused_politely() -> None:
     """A file of a later version is not damaged, and says so."""
     with pytest.raises(SeatworkError, match="newer version"):
-        parse(changed(format=3), "L07-cones-2.json")
+        parse(changed(format=4), "L07-cones-2.json")
 
 
 @pytest.mark.slow

@@ -35,11 +35,14 @@ def test_handing_out_again_changes_no_byte(
 def test_a_learner_draws_the_same_numbers_from_what_was_given(
     course_folder: Path, sheet: Sheet, handouts: dict[str, Handout], tmp_path: Path
 ) -> None:
-    """The seed in ``given.json`` is enough, and the course key is not in it."""
+    """The sizes in ``given.json`` are enough; no seed and no course key is in it."""
     hand_out(course_folder, sheet, LEARNERS, target=tmp_path / "given")
     path = tmp_path / "given" / "L02" / "small.given.json"
     mine = given.read(path)
-    assert sheet.draw(mine.seed) == handouts["L02"].questions
+    asked = {item.id: mine.question(sheet, item.id) for item in sheet.items}
+    assert asked == handouts["L02"].questions
+    assert mine.seed == b""
+    assert "seed" not in path.read_text(encoding="utf-8")
     assert course.read_key(course_folder).hex() not in path.read_text(encoding="utf-8")
 
 

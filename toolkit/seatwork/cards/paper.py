@@ -39,9 +39,10 @@ def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
         Size of the pages; by house rule ``display.paper`` if not given.
     """
     given = handout.given
-    pages = Pages(paper, foot=f"{given.learner}  {sheet.name}  form {given.form}")
+    named = f"form {given.form}  {given.form_id}".rstrip()
+    pages = Pages(paper, foot=f"{given.learner}  {sheet.name}  {named}")
     pages.text(sheet.title, size=18, bold=True)
-    pages.text(f"Learner {given.learner}    form {given.form}    date ____________")
+    pages.text(f"Learner {given.learner}    {named}    date ____________")
     pages.text("Write the number in the box, with its unit if it is another than printed.")
     for item in sheet.items:
         _question(pages, item.id, item.points, handout)
@@ -206,7 +207,7 @@ def key_on_paper(sheet: Sheet, handouts: Sequence[Handout], paper: str = "") -> 
         given = handout.given
         pages.space(0.15)
         pages.keep_together(1.0)
-        pages.text(f"{given.learner}    form {given.form}", bold=True)
+        pages.text(f"{given.learner}    form {given.form}    {given.form_id}".rstrip(), bold=True)
         for item in sheet.items:
             for number, part in enumerate(handout.questions[item.id].parts):
                 single = len(handout.questions[item.id].parts) == 1

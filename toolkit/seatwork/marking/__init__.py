@@ -5,6 +5,7 @@ from seatwork.doors import doors
 NAMES = {
     "handing_out": "Handout hand_out",
     "marker": "Marked Marker mark",
+    "sealing": "form_id form_secret seal_of",
     "sheets": "Item Sheet",
     "answers": "Answer AnswerFile",
     "why": "reasons",

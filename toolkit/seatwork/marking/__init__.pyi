@@ -11,6 +11,9 @@ from seatwork.marking.marker import Marked as Marked
 from seatwork.marking.marker import Marker as Marker
 from seatwork.marking.marker import mark as mark
 from seatwork.marking.outline import coverage as coverage
+from seatwork.marking.sealing import form_id as form_id
+from seatwork.marking.sealing import form_secret as form_secret
+from seatwork.marking.sealing import seal_of as seal_of
 from seatwork.marking.sheets import Item as Item
 from seatwork.marking.sheets import Sheet as Sheet
 from seatwork.marking.slip_count import SlipCount as SlipCount

@@ -10,9 +10,12 @@ from typing import Any, NamedTuple, NoReturn
 from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import QUESTION, form_number, learner_code, sheet_name
+from seatwork.marking.sealing import is_seal_of, seal_of
 
-FORMAT = 2
-"""Files with answers to earlier numbers; all others are still written as format 1."""
+FORMAT = 3
+"""Files of forms that have an id, with it and a seal."""
+RENEWED = 2
+"""Files with answers to earlier numbers; all others without an id are written as format 1."""
 
 MOST_BYTES = 256 * 1024
 MOST_ANSWERS = 200
@@ -22,6 +25,7 @@ MOST_TRIES = 10_000
 MOST_EARLIER = 12
 SURROGATE = re.compile(r"[\ud800-\udfff]")
 KEYS = {"format", "learner", "sheet", "form", "answers"}
+SEALED_KEYS = {"form_id", "seal"}
 ANSWER_KEYS = {"parts", "attempt", "tries", "hints", "sure"}
 
 
@@ -66,12 +70,27 @@ NONE = Answer()
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnswerFile:
-    """All answers of one learner to one form of a sheet."""
+    """All answers of one learner to one form of a sheet.
+
+    Parameters
+    ----------
+    learner, sheet : str
+        Whose, to which sheet.
+    form : int
+        Number of the form.
+    answers : dict of str to Answer
+        By question.
+    form_id, seal : str
+        Id of the form and the seal of the page that saved the file; empty where the form has
+        none.
+    """
 
     learner: str
     sheet: str
     form: int
     answers: dict[str, Answer] = field(default_factory=dict)
+    form_id: str = ""
+    seal: str = ""
 
     @property
     def name(self) -> str:
@@ -83,12 +102,25 @@ class AnswerFile:
         return self.answers.get(question, NONE)
 
     def changed(self, question: str, **change: Any) -> "AnswerFile":
-        """Return the file with one answer changed."""
+        """Return the file with one answer changed; a seal it had is gone."""
         answer = self.of(question)._replace(**change)
-        return replace(self, answers={**self.answers, question: answer})
+        return replace(self, answers={**self.answers, question: answer}, seal="")
+
+    def sealed(self, secret: bytes) -> "AnswerFile":
+        """Return the file with the seal that the form's own secret gives."""
+        return replace(self, seal=seal_of(self._said(), secret))
+
+    def has_seal(self, secret: bytes) -> bool:
+        """Tell whether the file is as a page that holds the form's own secret saved it."""
+        return is_seal_of(self._said(), secret, self.seal)
 
     def content(self) -> bytes:
         """Return the file's bytes."""
+        whole = self._said() | ({"seal": self.seal} if self.form_id else {})
+        return (json.dumps(whole, ensure_ascii=False, separators=(",", ":")) + "\n").encode()
+
+    def _said(self) -> dict[str, Any]:
+        """Return what the file says, without its seal."""
         answers = {
             name: {
                 "parts": list(answer.parts),
@@ -101,14 +133,13 @@ class AnswerFile:
             for name, answer in sorted(self.answers.items())
         }
         renewed = any(answer.earlier for answer in self.answers.values())
-        whole = {
-            "format": FORMAT if renewed else 1,
+        return {
+            "format": FORMAT if self.form_id else RENEWED if renewed else 1,
             "learner": self.learner,
             "sheet": self.sheet,
             "form": self.form,
             "answers": answers,
-        }
-        return (json.dumps(whole, ensure_ascii=False, separators=(",", ":")) + "\n").encode()
+        } | ({"form_id": self.form_id} if self.form_id else {})
 
     def save(self, folder: Path) -> None:
         """Write the file at once; what stood there before stays as its backup."""
@@ -160,7 +191,7 @@ def parse(raw: bytes, name: str) -> AnswerFile:
     """Return the answer file that `raw` holds; `name` is what an error calls it."""
     whole = _loaded(raw, name)
     _check_format(whole, name)
-    if whole.keys() != KEYS:
+    if whole.keys() != (KEYS | SEALED_KEYS if whole["format"] == FORMAT else KEYS):
         _refuse(name, "its fields are not those of an answer file")
     answers = whole["answers"]
     if type(answers) is not dict or len(answers) > MOST_ANSWERS:
@@ -170,6 +201,8 @@ def parse(raw: bytes, name: str) -> AnswerFile:
         sheet=sheet_name(whole["sheet"]),
         form=form_number(whole["form"]),
         answers={_question(key, name): _answer(value, name) for key, value in answers.items()},
+        form_id=_short(whole.get("form_id", ""), name),
+        seal=_short(whole.get("seal", ""), name),
     )
 
 
@@ -195,6 +228,13 @@ def _check_format(whole: dict[str, Any], name: str) -> None:
         _refuse(name, "it does not say its format")
     if found > FORMAT:
         raise NewerFormat(name, "a newer version wrote it", "use that version")
+
+
+def _short(text: Any, name: str) -> str:
+    """Return a form's id or a seal as it stands: whether it fits is for marking to look at."""
+    if type(text) is not str or len(text) > LONGEST or SURROGATE.search(text):
+        _refuse(name, "its form id or its seal is no short text")
+    return text
 
 
 def _question(key: str, name: str) -> str:

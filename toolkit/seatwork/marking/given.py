@@ -1,28 +1,69 @@
-"""What a learner is given: whose sheet it is, which form, and the seed of its numbers."""
+"""What a learner is given: whose sheet it is, which form, and its numbers.
+
+A graded form comes with its drawn sizes: nothing in it tells the numbers of another form. In
+practice a seed gives new numbers as often as they are asked for.
+"""
 
 import json
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 from os.path import realpath
 from pathlib import Path
 from typing import Any
 
 from seatwork.errors import SeatworkError
+from seatwork.marking.answers import AnswerFile
+from seatwork.marking.handed import HandedOut
 from seatwork.marking.names import PRACTICE_LEARNER, form_number, learner_code, sheet_name
+from seatwork.marking.sealing import FORM_ID
 from seatwork.marking.seeds import PRACTICE_KEY, sheet_seed
-from seatwork.marking.sheets import MODES
+from seatwork.marking.sheets import MODES, Sheet
+from seatwork.questions import Question
 
-FORMAT = 2
+FORMAT = 3
+"""Format of forms that have an id and a secret of their own."""
+BEFORE_IDS = 2
 BEFORE_APART = 1
 """Format of forms whose questions were drawn without regard to one another."""
-FORMATS = (BEFORE_APART, FORMAT)
-KEYS = {"format", "learner", "sheet", "form", "mode", "sheet_seed", "version"}
-LONGEST = 4096
+SECRET_BYTES = 32
+LONGEST = 256 * 1024
+COMMON = {"format", "learner", "sheet", "form", "mode", "version"}
+SEED = {"sheet_seed"}
+OWN = {"form_id", "secret"}
+SIZES = {"sizes", "versions"}
+KEYS = {
+    BEFORE_APART: (COMMON | SEED,),
+    BEFORE_IDS: (COMMON | SEED,),
+    FORMAT: (COMMON | OWN | SEED, COMMON | OWN | SIZES),
+}
+"""What may stand in a file of each format."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Given:
-    """Whose sheet it is, which form, the seed of its numbers, and whether they are kept apart."""
+    """Whose sheet it is, which form, and what its numbers are.
+
+    Parameters
+    ----------
+    learner, sheet : str
+        Whose form of which sheet.
+    form : int
+        Number of the form.
+    mode : {"practice", "graded"}
+        How it was given.
+    seed : bytes
+        What its numbers are drawn from; empty where the sizes come with it.
+    version : str
+        Of the program that handed it out.
+    apart : bool
+        Whether the questions of a seed are kept apart from one another.
+    form_id : str
+        As printed on the paper; empty where there is none.
+    secret : bytes
+        What its answers are sealed with; empty where there is no form id.
+    sizes, versions : mapping
+        Drawn sizes and the version of the question's type, by question.
+    """
 
     learner: str
     sheet: str
@@ -31,19 +72,74 @@ class Given:
     seed: bytes
     version: str = ""
     apart: bool = True
+    form_id: str = ""
+    secret: bytes = field(default=b"", repr=False)
+    sizes: Mapping[str, dict[str, Any]] = field(default_factory=dict)
+    versions: Mapping[str, int] = field(default_factory=dict)
+
+    @property
+    def format(self) -> int:
+        """Format of the file."""
+        if self.form_id:
+            return FORMAT
+        return BEFORE_IDS if self.apart else BEFORE_APART
 
     def text(self) -> str:
         """Return the file's content."""
-        content = {
-            "format": FORMAT if self.apart else BEFORE_APART,
+        content: dict[str, Any] = {
+            "format": self.format,
             "learner": self.learner,
             "sheet": self.sheet,
             "form": self.form,
             "mode": self.mode,
-            "sheet_seed": self.seed.hex(),
-            "version": self.version,
         }
+        if self.form_id:
+            content |= {"form_id": self.form_id, "secret": self.secret.hex()}
+        if self.sizes:
+            content |= {"sizes": dict(self.sizes), "versions": dict(self.versions)}
+        else:
+            content["sheet_seed"] = self.seed.hex()
+        content["version"] = self.version
         return json.dumps(content, indent=1) + "\n"
+
+    @property
+    def empty(self) -> AnswerFile:
+        """The answer file of the form, without answers."""
+        return AnswerFile(
+            learner=self.learner, sheet=self.sheet, form=self.form, form_id=self.form_id
+        )
+
+    def question(self, plan: Sheet, name: str, attempt: int = 1) -> Question:
+        """Return a question with this learner's numbers.
+
+        Parameters
+        ----------
+        plan : Sheet
+            The worksheet.
+        name : str
+            The question.
+        attempt : int
+            In practice, how often numbers were asked for; a graded form has one.
+
+        Raises
+        ------
+        SeatworkError
+            If the form does not ask it, or its sizes are none of that question.
+        """
+        if not self.sizes:
+            return plan.question(name, self.seed, attempt, apart=self.apart)
+        item = plan.item(name)
+        if name not in self.sizes:
+            fault = f"form {self.form} was handed out without this question"
+            raise SeatworkError(name, fault, "ask for the sheet again")
+        form = HandedOut(
+            sitting=1, form=self.form, mode=self.mode, sizes=dict(self.sizes),
+            versions=dict(self.versions),
+        )  # fmt: skip
+        try:
+            return form.question(item)
+        except (TypeError, ValueError, LookupError, ArithmeticError) as error:
+            raise _damaged(f"{self.sheet}, {name}") from error
 
 
 def practice(sheet: str) -> Given:
@@ -98,22 +194,31 @@ def read(path: Path) -> Given:
         raw = path.read_bytes()
         found = json.loads(raw.decode("utf-8")) if len(raw) <= LONGEST else None
     except (OSError, ValueError, RecursionError) as error:
-        raise _damaged(path) from error
+        raise _damaged(path.name) from error
     written = found.get("format") if isinstance(found, dict) else None
     if isinstance(written, int) and written > FORMAT:
         raise SeatworkError(path.name, "a newer version wrote it", "install that version")
-    if not isinstance(found, dict) or set(found) != KEYS or found["format"] not in FORMATS:
-        raise _damaged(path)
-    return _given(path, found)
+    if not isinstance(found, dict) or type(written) is not int:
+        raise _damaged(path.name)
+    if set(found) not in KEYS.get(written, ()):
+        raise _damaged(path.name)
+    return _given(path.name, found)
 
 
-def _given(path: Path, found: dict[str, Any]) -> Given:
+def _given(name: str, found: dict[str, Any]) -> Given:
+    sizes, versions = found.get("sizes", {}), found.get("versions", {})
     try:
-        seed = bytes.fromhex(found["sheet_seed"])
+        seed = bytes.fromhex(found.get("sheet_seed", ""))
+        secret = bytes.fromhex(found.get("secret", ""))
     except (TypeError, ValueError) as error:
-        raise _damaged(path) from error
-    if len(seed) != 32 or found["mode"] not in MODES or not isinstance(found["version"], str):
-        raise _damaged(path)
+        raise _damaged(name) from error
+    form_id = found.get("form_id", "")
+    if found["mode"] not in MODES or not isinstance(found["version"], str):
+        raise _damaged(name)
+    if not (_is_secret(seed) if "sheet_seed" in found else _are_sizes(sizes, versions)):
+        raise _damaged(name)
+    if found["format"] == FORMAT and not (_is_id(form_id) and _is_secret(secret)):
+        raise _damaged(name)
     return Given(
         learner=learner_code(found["learner"]),
         sheet=sheet_name(found["sheet"]),
@@ -122,8 +227,28 @@ def _given(path: Path, found: dict[str, Any]) -> Given:
         seed=seed,
         version=found["version"],
         apart=found["format"] != BEFORE_APART,
+        form_id=form_id,
+        secret=secret,
+        sizes=sizes,
+        versions=versions,
     )
 
 
-def _damaged(path: Path) -> SeatworkError:
-    return SeatworkError(path.name, "it is not as it was handed out", "ask for it again")
+def _is_id(found: Any) -> bool:
+    return isinstance(found, str) and FORM_ID.fullmatch(found) is not None
+
+
+def _is_secret(found: bytes) -> bool:
+    return len(found) == SECRET_BYTES
+
+
+def _are_sizes(sizes: Any, versions: Any) -> bool:
+    """Tell whether what stands there may be the sizes of a form; each question reads its own."""
+    if not isinstance(sizes, dict) or not isinstance(versions, dict) or not sizes:
+        return False
+    whole = all(isinstance(one, dict) for one in sizes.values())
+    return whole and all(type(one) is int for one in versions.values())
+
+
+def _damaged(name: str) -> SeatworkError:
+    return SeatworkError(name, "it is not as it was handed out", "ask for it again")

@@ -23,6 +23,8 @@ class HandedOut:
         Drawn sizes by question.
     versions : dict
         Version of each question's type at that time.
+    form_id : str
+        As printed on the paper; empty for a form of a time when there were none.
     """
 
     sitting: int
@@ -30,6 +32,7 @@ class HandedOut:
     mode: str
     sizes: dict[str, dict[str, Any]]
     versions: dict[str, int]
+    form_id: str = ""
 
     def questions(self, sheet: Sheet) -> dict[str, Question]:
         """Return the questions as they were drawn, by their id."""
@@ -56,4 +59,13 @@ class Forms:
         for given in self.sheets.get(sheet, {}).get(learner, ()):
             if given.form == form:
                 return given
+        return None
+
+    def whose(self, form_id: str) -> tuple[str, str, int] | None:
+        """Return learner, sheet and number of the form that has an id, None if there is none."""
+        for sheet, learners in self.sheets.items():
+            for learner, forms in learners.items():
+                for one in forms:
+                    if one.form_id and one.form_id == form_id:
+                        return learner, sheet, one.form
         return None

@@ -8,6 +8,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.given import Given
 from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.names import MOST_FORMS, learner_code
+from seatwork.marking.sealing import form_id, form_secret
 from seatwork.marking.seeds import sheet_seed
 from seatwork.marking.sheets import MODES, Sheet, load
 from seatwork.questions import Question
@@ -98,12 +99,14 @@ def _unlike(
     best: tuple[int, HandedOut] | None = None
     for form in range(first, MOST_FORMS + 1):
         drawn = sheet.draw(sheet_seed(key, learner, sheet.name, form))
+        sizes = {name: question.drawn() for name, question in drawn.items()}
         new = HandedOut(
             sitting=len(earlier) + 1,
             form=form,
             mode=mode,
-            sizes={name: question.drawn() for name, question in drawn.items()},
+            sizes=sizes,
             versions={item.id: item.kind.version for item in sheet.items},
+            form_id=form_id(key, learner, sheet.name, form, sizes),
         )
         shared = sum(
             new.sizes[name] == old.sizes.get(name) for old in earlier for name in new.sizes
@@ -118,12 +121,17 @@ def _unlike(
 
 
 def _handout(key: bytes, sheet: Sheet, learner: str, form: HandedOut) -> Handout:
+    is_shown = form.mode == "graded" and bool(form.form_id)
     given = Given(
         learner=learner,
         sheet=sheet.name,
         form=form.form,
         mode=form.mode,
-        seed=sheet_seed(key, learner, sheet.name, form.form),
+        seed=b"" if is_shown else sheet_seed(key, learner, sheet.name, form.form),
         version=seatwork.__version__,
+        form_id=form.form_id,
+        secret=form_secret(key, form.form_id) if form.form_id else b"",
+        sizes=form.sizes if is_shown else {},
+        versions=form.versions if is_shown else {},
     )
     return Handout(given=given, questions=form.questions(sheet))

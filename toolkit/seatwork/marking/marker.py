@@ -8,6 +8,7 @@ from seatwork.marking.answers import AnswerFile
 from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.likeness import LEAST, Likeness, Place, rounded_text
 from seatwork.marking.scoring import Scored, score
+from seatwork.marking.sealing import form_secret
 from seatwork.marking.sheets import Sheet, load
 from seatwork.marking.submissions import Submission, collect
 from seatwork.questions.type.parts import NumberPart, Part
@@ -19,6 +20,12 @@ NOT_GIVEN = (
     " (if the record was lost, bring it back, or hand the sheet out again: the forms come out"
     " the same)"
 )
+NO_SEAL = "it has no seal, though its form was handed out with one: ask how it was saved"
+CHANGED = (
+    "its seal does not fit: it was changed after saving, or saved by another page than the one"
+    " that its form came with: ask the learner"
+)
+UNKNOWN_ID = "it says an id of a form that was not handed out in this course"
 SUSPECT = ("wrong", "slip", "several slips", "asks back")
 
 
@@ -79,12 +86,19 @@ class Marker:
         What was handed out.
     extra : mapping of str to int, optional
         Tries that learners have beyond those of the sheet, by code.
+    key : bytes, optional
+        The course key; without it no seal can be looked at.
     """
 
     def __init__(
-        self, sheet: Sheet, handed_out: Forms, extra: Mapping[str, int] | None = None
+        self,
+        sheet: Sheet,
+        handed_out: Forms,
+        extra: Mapping[str, int] | None = None,
+        key: bytes | None = None,
     ) -> None:
         self.sheet, self.handed_out, self.extra = sheet, handed_out, extra or {}
+        self._key = key
         self.names = {item.id for item in sheet.items}
         self._likeness: Likeness | None = None
 
@@ -107,7 +121,7 @@ class Marker:
             return Marked(name=submission.name, doubt=submission.doubt)
         try:
             marked = self._mark(submission.name, submission.file)
-            return _doubted(marked, submission.doubts or {})
+            return _doubted(self._looked_at(marked, submission.came), submission.doubts or {})
         except Exception as error:  # a fault of ours must not cost anyone's marks
             doubt = f"marking it failed ({type(error).__name__})"
             return Marked(name=submission.name, file=submission.file, doubt=doubt)
@@ -117,13 +131,37 @@ class Marker:
             return Marked(name=name, file=file, doubt=f"it answers the sheet {file.sheet}")
         form = self.handed_out.form(file.sheet, file.learner, file.form)
         if form is None:
-            return Marked(name=name, file=file, doubt=NOT_GIVEN)
+            return Marked(name=name, file=file, doubt=self._belongs(file) or NOT_GIVEN)
         if not file.answers.keys() <= form.sizes.keys() or form.sizes.keys() != self.names:
             doubt = "its questions are not those of the sheet"
             return Marked(name=name, file=file, doubt=doubt)
         tries = self.sheet.tries and self.sheet.tries + self.extra.get(file.learner, 0)
         scored = score(self.sheet, form, file, tries)
         return Marked(name=name, file=file, scored=scored)
+
+    def _looked_at(self, marked: Marked, came: str) -> Marked:
+        """Ask about a paper without a seal; leave one to a person whose form id or seal is wrong.
+
+        Both are marked all the same.
+        """
+        file = marked.file
+        form = self.handed_out.form(file.sheet, file.learner, file.form) if file else None
+        if file is None or form is None or marked.doubt or came != "screen" or self._key is None:
+            return marked
+        if not file.form_id and not file.seal:
+            return replace(marked, question=NO_SEAL if form.form_id else "")
+        return replace(marked, doubt=self._misfit(file, form, self._key))
+
+    def _misfit(self, file: AnswerFile, form: HandedOut, key: bytes) -> str:
+        """Say in what a file is not as its form's page saves it; empty if in nothing."""
+        if file.form_id != form.form_id:
+            return self._belongs(file) or UNKNOWN_ID
+        return "" if file.has_seal(form_secret(key, form.form_id)) else CHANGED
+
+    def _belongs(self, file: AnswerFile) -> str:
+        """Say whose form has the id that a file gives; empty if nobody's."""
+        whose = self.handed_out.whose(file.form_id) if file.form_id else None
+        return f"its form belongs to {whose[0]}, form {whose[2]} of {whose[1]}" if whose else ""
 
     def _with_questions(self, marked: list[Marked]) -> list[Marked]:
         """Add what is to be asked of learners whose wrong answers fit another's numbers."""
@@ -159,7 +197,8 @@ class Marker:
         if found is None:
             return marked
         text = f"{found[1]} of its wrong answers fit the numbers of {found[0]}: ask both"
-        return replace(marked, question=text)
+        asks = "; ".join(filter(None, (marked.question, text)))
+        return replace(marked, question=asks)
 
     def _wrong(self, scored: tuple[Scored, ...], form: HandedOut) -> Iterator[Place]:
         """Yield each wrong number with its place, rounded as answers are."""
@@ -212,6 +251,7 @@ def mark(
     sheet: Sheet | str,
     answers: str | Path,
     progress: Progress | None = None,
+    key: bytes | None = None,
 ) -> list[Marked]:
     """Mark a folder of answer files; nothing is kept, `seatwork.record.mark` does that.
 
@@ -225,6 +265,8 @@ def mark(
         Folder of what was handed in; opened as data, nothing in it is run.
     progress : callable, optional
         Called with the number of files done.
+    key : bytes, optional
+        The course key; without it no seal can be looked at.
 
     Returns
     -------
@@ -232,4 +274,5 @@ def mark(
         Every file exactly once, in the order of their names.
     """
     asked = load(sheet) if isinstance(sheet, str) else sheet
-    return without_doubles(Marker(asked, handed_out).mark(collect(Path(answers)), progress))
+    marker = Marker(asked, handed_out, key=key)
+    return without_doubles(marker.mark(collect(Path(answers)), progress))

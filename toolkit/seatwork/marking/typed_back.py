@@ -9,6 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.answers import LONGEST, AnswerFile
 from seatwork.marking.handed import Forms
 from seatwork.marking.names import QUESTION, form_number, learner_code
+from seatwork.marking.sealing import FORM_ID
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.submissions import Submission
 
@@ -23,7 +24,8 @@ def read(path: Path, sheet: Sheet, handed_out: Forms) -> list[Submission]:
     Parameters
     ----------
     path : Path
-        Columns learner, question, answer, and form for a learner who was given several; parts
+        Columns learner, question, answer, and form for a learner who was given several: its
+        number, or its id as printed; parts
         as questions ``c3a``, ``c3b``, or in one answer with ``;`` between them.
     sheet : Sheet
         The worksheet.
@@ -135,6 +137,8 @@ def learner_code_of(row: files.Row) -> str:
 
 def _form(row: files.Row, sheet: Sheet, handed_out: Forms, learner: str) -> int:
     text, forms = row.text("form"), handed_out.sheets.get(sheet.name, {}).get(learner, [])
+    if FORM_ID.fullmatch(text.upper()):
+        return row.read("form", lambda text: _of_id(text.upper(), sheet, handed_out, learner)) or 0
     if text:
         whole = int(text) if text.isascii() and text.isdigit() and len(text) <= 2 else text
         return row.read("form", lambda _: form_number(whole)) or 0
@@ -142,6 +146,17 @@ def _form(row: files.Row, sheet: Sheet, handed_out: Forms, learner: str) -> int:
         fault = f"no form of {sheet.name} is known of {learner}"
         raise row.refuse("form", fault, "write the form's number, or check the learner")
     return forms[-1].form
+
+
+def _of_id(form_id: str, sheet: Sheet, handed_out: Forms, learner: str) -> int:
+    """Return the number of the form that has an id, if it is this learner's."""
+    own = handed_out.whose(form_id)
+    if own is None:
+        raise SeatworkError(form_id, "no form of that id was handed out", "look at the paper again")
+    if own[:2] != (learner, sheet.name):
+        fault = f"that form is {own[0]}'s, {own[1]}, not {learner}'s"
+        raise SeatworkError(form_id, fault, "look at the paper again")
+    return own[2]
 
 
 def place_of(question: str, sheet: Sheet) -> tuple[str, int | None]:

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from sqlalchemy import Connection
 
+from seatwork.marking.marker import NO_SEAL
 from seatwork.marking.names import LEARNER
 from seatwork.record.reading import Contents, Kept, read
 from seatwork.record.standing import Head
@@ -18,6 +19,7 @@ OURS = re.compile(r"([A-Z]\d{2,6})-([a-z][a-z0-9_-]{0,39})-(\d{1,2})\.json", re.
 """The name under which the page saves a paper."""
 LATER = "another paper came after the day: look"
 DECIDED = "another paper came after it was decided which counts: look"
+MISFIT = "another paper came without a seal that fits: look"
 DUE_RULE, FIRST, LAST = "later until due", "first", "last"
 
 
@@ -156,11 +158,31 @@ class Class:
         chosen = self._chosen(form, papers)
         if chosen is not None:
             return chosen
-        candidates, note = self._candidates(papers, due)
+        fitting = self._fitting(papers)
+        candidates, note = self._candidates(fitting, due)
+        note = note or (MISFIT if len(fitting) < len(papers) else "")
         by_answers = {self.rows.papers[row.id].digest: row for row in candidates}
         if len(by_answers) > 1:
             return None, f"{len(by_answers)} papers with other answers came at once: look"
         return next(iter(by_answers.values())), note
+
+    def _fitting(self, papers: list[Head]) -> list[Head]:
+        """Leave out papers whose form id or seal does not fit, if there are others."""
+        fits = [row for row in papers if not self._misfits(row)]
+        return fits or papers
+
+    def _misfits(self, paper: Head) -> bool:
+        """Whether a paper has no seal, or was marked and waits as a whole: its seal is wrong."""
+        mark, _ = self.mark(paper)
+        if mark is None:
+            return False
+        is_wrong = bool(mark.doubt) and bool(self.rows.answers[mark.fact])
+        return is_wrong or mark.ask.startswith(NO_SEAL)
+
+    def is_chosen(self, form: str, paper: str) -> bool:
+        """Whether a person said that a paper counts."""
+        choice = self.heads.head("choice", form)
+        return choice is not None and self.rows.choices[choice].paper == paper
 
     def _chosen(self, form: str, papers: list[Head]) -> tuple[Head, str] | None:
         """Return the paper that a person said counts, while it stands; a later one is told."""
@@ -266,7 +288,8 @@ class Class:
         given, rows = self.given(form), self.rows.answers[mark.fact]
         points = {name: given.get(name, row.points) for name, row in rows.items()}
         clash = [name for name, value in given.items() if value is None]
-        if mark.doubt or None in points.values() or not rows:
+        waits_whole = bool(mark.doubt) and not (rows and self.is_chosen(form, paper.id))
+        if waits_whole or None in points.values() or not rows:
             waits = " ".join(name for name, value in points.items() if value is None)
             open_ = f"{waits} wait for a person" if waits else "it is not marked"
             said = f"two instructors gave other points for {' '.join(clash)}" if clash else open_

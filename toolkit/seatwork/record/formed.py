@@ -75,6 +75,7 @@ def _handed(row: Any) -> HandedOut:
         mode=row.mode,
         sizes=drawn["sizes"],
         versions=drawn["versions"],
+        form_id=drawn.get("form_id", ""),
     )
 
 
@@ -126,12 +127,13 @@ def add_form(batch: Batch, pinned: str, name: str, learner: str, one: HandedOut,
     day : str
         Year-month-day.
     """
+    drawn = {"sizes": one.sizes, "versions": one.versions}
     body = {
         "sheet": pinned,
         "sitting": one.sitting,
         "number": one.form,
         "mode": one.mode,
-        "drawn": text_of({"sizes": one.sizes, "versions": one.versions}).decode(),
+        "drawn": text_of(drawn | ({"form_id": one.form_id} if one.form_id else {})).decode(),
     }
     return batch.add(Fact("form", f"{learner}/{name}/{one.form}", body, day, learner))
 

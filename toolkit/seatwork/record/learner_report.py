@@ -10,6 +10,7 @@ from seatwork.record.class_now import Cell, Class, Counting
 from seatwork.record.keeping import Record
 from seatwork.shop.lists.outline import read_outline
 
+ASK = ": ask the learner"
 NOBODY = "This page clears nobody to run a machine; the instructor does."
 
 
@@ -217,7 +218,9 @@ def _theory(
 
 
 def _told(why: str) -> str:
-    """Say to the learner what the instructor is told to look at."""
+    """Say to the learner what the instructor is told to look at or to ask."""
+    if why.endswith(ASK):
+        return why.removesuffix(ASK)
     if not why.endswith(": look"):
         return why
     return f"{why.removesuffix(': look')}; your instructor knows of it"

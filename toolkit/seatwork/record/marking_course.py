@@ -14,6 +14,7 @@ from seatwork.marking.results import Data
 from seatwork.marking.sheets import Sheet, load
 from seatwork.marking.submissions import Submission
 from seatwork.record.checking import BY_HAND, changed
+from seatwork.record.class_now import MISFIT
 from seatwork.record.course_record import day_of, has_old_files, has_record, writable_record
 from seatwork.record.deciding import enroll
 from seatwork.record.formed import read_forms
@@ -140,7 +141,7 @@ def keep_judged(
     when = day_of(day)
     with _joined(folder, when) as record:
         with record.reading() as connection:
-            takers = Judged(connection, sheet, [marked for _, marked in judged])
+            takers = Judged(connection, sheet, record.key, [marked for _, marked in judged])
         came = day_of(handed_in) if handed_in else when
         pile = [one for one, _ in judged]
         return _kept(record, folder, sheet, pile, when, came, takers=takers)
@@ -246,6 +247,11 @@ def _notes(taken: Taken, after: Data) -> list[str]:
         who, note = f"{learner}, form {form}", rows.get((learner, form), {}).get("note", "")
         if "came at once" in note:
             said = f"has two papers with other answers in one pile; say which: {_choose(learner)}"
+        elif MISFIT in note:
+            said = (
+                "has another paper without a seal that fits; the one that has it stands, "
+                f"both are kept; to count the other: {_choose(learner)}"
+            )
         elif "look" in note:
             said = (
                 "has a paper that came after the day; the first stands, both are kept; "

@@ -11,6 +11,10 @@ from seatwork.record.tables_out import marks_place
 
 MOST_NAMED = 30
 """Learners named in one line."""
+ASK_AND_COUNT = (
+    'ask the learner; to let it count: seatwork count-paper ID "why", with the ID that'
+    " seatwork history CODE shows."
+)
 EVEN = 1e-9
 """Points that the last digit of a sum may lack."""
 
@@ -60,7 +64,9 @@ def _files(plan: Sheet, marked: Sequence[Marked]) -> Iterator[str]:
 
 
 def _what_to_do(sheet: str, doubtful: Sequence[Marked]) -> Iterator[str]:
-    if any(one.scored for one in doubtful):
+    if any(one.scored and one.doubt for one in doubtful):
+        yield f"  A paper whose form id or seal does not fit is kept: {ASK_AND_COUNT}"
+    if any(item.points is None for one in doubtful for item in one.scored):
         line = f'seatwork override {sheet} CODE QUESTION POINTS "reason"'
         yield f"  Read each answer that needs a person, then give its points: {line}"
     if any(not one.scored for one in doubtful):

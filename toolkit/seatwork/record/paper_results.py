@@ -87,7 +87,7 @@ def _file(now: Class, form: Head, paper: Head, cell: Cell, *, is_chosen: bool) -
         "points": cell.points if is_chosen else None,
         "of": cell.of if cell.of is not None else (mark.of if mark is not None else 0.0),
         "late": cell.late,
-        "doubt": mark.doubt if mark is not None else "",
+        "doubt": mark.doubt if mark is not None and not scored else "",
         "asks": mark.ask if mark is not None else "",
         "questions": questions,
         "typed": {} if questions else {q: list(a.parts) for q, a in file.answers.items()},
@@ -139,7 +139,7 @@ def _note(
     ]
     sure = " ".join(q["id"] for q in questions if q["sure"])
     notes = [
-        mark.doubt if mark is not None else "",
+        mark.doubt if mark is not None and cell.points is None else "",
         *doubts,
         mark.ask if mark is not None else "",
         *lines,

@@ -52,7 +52,7 @@ def marked_again(
     """
     wanted = set(places)
     with record.reading() as connection:
-        takers = Takers(connection, plan)
+        takers = Takers(connection, plan, record.key)
         now = Class(connection, day, plan.name)
         for head in sorted(now.forms(), key=lambda row: row.subject):
             row = now.rows.forms[head.id]
@@ -67,13 +67,15 @@ def _again(connection: Connection, takers: Takers, now: Class, form: str) -> Ite
     handed = takers.given.forms.form(takers.plan.name, learner, row.number)
     if counts is None or handed is None:
         return
-    content = connection.execute(select(paper.c.content).where(paper.c.fact == counts.id)).scalar()
-    file = parse(content or b"", "a paper in the record")
-    marked = takers.mark(Submission(file.name, file))
+    query = select(paper.c.content, paper.c.came).where(paper.c.fact == counts.id)
+    content, came = connection.execute(query).one()
+    file = parse(content, "a paper in the record")
+    marked = takers.mark(Submission(file.name, file, came=came))
+    doubt = "" if now.cell(head).points is not None else marked.doubt
     given = now.given(form)
     scored = tuple(
         item._replace(points=given[item.id]) if item.id in given else item for item in marked.scored
     )
     if scored:
-        again = Marked(name=file.name, file=file, scored=scored, doubt=marked.doubt)
+        again = Marked(name=file.name, file=file, scored=scored, doubt=doubt)
         yield MarkedAgain(takers.sheet(form), handed, again)

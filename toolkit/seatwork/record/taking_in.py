@@ -63,17 +63,19 @@ class Takers:
         To the record.
     plan : Sheet
         The worksheet as it is now.
+    key : bytes
+        The course key, which tells whether a paper's seal fits.
     """
 
-    def __init__(self, connection: Connection, plan: Sheet) -> None:
+    def __init__(self, connection: Connection, plan: Sheet, key: bytes) -> None:
         self.plan = plan
         self.given: Given = read_forms(connection, plan.name)
         extra = extra_tries(connection)
         self._markers = {
-            pinned: Marker(sheet, self.given.forms, extra)
+            pinned: Marker(sheet, self.given.forms, extra, key)
             for pinned, sheet in pinned_sheets(connection, plan).items()
         }
-        self._now = Marker(plan, self.given.forms, extra)
+        self._now = Marker(plan, self.given.forms, extra, key)
 
     def __repr__(self) -> str:
         return f"<Takers of {self.plan.name}>"
@@ -104,12 +106,16 @@ class Judged(Takers):
         To the record.
     plan : Sheet
         The worksheet as it is now.
+    key : bytes
+        The course key.
     marked : sequence of Marked
         What came of each hand-in.
     """
 
-    def __init__(self, connection: Connection, plan: Sheet, marked: Sequence[Marked]) -> None:
-        super().__init__(connection, plan)
+    def __init__(
+        self, connection: Connection, plan: Sheet, key: bytes, marked: Sequence[Marked]
+    ) -> None:
+        super().__init__(connection, plan, key)
         self._judged = iter(marked)
 
     def mark(self, one: Submission) -> Marked:
@@ -150,7 +156,7 @@ def take_in(
     """
     if takers is None:
         with record.reading() as connection:
-            takers = Takers(connection, plan)
+            takers = Takers(connection, plan, record.key)
     done, pile = Taken(), list[Submission]()
     for one in submissions:
         pile.append(one)

@@ -109,7 +109,7 @@ def judge(plan: Sheet, course: str, handed_in: str) -> list[tuple[Submission, Ma
     record = open_record(folder)
     try:
         with record.reading() as connection:
-            takers = Takers(connection, plan)
+            takers = Takers(connection, plan, record.key)
         return [(one, takers.mark(one)) for one in in_pile(record, plan, handed_in)]
     finally:
         record.close()

@@ -37,7 +37,7 @@ def papers(
     record = open_record(folder)
     try:
         with record.reading() as connection:
-            takers = Takers(connection, plan)
+            takers = Takers(connection, plan, record.key)
     finally:
         record.close()
     given = takers.given.forms.sheets.get(plan.name, {})

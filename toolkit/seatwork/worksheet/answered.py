@@ -1,6 +1,7 @@
 """One form of a worksheet with its answers: what they are now, and how they change."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -30,10 +31,10 @@ class Answered:
         self.mine = mine
         self.asked: set[str] = set()
         self.finished = False
-        empty = AnswerFile(learner=mine.learner, sheet=plan.name, form=mine.form)
+        empty = replace(mine.empty, sheet=plan.name)
         if watching.sitting:
             folder = watching.sitting.sees(self, folder, empty.name)
-        self.kept = Kept(empty, folder)
+        self.kept = Kept(empty, folder, mine.secret)
         self._shown: dict[str, Any] = {}
 
     def __repr__(self) -> str:
@@ -53,7 +54,7 @@ class Answered:
     def question(self, name: str) -> Question:
         """Return a question with this learner's numbers."""
         attempt = self.answers.of(name).attempt
-        return self.plan.question(name, self.mine.seed, attempt, apart=self.mine.apart)
+        return self.mine.question(self.plan, name, attempt)
 
     def show(self, name: str, view: Any) -> Any:
         """Keep the form shown for a question; the one shown before is closed."""

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import given, sheets
+from seatwork.marking.course import read_key
 from seatwork.marking.handed import Forms
 from seatwork.questions import Verdict
 from seatwork.shop import find, wording
@@ -92,7 +93,7 @@ def from_paper(sheet: str, course: str | Path = "course") -> "PaperForm":
     if not any(handed_out.sheets.get(plan.name, {}).values()):
         remedy = "name the folder with record.db, or hand the sheet out first"
         raise SeatworkError(str(folder), f"{plan.name} was handed out to nobody here", remedy)
-    return PaperForm(plan, handed_out, folder / TYPED)
+    return PaperForm(plan, handed_out, folder / TYPED, read_key(folder))
 
 
 class Desk(Answered):

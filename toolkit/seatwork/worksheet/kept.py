@@ -31,11 +31,14 @@ class Kept:
         Whose answers, to which form; without answers.
     folder : Path or None
         Where they are kept; None to keep them in memory only.
+    secret : bytes
+        The form's own, to seal what is saved with; empty for a form without an id.
     """
 
-    def __init__(self, empty: AnswerFile, folder: Path | None) -> None:
-        self.folder = folder
-        self.answers = reopen(empty, folder) if folder else empty
+    def __init__(self, empty: AnswerFile, folder: Path | None, secret: bytes = b"") -> None:
+        self.folder, self._secret = folder, secret
+        found = reopen(empty, folder) if folder else empty
+        self.answers = replace(empty, answers=found.answers)
         self._shown: dict[str, Answer] = {}
         self._turn = RLock()
         self.on_change: Callable[[], None] | None = None
@@ -102,10 +105,13 @@ class Kept:
             before = self.answers
             self._change(question, change)
             try:
-                self.answers.save(folder)
+                self._sealed().save(folder)
             except SeatworkError:
                 self.answers = before
                 raise
+
+    def _sealed(self) -> AnswerFile:
+        return self.answers.sealed(self._secret) if self._secret else self.answers
 
     def _change(self, question: str, change: Change) -> None:
         changed = change(self.answers.of(question))

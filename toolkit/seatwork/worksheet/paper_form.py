@@ -9,6 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST
 from seatwork.marking.handed import Forms, HandedOut
+from seatwork.marking.sealing import form_secret
 from seatwork.marking.sheets import Item
 from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, judge_all
@@ -29,10 +30,12 @@ class PaperForm:
         What was handed out.
     folder : Path
         Where the answer files go; made with the first answer.
+    key : bytes
+        The course key: what is typed here is sealed as the form's own page would.
     """
 
-    def __init__(self, plan: Sheet, handed_out: Forms, folder: Path) -> None:
-        self.plan, self.folder = plan, folder
+    def __init__(self, plan: Sheet, handed_out: Forms, folder: Path, key: bytes) -> None:
+        self.plan, self.folder, self._key = plan, folder, key
         self.forms: dict[str, HandedOut] = {
             f"{learner}, form {form.form}": form
             for learner, forms in sorted(handed_out.sheets[plan.name].items())
@@ -59,8 +62,11 @@ class PaperForm:
         """Show the boxes of the learner chosen, with what was typed before."""
         chosen = str(self.who.value)
         learner, form = chosen.split(",")[0], self.forms[chosen]
-        empty = AnswerFile(learner=learner, sheet=self.plan.name, form=form.form)
-        self.kept = Kept(empty, self.folder)
+        empty = AnswerFile(
+            learner=learner, sheet=self.plan.name, form=form.form, form_id=form.form_id
+        )
+        secret = form_secret(self._key, form.form_id) if form.form_id else b""
+        self.kept = Kept(empty, self.folder, secret)
         self.asked = {
             item.id: _Asked(self, item, form.question(item))
             for item in self.plan.items
