@@ -14,14 +14,15 @@ LESSON = opening.source() / "notebooks" / "02_angle_standards.ipynb"
 
 
 @pytest.mark.slow
-def test_a_lesson_becomes_one_page_without_script_or_network(tmp_path: Path) -> None:
-    """Pictures and words are inside; nothing is fetched and nothing runs."""
+def test_a_lesson_becomes_one_page_without_network(tmp_path: Path) -> None:
+    """Pictures, words and what moves them are inside; its own policy lets nothing be fetched."""
     done = CliRunner().invoke(app, ["export", str(LESSON), str(tmp_path)])
     assert done.exit_code == 0
     page = (tmp_path / "02_angle_standards.html").read_text(encoding="utf-8")
     assert "Which would you sign for?" in page
     assert "data:image/png" in page
-    assert "<script" not in page
+    assert "<script src" not in page
+    assert "default-src 'none'" in page
     assert 'src="http' not in page
 
 

@@ -51,11 +51,19 @@ def test_a_cone_s_depth_is_taught_and_asked() -> None:
     assert found.gaps == ()
 
 
-def test_a_code_without_questions_is_a_gap() -> None:
-    """The care of cutters is taught and seen in the shop; no question asks it, and that is said."""
+def test_no_code_of_the_course_is_a_gap() -> None:
+    """Every code is taught, asked and on a sheet; the care of cutters came last."""
+    assert [one.code for one in coverage().codes if one.gaps] == []
     (found,) = [one for one in coverage().codes if one.code == "T2"]
-    assert "no question" in found.gaps
-    assert "on no sheet" not in found.gaps
+    assert "cutter-care" in found.questions
+
+
+def test_a_code_without_questions_is_a_gap(workbook: Path) -> None:
+    """What a lesson teaches and no question asks is said to be missing."""
+    serves = "kind,name,codes\nlesson,02_angle_standards,A1\nquestion,seat-depth,A2\n"
+    first = changed(workbook, OUTLINE, serves).codes[0]
+    assert "no question" in first.gaps
+    assert "no lesson" not in first.gaps
 
 
 def test_an_outline_can_be_changed_and_its_codes_served(workbook: Path) -> None:

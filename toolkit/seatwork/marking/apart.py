@@ -32,9 +32,15 @@ def clash(one: Question, other: Question) -> bool:
 
 
 def printed(question: Question) -> frozenset[tuple[Decimal, str]]:
-    """Return the numbers in a question's text, each with its unit, "" for one without."""
+    """Return the numbers in a question's text, each with its unit, "" for one without.
+
+    A fraction without a unit is inches, as it is when it is typed into an answer.
+    """
     found = PRINTED.finditer(question.text())
-    return frozenset((_value(one["number"]), one["unit"] or "") for one in found)
+    return frozenset(
+        (_value(one["number"]), one["unit"] or ("in" if "/" in one["number"] else ""))
+        for one in found
+    )
 
 
 def _value(text: str) -> Decimal:
