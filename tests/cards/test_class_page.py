@@ -66,7 +66,7 @@ def test_a_report_is_one_page_and_clears_nobody(tmp_path: Path) -> None:
     """Twelve sittings, parts and signatures stand on one page, three facts and no sum."""
     theory = tuple(
         Theory(title=f"Sheet {n}", sitting=1, points=7.0, of=9.0, counts=True,
-               outcome="7 of 9, 78%: not yet (pass mark 80%); slips M14") for n in range(12)
+               outcome="7 of 9, 78%: not yet (pass mark 80%).") for n in range(12)
     )  # fmt: skip
     report = Report(
         learner="L03", day="2026-10-15", counts="best", theory=theory,

@@ -265,3 +265,14 @@ def test_what_is_erased_is_listed_in_words(course: Path, tmp_path: Path, run) ->
     run("mark", "cones", "in", "--day", "2026-09-20")
     said = run("record", "erase", "L01", "--yes").out
     assert "2 forms handed out, 1 paper, 1 mark" in said
+
+
+def test_a_report_says_slips_in_words(course: Path, tmp_path: Path, run) -> None:
+    """What went wrong stands on a learner's report as a sentence, never as a code."""
+    asked = forms(course).form("cones", "L01", 1).questions(sheets.load("cones"))["c1"]
+    slip = asked.parts[0].slips[0]
+    paper(course, "cones", "L01", c1=f"{slip.value:.3f}").save(tmp_path / "in")
+    run("mark", "cones", "in", "--day", "2026-09-20")
+    said = run("report", "L01", "--day", "2026-09-26").out
+    assert slip.sentence in said
+    assert not re.search(r"\bM\d\d\b", said)

@@ -6,11 +6,16 @@ from dataclasses import dataclass
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
+from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.record.class_now import Cell, Class, Counting
+from seatwork.record.class_picture import OWN_SLIP
 from seatwork.record.keeping import Record
 from seatwork.shop.lists.outline import read_outline
 
 ASK = ": ask the learner"
+MOST_TOLD = 2
+"""Slips that a report says in words, for each sitting."""
+
 NOBODY = "This page clears nobody to run a machine; the instructor does."
 
 
@@ -184,7 +189,7 @@ def report_in(now: Class, learner: str) -> Report:
 
 
 def _slips(now: Class, learner: str) -> dict[tuple[str, int], str]:
-    """Return the codes of the slips of each sitting, as they are told beside it."""
+    """Return the slips of each sitting, in sentences as they are told beside it."""
     found = {}
     for row in now.forms():
         form = now.rows.forms[row.id]
@@ -195,8 +200,16 @@ def _slips(now: Class, learner: str) -> dict[tuple[str, int], str]:
         mark = now.mark(paper)[0]
         rows = now.rows.answers[mark.fact].values() if mark is not None else ()
         codes = sorted({code for one in rows for code in one.slips.split()})
-        found[name, form.sitting] = f"; slips {' '.join(codes)}" if codes else ""
+        found[name, form.sitting] = _slips_told(codes)
     return found
+
+
+def _slips_told(codes: Sequence[str]) -> str:
+    """Say the first slips of a sitting to the learner, and how many more there are."""
+    said = list(dict.fromkeys(SLIPS.get(code, OWN_SLIP) for code in codes))
+    more = len(said) - MOST_TOLD
+    rest = [f"{more} more in the feedback."] if more > 0 else []
+    return " ".join(["." if said else "", *said[:MOST_TOLD], *rest])
 
 
 def _theory(
