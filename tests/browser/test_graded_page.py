@@ -159,6 +159,7 @@ def damaged(seed: int) -> str:
 def test_damaged_storage_is_set_aside_and_told(chromium, course) -> None:
     """Whatever stands there: an empty form, the text kept under another name, nothing run."""
     with opened(chromium, page_of(course)) as page:
+        page.wait_for_function("typeof seatwork !== 'undefined'")
         key = page.evaluate("seatwork.kept.key")
         for seed in range(FEW):
             page.evaluate("([k, v]) => { localStorage.clear(); localStorage.setItem(k, v); }",

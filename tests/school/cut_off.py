@@ -15,8 +15,8 @@ from pathlib import Path
 
 from playwright.sync_api import expect, sync_playwright
 
-stick, home = Path(sys.argv[1]), Path(sys.argv[2])
-pictures = Path(sys.argv[3]) if sys.argv[3:] else None
+# read here, and harmless where another program's words stand there
+stick, home, pictures = (*map(Path, sys.argv[1:4]), None, None, None)[:3]
 READY = re.compile(r"ready: (http://127\.0\.0\.1:\d+/\S*)")
 RUN_ALL = """() => jupyterapp.commands.execute('notebook:run-all-cells')"""
 

@@ -7,7 +7,7 @@ from seatwork.cards.pages import Pages
 from seatwork.marking import Evening, evening_course
 from seatwork.shop.house.cautions import cautions, closing
 
-SIZE = 10.5
+SIZE = 10.0
 CLOCK = (0.16, 0.84)
 MACHINES = {True: "At the machine", False: "No machine tonight"}
 
