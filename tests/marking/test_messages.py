@@ -2,6 +2,7 @@
 
 import pytest
 from seatwork.marking import Answer, AnswerFile
+from seatwork.marking.messages import in_message
 from seatwork.marking.submissions import collect
 
 FILE = AnswerFile(
@@ -58,3 +59,9 @@ def test_what_a_mail_program_changed_goes_to_a_person(tmp_path, content: str, wh
 def test_a_page_handed_in_is_told_as_one(tmp_path) -> None:
     """The page holds no answers: they are kept in the browser."""
     assert "holds no answers" in taken(tmp_path, "L01-cones-1.html", "<html>").doubt
+
+
+def test_a_sealed_line_is_whole() -> None:
+    """A line whose last entry is a seal ends otherwise, and is as whole as one without."""
+    line = LINE.strip().removesuffix("}") + ',"seal":"abc"}'
+    assert in_message(f"Here it is\n{line}\nL07".encode()) == line.encode()

@@ -3,7 +3,7 @@
 import pytest
 from schools import School, points_of
 from seatwork.errors import SeatworkError
-from seatwork.record import Record, check, report, results
+from seatwork.record import Override, Record, check, override, report, results
 from seatwork.record.choosing import count_paper
 from seatwork.record.class_now import DECIDED, Class, Counting
 from seatwork.record.deciding import undo
@@ -172,3 +172,13 @@ def test_a_learners_report_says_nothing_to_the_instructor(two) -> None:
     said = str(report(record, "L01", AFTER))
     assert "look" not in said
     assert "another paper came after the day; your instructor knows of it" in said
+
+
+def test_points_by_hand_on_an_earlier_paper_are_told(two) -> None:
+    """A better paper that comes later keeps points given by hand before, and the cell says so."""
+    made, _, worse, _, _ = two
+    record = made.record
+    override(record, Override("L01", "cones", 1, "c1", 0.5, "method was right"), DAY)
+    assert cell(record)[1] == ""
+    made.take(record, worse, LATER)
+    assert "points by hand on c1 may be for another paper: look" in cell(record)[1]

@@ -66,9 +66,11 @@ def _line(one: RoomMarked) -> str:
     done = one.marking
     waits = sum(paper.needs_a_person for paper in done.marked)
     person = f", {waits} need a person: seatwork class --course {one.room.course}" if waits else ""
+    asked = [f"{paper.name}: {paper.question}" for paper in done.marked if paper.question]
+    ask = "".join(f"\n    to ask: {said}" for said in asked)
     return (
         f"{one.room.name}: {done.new} new, {done.known} known already,"
-        f" {done.changed} changed{person}"
+        f" {done.changed} changed{person}{ask}"
     )
 
 

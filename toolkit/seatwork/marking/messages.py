@@ -1,9 +1,10 @@
 """Answers handed in as text: the one line of a message that is an answer file."""
 
+import json
+
 from seatwork.errors import SeatworkError
 
 BEGINS = '{"format":'
-ENDS = "}}"
 REMEDY = "ask for the file, or for the text as the page gave it"
 
 
@@ -31,7 +32,15 @@ def in_message(raw: bytes) -> bytes:
         raise SeatworkError("message", "it holds no answers copied from a page", REMEDY)
     if len(found) > 1:
         raise SeatworkError("message", "it holds the answers more than once", "keep one of them")
-    if not found[0].endswith(ENDS):
+    if not _is_whole(found[0]):
         fault = "the answers in it are broken over several lines, or cut off"
         raise SeatworkError("message", fault, REMEDY)
     return found[0].encode("utf-8")
+
+
+def _is_whole(line: str) -> bool:
+    """Tell whether a line is one whole object, and not the beginning of one."""
+    try:
+        return isinstance(json.loads(line), dict)
+    except (ValueError, RecursionError):
+        return False

@@ -297,7 +297,22 @@ class Class:
         earned = sum(value for value in points.values() if value is not None)
         sheet = self.rows.sheets[self.rows.forms[form].sheet]
         passed = earned >= sheet.pass_mark * mark.of - EVEN
-        return Cell("passed" if passed else "not yet", earned, mark.of, why=note)
+        why = "; ".join(filter(None, [note, self._by_hand_before(form, paper)]))
+        return Cell("passed" if passed else "not yet", earned, mark.of, why=why)
+
+    def _by_hand_before(self, form: str, paper: Head) -> str:
+        """Say where points by hand were given when another paper of the form was looked at."""
+        papers = self.rows.papers_of.get(form, [])
+        if len({self.rows.papers[row.id].digest for row in papers}) < 2:
+            return ""
+        before = sorted(
+            self.rows.overrides[row.id].question
+            for row in self.rows.overrides_of.get(form, ())
+            if row.day <= paper.day and row.id in self.heads.heads("override", row.subject)
+        )
+        if not before:
+            return ""
+        return f"points by hand on {' '.join(before)} may be for another paper: look"
 
     def forms(self) -> list[Head]:
         """Return one form for each learner, sheet and sitting; worked out once."""

@@ -281,6 +281,8 @@ def _needs(now: Class, grid: dict[tuple[str, str], list[Cell]]) -> dict[str, tup
             needs["look at"].append(f"{learner} {name}{again}: {cell.why}")
         if last.word == "not here":
             needs["ask for the paper"].append(f"{learner} {name}")
+        elif last.word == "void":
+            needs[f"re-test {name}"].append(learner)
         elif last.word == "paper lost":
             needs["print again, or give a re-test"].append(f"{learner} {name}")
         elif best.word == "not yet" and last.word != "handed out":

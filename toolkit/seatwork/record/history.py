@@ -113,9 +113,10 @@ def _form(rows: Contents, one: Any) -> str:
 
 def _mark(rows: Contents, one: Any) -> str:
     row = rows.marks[one.id]
+    paper = one.subject[:6]
     if row.points is None:
-        return f"needs a person: {row.doubt or 'a question waits'}"
-    return f"marked {row.points:g} of {row.of:g}"
+        return f"needs a person: {row.doubt or 'a question waits'} (paper {paper})"
+    return f"marked {row.points:g} of {row.of:g} (paper {paper})"
 
 
 def _override(rows: Contents, one: Any) -> str:
