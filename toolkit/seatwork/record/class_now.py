@@ -302,8 +302,8 @@ class Class:
 
     def _by_hand_before(self, form: str, paper: Head) -> str:
         """Say where points by hand were given when another paper of the form was looked at."""
-        papers = self.rows.papers_of.get(form, [])
-        if len({self.rows.papers[row.id].digest for row in papers}) < 2:
+        papers = [self.rows.papers[row.id] for row in self.rows.papers_of.get(form, [])]
+        if len({one.digest for one in papers if one.came != "results"}) < 2:  # kept files aside
             return ""
         before = sorted(
             self.rows.overrides[row.id].question
