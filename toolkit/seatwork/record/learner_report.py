@@ -236,7 +236,7 @@ def _told(why: str) -> str:
         return why.removesuffix(ASK)
     if not why.endswith(": look"):
         return why
-    return f"{why.removesuffix(': look')}; your instructor knows of it"
+    return f"{why.replace(': look', '')}; your instructor knows of it"
 
 
 def _outcome(now: Class, name: str, cell: Cell) -> str:

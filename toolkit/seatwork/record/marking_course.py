@@ -252,13 +252,15 @@ def _notes(taken: Taken, after: Data) -> list[str]:
                 "has another paper without a seal that fits; the one that has it stands, "
                 f"both are kept; to count the other: {_choose(learner)}"
             )
-        elif "look" in note:
+        elif "another paper came" in note:
             said = (
                 "has a paper that came after the day; the first stands, both are kept; "
                 f"to count the late one: {_choose(learner)}"
             )
         else:
             said = "has other answers than the paper marked before; these count now, both are kept"
+            if "points by hand on" in note:
+                said += ", and so are points given by hand before: look whether they still fit"
         notes.append(f"{who} {said}")
     marked = {(one["learner"], one["form"]) for one in after["files"] if one["questions"]}
     for one in taken.marked:
