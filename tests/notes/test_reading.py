@@ -118,6 +118,12 @@ def test_screws_are_kept_as_the_note_says_them() -> None:
     assert callout.screws() == ("3/8 shcs", "#10 FHMS")
 
 
+def test_a_sign_that_does_not_show_is_told_and_is_no_blank() -> None:
+    """A control character inside a thread is refused by its place."""
+    with pytest.raises(NoteError, match=r"^a sign that does not show \(character 4\)"):
+        read("1/4\x1c-20 UNC")
+
+
 def test_error_tells_line_and_character() -> None:
     """On a note of several lines the sentence names line and character."""
     with pytest.raises(NoteError, match=r"Y \(line 2, character 9\)"):

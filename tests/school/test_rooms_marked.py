@@ -3,14 +3,17 @@
 import os
 import signal
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from seatwork import marking
 from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, examples, sheets
+from seatwork.marking.handed import Forms
 from seatwork.marking.text import right_answer
 from seatwork.record import forms, hand_out, open_record, results
-from seatwork.school import Room, mark_rooms, rooms, workers
+from seatwork.school import Room, hand_out_rooms, mark_rooms, rooms, slip_figures, workers
 
 pytestmark = pytest.mark.slow
 DAY = "2026-09-14"
@@ -129,3 +132,80 @@ def test_a_scheduler_that_does_not_answer_is_one_sentence(make) -> None:
     with pytest.raises(SeatworkError, match="no scheduler answers there"):
         list(mark_rooms(school, "cones", day=DAY, scheduler="tcp://127.0.0.1:9"))
     assert (school[0].course / "record.db").read_bytes() == before
+
+
+def make_empty_room(school: Path, name: str) -> None:
+    """Lay out a room in which nothing was handed out yet."""
+    examples.make_course(school / name / "course")
+
+
+def handed_out(room: Room) -> dict[str, str]:
+    """Return what each learner of a room got, letter for letter."""
+    return {path.parent.name: path.read_text() for path in sorted(room.given.rglob("*.given.json"))}
+
+
+@pytest.mark.parametrize("count", [1, pytest.param(2, marks=pytest.mark.long)])
+def test_workers_hand_out_the_forms_of_handing_out_in_turn(tmp_path: Path, count: int) -> None:
+    """Two rooms by two processes and by one: the same files, and the same facts, hash for hash."""
+    for name in ("room1", "room2"):
+        for school in ("school", "alone"):
+            make_empty_room(tmp_path / school, name)
+    school, alone = rooms(tmp_path / "school"), rooms(tmp_path / "alone")
+    given = list(hand_out_rooms(school, "cones", day=DAY, due="2026-09-21", workers=count))
+    assert sorted(one.room.name for one in given) == ["room1", "room2"]
+    for room in alone:
+        hand_out(room.course, "cones", examples.CLASS, target=room.given, day=DAY, due="2026-09-21")
+    assert [handed_out(room) for room in school] == [handed_out(room) for room in alone]
+    assert [forms(room.course) for room in school] == [forms(room.course) for room in alone]
+    assert len(handed_out(school[0])) == len(examples.CLASS)
+    again = list(hand_out_rooms(school, "cones", day=DAY, workers=count))
+    assert [one.given for one in sorted(again, key=lambda one: one.room.name)] == [
+        one.given for one in sorted(given, key=lambda one: one.room.name)
+    ]
+
+
+def test_a_room_without_a_roster_stops_no_other(tmp_path: Path) -> None:
+    """Nobody on the roster, a sitting too early: said of that room alone."""
+    for name in ("room1", "room2"):
+        make_empty_room(tmp_path, name)
+    (tmp_path / "room1" / "course" / "roster.csv").unlink()
+    done = {one.room.name: one for one in hand_out_rooms(rooms(tmp_path), "cones", day=DAY)}
+    assert "roster" in done["room1"].refused
+    assert len(done["room2"].given) == len(examples.CLASS)
+    later = {
+        one.room.name: one for one in hand_out_rooms(rooms(tmp_path), "cones", day=DAY, sitting=3)
+    }
+    assert "hand out sitting 2" in later["room2"].refused
+
+
+def test_a_form_drawn_with_another_key_is_drawn_anew(tmp_path: Path) -> None:
+    """What a worker sends counts only if this course's key gives its id and its place is next."""
+    plan = sheets.load("cones")
+    key, other = bytes(32), bytes([1]) * 32
+    own = marking.hand_out(key, Forms(), plan, ["L07"])
+    for kept, changed in ((Forms(), {}), (Forms(), {"mode": "graded"}), (Forms(), {"sitting": 2})):
+        marking.hand_out(other if not changed else key, kept, plan, ["L07"])
+        (foreign,) = kept.forms("cones", "L07")
+        drawn = {"L07": replace(foreign, **changed)}
+        assert marking.hand_out(key, Forms(), plan, ["L07"], drawn=drawn) == own
+
+
+def test_a_made_up_class_makes_the_slips_and_they_are_named() -> None:
+    """Each learner makes a slip in each question; each is named, alone or among others."""
+    found = slip_figures("cones", 30)
+    assert sum(one.made for one in found) == 30 * len(sheets.load("cones").items)
+    assert all(one.made == one.named + one.among + one.not_named for one in found)
+    assert not any(one.not_named for one in found)
+
+
+@pytest.mark.long
+def test_workers_count_the_slips_of_one_process() -> None:
+    """Three hundred learners by two processes and by one: the same figures."""
+    assert slip_figures("cones", 300, workers=2) == slip_figures("cones", 300)
+
+
+@pytest.mark.parametrize("wrong", [0, -1, True, "many", 10**7])
+def test_a_class_of_no_size_is_refused(wrong: object) -> None:
+    """No learner, or more than a million."""
+    with pytest.raises(SeatworkError, match="no number of learners"):
+        slip_figures("cones", wrong)  # type: ignore[arg-type]

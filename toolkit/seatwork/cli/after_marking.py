@@ -5,8 +5,10 @@ from typing import Annotated
 
 import typer
 
+from seatwork.cli.by_rooms import Scheduler, Workers, refuse_own_types
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.cli.feedback_again import feedback_again, points_of
+from seatwork.cli.made_up import try_slips
 from seatwork.errors import SeatworkError
 from seatwork.marking import course
 from seatwork.marking.names import sheet_name
@@ -51,15 +53,26 @@ def slips(
         Path | None,
         typer.Option(help="A folder of answers: count the bets in it instead, without names."),
     ] = None,
+    made_up: Annotated[
+        int, typer.Option(min=0, help="Let so many made-up learners make them: which are named?")
+    ] = 0,
+    questions: Questions = None,
+    workers: Workers = 1,
+    scheduler: Scheduler = "",
 ) -> None:
     """Count the slips of a sheet that was marked, the most frequent first.
 
-    Example: seatwork slips cones --course course; for bets: seatwork slips --picks handed_in
+    Example: seatwork slips cones --course course; for bets: seatwork slips --picks handed_in;
+    to try your own sheet before it is handed out: seatwork slips mine --made-up 1000
     """
     from seatwork.marking.slip_count import counted
 
     if picks is not None:
         _count_picks(picks, sheet)
+        return
+    if made_up:
+        refuse_own_types(questions, workers, scheduler)
+        try_slips(sheet_of(sheet, named, questions), made_up, workers, scheduler)
         return
     name, course_folder = sheet_name(sheet), folder_of(named)
     record = open_record(course_folder)

@@ -1,15 +1,126 @@
-"""``seatwork mark --rooms``: many rooms marked at once, and what each came to."""
+"""``hand-out`` and ``mark`` with ``--rooms``: many rooms at once, and what each came to."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from typing import Annotated, Any
 
 import typer
 
+from seatwork import files
+from seatwork.errors import SeatworkError
+from seatwork.marking.handing_out import Handout
 from seatwork.marking.sheets import Sheet
-from seatwork.school import RoomMarked, mark_rooms, rooms
+from seatwork.school import Room, RoomGiven, RoomMarked, hand_out_rooms, mark_rooms, rooms
 from seatwork.school.workers import WITHOUT, has_workers
+
+Workers = Annotated[
+    int, typer.Option(min=1, max=64, help="Processes for many rooms; wants the extra school.")
+]
+Scheduler = Annotated[
+    str, typer.Option(help="Address of a Dask scheduler for them, on a network you trust.")
+]
+
+
+def refuse_own_types(questions: Path | None, workers: int, scheduler: str) -> None:
+    """Refuse question types of one's own where other processes would have to know them."""
+    if questions and (workers > 1 or scheduler):
+        fault = "workers do not know question types of your own"
+        raise SeatworkError("--questions", fault, "leave --workers and --scheduler out")
+
+
+def hand_out_by_rooms(
+    plan: Sheet,
+    folders: Sequence[Path],
+    how: Mapping[str, Any],
+    workers: int,
+    scheduler: str,
+    paper: str | None,
+) -> None:
+    """Hand a sheet out in every room of some folders, and say a line for each.
+
+    Parameters
+    ----------
+    plan : Sheet
+        The worksheet.
+    folders : sequence of Path
+        Folders of rooms.
+    how : mapping
+        Sitting, mode, due and day, as for `seatwork.school.hand_out_rooms`.
+    workers, scheduler : int, str
+        As the command has them.
+    paper : str or None
+        Size of the pages to print; None to print none.
+
+    Raises
+    ------
+    typer.Exit
+        With 1 if it could not be handed out in a room.
+    """
+    found = _rooms(folders, workers, scheduler)
+    refused, lines = 0, []
+    with bar("rooms", len(found)) as progress:
+        for one in hand_out_rooms(
+            found, plan, **how, workers=workers, scheduler=scheduler, progress=progress
+        ):
+            said, went_well = _given(plan, one, how["sitting"], paper)
+            lines.append((one.room.name, said))
+            refused += not went_well
+    for _, said in sorted(lines):
+        typer.echo(f"  {said}")
+    typer.echo(f"{plan.title}: handed out in {len(found) - refused} of {len(found)} rooms.")
+    if refused:
+        raise typer.Exit(1)
+
+
+def _given(plan: Sheet, one: RoomGiven, sitting: int, paper: str | None) -> tuple[str, bool]:
+    """Return the line of a room, and whether all went well there."""
+    room = one.room
+    if one.refused:
+        return f"{room.name}: not handed out: {one.refused}", False
+    line = f"{room.name}: {len(one.given)} forms in {room.given}"
+    if paper is None:
+        return line, True
+    try:
+        papers, _ = printed(plan, one.given, room.given, room.course, sitting, [], paper)
+    except SeatworkError as error:
+        return f"{line}, not printed: {error}", False
+    return f"{line}, to print {papers}", True
+
+
+def printed(
+    plan: Sheet,
+    given: Sequence[Handout],
+    to: Path,
+    course: Path,
+    sitting: int,
+    only: Sequence[str],
+    size: str,
+) -> tuple[Path, Path]:
+    """Print the forms of a class as one PDF, and their key; return where both lie.
+
+    Parameters
+    ----------
+    plan, given : Sheet, sequence of Handout
+        The worksheet, and the forms.
+    to, course : Path
+        Folder of the learners' folders, and the instructor's.
+    sitting, only, size : int, sequence of str, str
+        As the command has them.
+    """
+    from seatwork.cards.paper import print_class, which_papers
+
+    which = which_papers(sitting, only)
+    with files.lock(course):
+        return print_class(plan, given, to=to, keep=course, which=which, paper=size)
+
+
+def _rooms(folders: Sequence[Path], workers: int, scheduler: str) -> list[Room]:
+    """Return the rooms of some folders, and say so where there are no workers for them."""
+    found = [room for folder in folders for room in rooms(folder)]
+    if (workers > 1 or scheduler) and not has_workers():
+        typer.echo(WITHOUT)
+    return found
 
 
 def mark_by_rooms(
@@ -38,10 +149,8 @@ def mark_by_rooms(
     typer.Exit
         With 1 if a room could not be marked.
     """
-    found = [room for folder in folders for room in rooms(folder)]
-    if (workers > 1 or scheduler) and not has_workers():
-        typer.echo(WITHOUT)
-    with _bar(len(found)) as progress:
+    found = _rooms(folders, workers, scheduler)
+    with bar("rooms", len(found)) as progress:
         done = mark_rooms(
             found,
             plan,
@@ -75,10 +184,10 @@ def _line(one: RoomMarked) -> str:
 
 
 @contextmanager
-def _bar(rooms: int) -> Iterator[Any]:
-    """Show how many rooms are done, on a terminal."""
+def bar(what: str, total: int) -> Iterator[Any]:
+    """Show how many rooms, or learners, are done, on a terminal."""
     from rich.progress import Progress
 
     with Progress(transient=True) as progress:
-        bar = progress.add_task("rooms", total=rooms)
-        yield lambda done: progress.update(bar, completed=done)
+        shown = progress.add_task(what, total=total)
+        yield lambda done: progress.update(shown, completed=done)

@@ -6,10 +6,17 @@ from typing import Annotated
 
 import typer
 
-from seatwork import files
+from seatwork.cli.by_rooms import (
+    Scheduler,
+    Workers,
+    hand_out_by_rooms,
+    printed,
+    refuse_own_types,
+)
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.errors import SeatworkError
 from seatwork.marking import roster
+from seatwork.record import giving
 
 roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
 
@@ -34,37 +41,46 @@ def hand_out(
         str, typer.Option(help="letter or a4; by house rule display.paper if not given.")
     ] = "",
     questions: Questions = None,
+    by_rooms: Annotated[
+        list[Path] | None,
+        typer.Option("--rooms", help="A folder of rooms, each with a course and its roster."),
+    ] = None,
+    workers: Workers = 1,
+    scheduler: Scheduler = "",
 ) -> None:
     """Give every learner on the roster an own form of a sheet.
 
     Example: seatwork hand-out cones --course course --to given --due 2026-09-21 --paper
     """
-    from seatwork.record import giving
-
-    plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
     when, due = day_of(day), day_of(due) if due else ""
     if paper:
         from seatwork.cards.papers import page_size
 
         page_size(size)  # refused before anything is handed out
+    if by_rooms:
+        if named or target or only:
+            fault, remedy = "each room has a course of its own", "leave --course, --to, --only out"
+            raise SeatworkError("--rooms", fault, remedy)
+        refuse_own_types(questions, workers, scheduler)
+        how = {"sitting": sitting, "mode": mode, "due": due, "day": when}
+        plan = sheet_of(sheet, None, questions)
+        hand_out_by_rooms(plan, by_rooms, how, workers, scheduler, size if paper else None)
+        return
+    if workers > 1 or scheduler:
+        raise SeatworkError("--workers", "they serve many rooms", "add --rooms, or leave it out")
+    plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
     learners = _among(giving.class_of(course_folder, when), only or [])
     place = target or course_folder / "given"
     given = giving.hand_out(
         course_folder, plan, learners, sitting=sitting, mode=mode, target=place, due=due, day=when
     )
-    if paper:
-        from seatwork.cards.paper import print_class, which_papers
-
-        which = which_papers(sitting, learners if only else [])
-        with files.lock(course_folder):
-            papers, key = print_class(
-                plan, given, to=place, keep=course_folder, which=which, paper=size
-            )
     until = f", due {due}" if due else ""
     typer.echo(
         f"{plan.title}: {len(given)} forms in {place}{until}. Keep {course_folder} to yourself."
     )
     if paper:
+        which = learners if only else []
+        papers, key = printed(plan, given, place, course_folder, sitting, which, size)
         typer.echo(f"To print: {papers}, in the order of the roster. The key: {key}.")
 
 

@@ -8,7 +8,7 @@ from typing import Annotated, Any
 import typer
 
 from seatwork import files
-from seatwork.cli.by_rooms import mark_by_rooms
+from seatwork.cli.by_rooms import Scheduler, Workers, mark_by_rooms, refuse_own_types
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
@@ -35,12 +35,8 @@ def mark(
     by_rooms: Annotated[
         bool, typer.Option("--rooms", help="Folders of rooms, each with course and handed_in.")
     ] = False,
-    workers: Annotated[
-        int, typer.Option(min=1, max=64, help="Processes for --rooms; wants the extra school.")
-    ] = 1,
-    scheduler: Annotated[
-        str, typer.Option(help="Address of a Dask scheduler for --rooms, on a network you trust.")
-    ] = "",
+    workers: Workers = 1,
+    scheduler: Scheduler = "",
 ) -> None:
     """Mark what was handed in; what was marked before stays. Nothing in it is run.
 
@@ -50,9 +46,7 @@ def mark(
         if named or feedback:
             fault, remedy = "each room has a course of its own", "leave --course and --feedback out"
             raise SeatworkError("--rooms", fault, remedy)
-        if questions and (workers > 1 or scheduler):
-            fault = "workers do not know question types of your own"
-            raise SeatworkError("--questions", fault, "leave --workers and --scheduler out")
+        refuse_own_types(questions, workers, scheduler)
         plan = sheet_of(sheet, None, questions)
         mark_by_rooms(plan, answers, day, handed_in, workers, scheduler)
         return

@@ -1,6 +1,6 @@
 """Handing out: every learner's own form of a sheet, re-tests never the same."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import seatwork
@@ -42,6 +42,7 @@ def hand_out(
     *,
     sitting: int = 1,
     mode: str | None = None,
+    drawn: Mapping[str, HandedOut] | None = None,
 ) -> tuple[Handout, ...]:
     """Draw a sheet for every learner; nothing is kept, `seatwork.record.hand_out` does that.
 
@@ -62,6 +63,9 @@ def hand_out(
         numbers it had in an earlier form of the same learner.
     mode : {"practice", "graded"}, optional
         As the sheet says if not given.
+    drawn : mapping of str to HandedOut, optional
+        Forms that another process drew for this sitting, by learner; one that this course key
+        and this sheet do not give is drawn anew.
 
     Raises
     ------
@@ -73,12 +77,16 @@ def hand_out(
     if how not in MODES:
         raise SeatworkError(str(mode), "that is no mode", f"write {' or '.join(MODES)}")
     codes = [learner_code(code) for code in learners]
-    return tuple(_for_learner(key, handed_out, sheet, code, sitting, how) for code in codes)
+    ready = drawn or {}
+    return tuple(
+        _for_learner(key, handed_out, sheet, code, sitting, how, ready.get(code)) for code in codes
+    )
 
 
 def _for_learner(
-    key: bytes, handed_out: Forms, sheet: Sheet, learner: str, sitting: int, mode: str
-) -> Handout:
+    key: bytes, handed_out: Forms, sheet: Sheet, learner: str, sitting: int, mode: str,
+    drawn: HandedOut | None,
+) -> Handout:  # fmt: skip
     forms = handed_out.forms(sheet.name, learner)
     for form in forms:
         if form.sitting == sitting:
@@ -86,9 +94,24 @@ def _for_learner(
     if sitting != len(forms) + 1:
         fault = f"{learner} has had {len(forms)} sittings of {sheet.name}"
         raise SeatworkError(f"sitting {sitting}", fault, f"hand out sitting {len(forms) + 1}")
-    new = _unlike(key, sheet, learner, forms, mode)
-    forms.append(new)
-    return _handout(key, sheet, learner, new)
+    fits = drawn is not None and (drawn.sitting, drawn.mode) == (sitting, mode)
+    if drawn is None or not fits or not _is_of(key, sheet, learner, forms, drawn):
+        drawn = _unlike(key, sheet, learner, forms, mode)
+    forms.append(drawn)
+    return _handout(key, sheet, learner, drawn)
+
+
+def _is_of(
+    key: bytes, sheet: Sheet, learner: str, earlier: list[HandedOut], drawn: HandedOut
+) -> bool:
+    """Whether a form was drawn with this key, for this sheet, after these forms."""
+    own = form_id(key, learner, sheet.name, drawn.form, drawn.sizes)
+    after = drawn.form > max((one.form for one in earlier), default=0)
+    return after and drawn.form_id == own and drawn.versions == _versions(sheet)
+
+
+def _versions(sheet: Sheet) -> dict[str, int]:
+    return {item.id: item.kind.version for item in sheet.items}
 
 
 def _unlike(
@@ -105,7 +128,7 @@ def _unlike(
             form=form,
             mode=mode,
             sizes=sizes,
-            versions={item.id: item.kind.version for item in sheet.items},
+            versions=_versions(sheet),
             form_id=form_id(key, learner, sheet.name, form, sizes),
         )
         shared = sum(

@@ -184,6 +184,8 @@ class NoteError(SeatworkError):
         return f"{text} Understood before it: {self.understood_text}."
 
     def _place(self) -> str:
-        shown = " ".join(self.text[self.start : self.end].split())[:40] or "the end of the note"
+        at_end = self.start >= len(self.text.rstrip())
+        unseen = "the end of the note" if at_end else "a sign that does not show"
+        shown = " ".join(self.text[self.start : self.end].split())[:40] or unseen
         where = f"line {self.line}, " if "\n" in self.text.strip() else ""
         return f"{shown} ({where}character {self.column})"

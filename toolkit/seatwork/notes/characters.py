@@ -18,8 +18,10 @@ ALIASES = {
     **dict.fromkeys("”“″", '"'),
     **dict.fromkeys("−–—‐‑", "-"),
     **dict.fromkeys("º˚", "°"),
-    **dict.fromkeys("\t\r\u00a0\u2009\u202f\u3000", " "),
-    **dict.fromkeys("\u2028\u2029\x0b\x0c", "\n"),
+    **dict.fromkeys("\t\r\u00a0\u1680\u202f\u205f\u3000", " "),
+    **dict.fromkeys(map(chr, range(0x2000, 0x200B)), " "),  # blanks of every width
+    **dict.fromkeys("\u2028\u2029\x0b\x0c\x85", "\n"),
+    **dict.fromkeys("\x1c\x1d\x1e\x1f", "\ufffd"),  # no keyboard has them; else taken as blanks
     **dict.fromkeys("\ue000\ue001", "\ufffd"),  # signs of our own, see apart.py
     "¦": "|",
     "⁄": "/",

@@ -1,6 +1,6 @@
 """Handing out with the record: every form that is told as handed out is kept, or none is."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from seatwork import files
@@ -63,28 +63,85 @@ def hand_out(
         If a code is wrong, an earlier sitting is missing, another command is writing there, or
         a file cannot be written.
     """
-    place, plan = Path(folder), load(sheet) if isinstance(sheet, str) else sheet
+    plan = load(sheet) if isinstance(sheet, str) else sheet
+    return keep_drawn(
+        Path(folder), plan, learners,
+        sitting=sitting, mode=mode, target=target, due=due, day=day, drawn={},
+    )  # fmt: skip
+
+
+def keep_drawn(
+    folder: Path,
+    sheet: Sheet,
+    learners: Sequence[str],
+    *,
+    drawn: Mapping[str, HandedOut],
+    sitting: int,
+    mode: str | None,
+    target: str | Path | None,
+    due: str,
+    day: str,
+) -> tuple[Handout, ...]:
+    """Hand out as `hand_out` does, with forms that another process drew by `draw_forms`.
+
+    Parameters
+    ----------
+    folder, sheet, learners, sitting, mode, target, due, day
+        As for `hand_out`.
+    drawn : mapping of str to HandedOut
+        Forms by learner; who is not in it gets a form drawn here.
+
+    Raises
+    ------
+    SeatworkError
+        As `hand_out`.
+    """
     when, due = day_of(day), day_of(due) if due else ""
-    files.make_folder(place, private=True)
-    with files.lock(place, wait=WAIT):
-        record = writable_record(place, when)
+    files.make_folder(folder, private=True)
+    with files.lock(folder, wait=WAIT):
+        record = writable_record(folder, when)
         with record.reading() as connection:
-            before = read_forms(connection, plan.name)
-        had = {(name, one.form) for name, forms in _of(before.forms, plan) for one in forms}
+            before = read_forms(connection, sheet.name)
+        had = {(name, one.form) for name, forms in _of(before.forms, sheet) for one in forms}
         given = drawing.hand_out(
-            record.key, before.forms, plan, learners, sitting=sitting, mode=mode
+            record.key, before.forms, sheet, learners, sitting=sitting, mode=mode, drawn=drawn
         )
         new = [one for one in given if (one.given.learner, one.given.form) not in had]
-        _keep(record, plan, [(one, _form(before.forms, one)) for one in new], when)
+        _keep(record, sheet, [(one, _form(before.forms, one)) for one in new], when)
         if due:
             _set_due(record, before.forms, given, sitting, due, when)
         if new:
             copy_for_day(record, when, again=True)
         record.close()
         for one in given if target is not None else ():
-            path = Path(target or ".") / one.given.learner / f"{plan.name}.given.json"
+            path = Path(target or ".") / one.given.learner / f"{sheet.name}.given.json"
             files.write(path, one.given.text())
     return given
+
+
+def draw_forms(
+    folder: Path, sheet: Sheet, learners: Sequence[str], *, sitting: int, mode: str | None
+) -> dict[str, HandedOut]:
+    """Draw the forms that `hand_out` would hand out now, by learner; nothing is written.
+
+    Parameters
+    ----------
+    folder, sheet, learners, sitting, mode
+        As for `hand_out`; the course must have its key and its record.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no record, a code is wrong, or an earlier sitting is missing.
+    """
+    record = open_record(folder)
+    try:
+        with record.reading() as connection:
+            before = read_forms(connection, sheet.name).forms
+    finally:
+        record.close()
+    given = drawing.hand_out(record.key, before, sheet, learners, sitting=sitting, mode=mode)
+    return {one.given.learner: _form(before, one) for one in given}
 
 
 def _set_due(
