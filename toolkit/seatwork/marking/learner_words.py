@@ -1,15 +1,15 @@
 """Feedback for one learner: verdicts in plain words, as data and as a page without scripts."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from html import escape
 
 from seatwork.errors import plainly
 from seatwork.marking.handed import HandedOut
-from seatwork.marking.languages import translator
 from seatwork.marking.marker import Marked
 from seatwork.marking.scoring import Scored
 from seatwork.marking.sheets import Sheet
+from seatwork.marking.speaking import Speaker, speaker
 from seatwork.marking.text import verdict_text
 from seatwork.shop.house.wording import defaults
 
@@ -63,10 +63,10 @@ def feedback(
     assert file is not None, "a file that could not be read has no feedback"
     return Feedback(
         language=language,
-        heading=f"{sheet.title}: {file.learner}",
+        heading=f"{speaker(language)(sheet.title)}: {file.learner}",
         total=_total(sheet, marked, words),
         entries=tuple(
-            _entry(sheet, form, item, words, translator(language)) for item in marked.scored
+            _entry(sheet, form, item, words, speaker(language)) for item in marked.scored
         ),
     )
 
@@ -82,7 +82,7 @@ def _entry(
     form: HandedOut,
     item: Scored,
     words: Mapping[str, str],
-    translate: Callable[[str], str],
+    say: Speaker,
 ) -> Entry:
     if not item.verdicts:
         heading = f"{item.id}: {_shown(item.points)} / {item.of:g}"
@@ -95,15 +95,15 @@ def _entry(
         label = f"({LETTERS[number]}) " if len(parts) > 1 else ""
         typed = item.typed[number] if number < len(item.typed) else ""
         quoted = f"“{plainly(typed)}”. " if typed.strip() else ""
-        lines.append(label + quoted + verdict_text(verdict, part, words, translate))
+        lines.append(label + quoted + verdict_text(verdict, part, words, say))
     if item.points != item.computed:
         lines.append(words["marking.given"])
     right = all(verdict.is_right for verdict in item.verdicts)
     return Entry(
         heading=f"{item.id}: {_shown(item.points)} / {item.of:g}",
-        asked=question.ask(),
+        asked=say(question.ask()),
         lines=tuple(lines),
-        worked="" if right else question.worked(),
+        worked="" if right else say(question.worked()),
     )
 
 
@@ -126,5 +126,5 @@ def _block(entry: Entry) -> str:
     worked = f"<p>{escape(entry.worked)}</p>\n" if entry.worked else ""
     return (
         f"<h2>{escape(entry.heading)}</h2>\n"
-        f'<p class="asked" lang="en">{escape(entry.asked)}</p>\n{lines}{worked}'
+        f'<p class="asked">{escape(entry.asked)}</p>\n{lines}{worked}'
     )

@@ -23,13 +23,14 @@ def verdict_text(
     words : mapping
         The wording in force, see ``seatwork.shop.house.wording``.
     translate : callable
-        Says a slip's sentence in the reader's language, see ``languages.translator``.
+        Says a slip's sentence or an option in the reader's language, see ``speaking.speaker``.
     """
     kind = verdict.kind
     if kind == "right":
         if isinstance(part, NumberPart):
-            return words["marking.right"].format(answer=right_answer(part), band=band(part))
-        return words["marking.right_word"].format(answer=right_answer(part))
+            accepted = band(part, translate)
+            return words["marking.right"].format(answer=right_answer(part), band=accepted)
+        return words["marking.right_word"].format(answer=right_answer(part, translate))
     if kind == "own step":
         return words["marking.own_step"]
     if kind == "unreadable":
@@ -58,21 +59,22 @@ def _twins(
     return "".join(" " + words["marking.twin"].format(slip=twin.told(translate)) for twin in twins)
 
 
-def right_answer(part: Part) -> str:
-    """Return the right answer as it is written."""
+def right_answer(part: Part, translate: Callable[[str], str] = str) -> str:
+    """Return the right answer as it is written, an option in the reader's language."""
     if isinstance(part, NumberPart):
         return _written(part.measure, part, str(part.rounded))
     if isinstance(part, ChoicePart):
-        return dict(part.options)[part.right]
+        return translate(dict(part.options)[part.right])
     return part.right.upper()
 
 
-def band(part: Part) -> str:
+def band(part: Part, translate: Callable[[str], str] = str) -> str:
     """Return the numbers accepted, both ends included; empty if the answer is no number."""
     if not isinstance(part, NumberPart) or not part.tolerance:
         return ""
     low, high = part.band
-    return f"{low:f} to {_written(part.measure, part, f'{high:f}')}"
+    greatest = _written(part.measure, part, f"{high:f}")
+    return translate("{low} to {high}").format(low=f"{low:f}", high=greatest)
 
 
 def _written(measure: Measure, part: NumberPart, amount: str) -> str:

@@ -1,0 +1,78 @@
+"""Compile the catalogs of learners' texts, and list what has no text in another language yet.
+
+``python tests/catalogs.py`` compiles each ``.po`` under ``marking/catalogs`` to the ``.mo`` beside
+it; ``--missing [DRAWS]`` writes the templates that have none, as entries to fill in.
+"""
+
+import io
+import json
+import sys
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+from random import Random
+
+from babel.messages import mofile, pofile
+from seatwork.marking.languages import CATALOGS, languages
+from seatwork.marking.speaking import template, unsaid
+from seatwork.questions import Question, all_types
+from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
+
+SYSTEMS = ("inch", "metric")
+
+
+def question_texts(question: Question) -> Iterator[str]:
+    """Yield every text that a learner reads of a question, but for its slips."""
+    yield from (question.text(), *question.hints, question.because(), question.remark())
+    for part in question.parts:
+        yield from (part.prompt, *_part_texts(part))
+    if type(question).worked is not Question.worked:
+        yield question.worked()
+    else:
+        yield from (step.line(question.system) for step in question.worked_steps())
+
+
+def _part_texts(part: Part) -> Iterable[str]:
+    if isinstance(part, ChoicePart):
+        return (part.request, *(text for _, text in part.options))
+    if isinstance(part, OrderPart):
+        return (part.request, *part.steps)
+    assert isinstance(part, NumberPart)
+    return (part.request, part.reason)
+
+
+def drawn_texts(draws: Iterable[int]) -> Iterator[str]:
+    """Yield the texts of every type, drawn with these seeds, in both systems."""
+    for kind in all_types().values():
+        for seed in draws:
+            question = kind.draw(Random(seed))
+            for system in SYSTEMS:
+                yield from question_texts(question.stated_in(system))
+
+
+def without_text(texts: Iterable[str], language: str) -> set[str]:
+    """Return the templates of those sentences that have no text in a language."""
+    return {template(one)[0] for text in texts for one in unsaid(text, language)}
+
+
+def compiled(path: Path) -> bytes:
+    """Return the compiled form of a catalog."""
+    made = io.BytesIO()
+    mofile.write_mo(made, pofile.read_po(io.BytesIO(path.read_bytes()), locale=path.parts[-3]))
+    return made.getvalue()
+
+
+def main() -> None:
+    """Compile the catalogs, or list what they have no text for."""
+    if "--missing" in sys.argv:
+        draws = range(int(sys.argv[-1]) if sys.argv[-1].isdigit() else 20)
+        texts = set(drawn_texts(draws))
+        for language in languages()[1:]:
+            for text in sorted(without_text(texts, language)):
+                sys.stdout.write(f'msgid {json.dumps(text, ensure_ascii=False)}\nmsgstr ""\n\n')
+        return
+    for path in sorted(CATALOGS.rglob("*.po")):
+        path.with_suffix(".mo").write_bytes(compiled(path))
+
+
+if __name__ == "__main__":
+    main()
