@@ -196,7 +196,7 @@ class Pages:
         self.down += inches
 
     def rule(self, weight: float = THIN) -> None:
-        """Draw a line across the page."""
+        """Draw a line across the page; `weight` is its width [pt]."""
         self.stroke(0.0, self.down + 0.05, self.room, self.down + 0.05, weight)
         self.down += 0.1
 
@@ -215,7 +215,7 @@ class Pages:
         self.axes.add_artist(Rectangle(corner, *sides, fill=False, linewidth=weight))
 
     def box(self, label: str, unit: str = "", *, width: float = 2.4, height: float = 0.4) -> None:
-        """Set an empty box to write in, with what goes in before it and its unit behind."""
+        """Set an empty box to write in [in], its label before it and its unit behind."""
         self.keep_together(height + 0.12)
         base = self.down + height / 2 + em(SIZE) / UNITS * 0.36
         left = 1.2
@@ -226,14 +226,14 @@ class Pages:
         self.down += height + 0.12
 
     def tick(self, words: str, *, indent: float = 0.0) -> None:
-        """Set a paragraph behind an empty square to tick."""
+        """Set a paragraph behind an empty square to tick, `indent` from the margin [in]."""
         self.keep_together(self.high(words, room=self.room - indent - 0.3) + 0.05)
         self.frame(indent, self.down + 0.02, 0.16, 0.16)
         self.text(words, indent=indent + 0.3)
         self.down += 0.05
 
     def picture(self, png: bytes, *, height: float = 2.8) -> None:
-        """Set a picture in gray, as high as given and as wide as it comes."""
+        """Set a picture in gray, as high as given [in] and as wide as it comes."""
         pixels = in_gray(png)
         self.image(pixels, min(height * pixels.shape[1] / pixels.shape[0], self.room))
 

@@ -6,6 +6,10 @@ from seatwork import checks
 def feed_per_tooth(*, feed: float, flutes: int) -> float:
     """Feed of one lip [mm/tooth], from `feed` [mm/rev] and the number of `flutes` [-].
 
+    Notes
+    -----
+    By definition: the lips share the feed of one turn evenly.
+
     Raises
     ------
     SeatworkError

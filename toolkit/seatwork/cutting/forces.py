@@ -127,6 +127,10 @@ def power(*, torque: float, spindle_speed: float) -> float:
     SeatworkError
         If a value is not above zero.
 
+    Notes
+    -----
+    By definition: torque times angular speed.
+
     Examples
     --------
     >>> power(torque=2.5933, spindle_speed=300.0)

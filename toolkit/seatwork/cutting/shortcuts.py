@@ -2,6 +2,10 @@
 
 Nothing here is used silently: each shortcut carries its name and its error
 against the exact constant, each rule its ratio and where it was published.
+
+Notes
+-----
+A shortcut stands for n = 1000 v / (pi D), in inches n = 12 V / (pi D), as in `speeds`.
 """
 
 from collections.abc import Mapping

@@ -1,4 +1,10 @@
-"""The speeds a machine has, and which of them to set."""
+"""The speeds a machine has, and which of them to set.
+
+Notes
+-----
+A gear multiplies each open speed by its ratio. The step under the wanted speed is taken: common
+practice, no source.
+"""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass

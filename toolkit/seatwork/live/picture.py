@@ -56,7 +56,7 @@ class LivePicture:
         self.layers = self.still(scale)
 
     def still(self, scale: float) -> list[bytes]:
-        """Draw the still layers as PNGs, bottom first, at `scale` pixels per figure pixel."""
+        """Draw the still layers as PNGs, bottom first, at a `scale` [pixels per figure pixel]."""
         still = [run for moves, run in self._runs if not moves]
         return [
             layer(self.drawing.figure, run, ground=number == 0, scale=scale)

@@ -102,7 +102,7 @@ class Sheet:
 
     @property
     def points(self) -> float:
-        """Points for the whole sheet."""
+        """Points for the whole sheet [-]."""
         return sum(item.points for item in self.items)
 
     def item(self, question: str) -> Item:

@@ -14,28 +14,29 @@ from seatwork.live.signs import face
 LIVE_ONLY = "application/vnd.jupyter.widget-view+json"
 POLICY = "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'"
 STYLE = """
-body { max-width: 56rem; margin: 1rem auto; padding: 0 1rem; color: #1a1a1a; background: #fff;
-  font: 1rem/1.5 sans-serif, "seatwork signs"; }
-img { max-width: 100%; height: auto; }
+:root { color-scheme: light dark; --ink: #1a1a1a; --ground: #ffffff; --line: #5f5f5f;
+  --face: #f5f5f5; --quiet: #4a4a4a; --accent: #005a9c;
+  --trouble: #a30000; }
+body { max-width: 56rem; margin: 1rem auto; padding: 0 1rem; color: var(--ink);
+  background: var(--ground); font: 1rem/1.5 sans-serif, "seatwork signs"; }
+a { color: var(--accent); }
+img { max-width: 100%; height: auto; background: #fff; }
 table { border-collapse: collapse; display: block; max-width: 100%; overflow-x: auto; }
 main { overflow-wrap: anywhere; }
 th, td { overflow-wrap: normal; }
-th, td { padding: .2rem .6rem; border: 1px solid #5f5f5f; text-align: left; }
-blockquote { margin: 1rem 0; padding: .2rem 1rem; border-left: .3rem solid #5f5f5f; }
+th, td { padding: .2rem .6rem; border: 1px solid var(--line); text-align: left; }
+blockquote { margin: 1rem 0; padding: .2rem 1rem; border-left: .3rem solid var(--line); }
 pre, code { font-family: monospace, "seatwork signs"; }
 pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
-.input { border-left: .2rem solid #5f5f5f; background: #f5f5f5; }
+.input { border-left: .2rem solid var(--line); background: var(--face); }
 .prompt, .fold { display: none; }
-details { margin: .4rem 0; padding: .2rem .6rem; border: 1px solid #5f5f5f; }
+details { margin: .4rem 0; padding: .2rem .6rem; border: 1px solid var(--line); }
 summary { min-height: 1.5rem; cursor: pointer; }
 .box { display: block; min-height: 3.2rem; margin: .4rem 0; padding: .2rem .6rem;
-  border: 1px solid #5f5f5f; color: #4a4a4a; }
+  border: 1px solid var(--line); color: var(--quiet); }
 @media (prefers-color-scheme: dark) {
-  body { color: #f2f2f2; background: #16181b; }
-  a { color: #7cc4ff; }
-  .input { background: #2d3136; }
-  .box { color: #c8c8c8; }
-  img { background: #fff; }
+  :root { --ink: #f2f2f2; --ground: #16181b; --line: #a8a8a8; --face: #2d3136;
+    --quiet: #c8c8c8; --accent: #7cc4ff; --trouble: #ff9c94; }
 }
 @media print { body { color: #000; background: #fff; }
   .input, pre, img, table, blockquote { break-inside: avoid; }

@@ -1,6 +1,11 @@
 """The ring on which a head or washer bears, and the pressure on it.
 
 Lengths are millimeters, forces newtons, stresses MPa.
+
+Notes
+-----
+Plain statics: the force over the area of the ring, as if it were spread evenly. The real pressure
+is highest at the hole.
 """
 
 from dataclasses import dataclass

@@ -1,6 +1,11 @@
 """Counterbores: the flat-bottomed bore that takes a screw head, washer or wrench socket.
 
 Lengths are millimeters.
+
+Notes
+-----
+Plain geometry of two cylinders on one axis; which sizes a screw wants stands in
+``counterbore_sizes``.
 """
 
 from dataclasses import dataclass

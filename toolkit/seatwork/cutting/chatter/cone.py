@@ -1,4 +1,10 @@
-"""What chatter leaves on the cone."""
+"""What chatter leaves on the cone.
+
+Notes
+-----
+The surface is the motion of the first lip, laid out along its way and seen along the normal of
+the cone: geometry, with nothing rubbed off or smeared.
+"""
 
 from dataclasses import dataclass
 from math import pi, sin

@@ -1,6 +1,11 @@
 """The lip of a seat cutter in the metal: how much of it cuts, and how its land rubs.
 
 Diameters and widths are millimeters, process damping is N/m.
+
+Notes
+-----
+Width and depth of cut are the side and the height of a cone. The wave that a land presses on is
+pi D n / (60 f) long: the way of the lip in one period.
 """
 
 from math import cos, inf, pi, radians, sin

@@ -1,4 +1,10 @@
-"""The map: which widths chatter at which spindle speeds."""
+"""The map: which widths chatter at which spindle speeds.
+
+Notes
+-----
+A cut chatters where the characteristic function of ``loop`` has a root to the right of the
+imaginary axis.
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass

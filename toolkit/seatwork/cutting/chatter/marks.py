@@ -1,4 +1,10 @@
-"""Marks round the cone, and the frequency they tell."""
+"""Marks round the cone, and the frequency they tell.
+
+Notes
+-----
+Waves in one turn of the spindle: frequency over turns a second. The turning tool sees a sideways
+wave one turn slower: one mark fewer forward, one more backward.
+"""
 
 from math import inf
 
@@ -22,7 +28,7 @@ def marks_per_turn(*, frequency: float, spindle_speed: float, direction: Directi
     Returns
     -------
     float
-        Marks per turn; a broken number is a pattern that creeps round.
+        Marks per turn [-]; a broken number is a pattern that creeps round.
 
     Raises
     ------

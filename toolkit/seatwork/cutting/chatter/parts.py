@@ -2,6 +2,11 @@
 
 Stiffness is N/m, frequency Hz, cutting coefficients N/m2, process damping N/m,
 diameters and runout millimetres, spindle speed rev/min.
+
+Notes
+-----
+One mass on one spring with one damper: mass k / w^2 and damping 2 zeta sqrt(k m), from stiffness,
+natural frequency and damping ratio, which is the definition of the three.
 """
 
 from dataclasses import dataclass

@@ -4,6 +4,11 @@ One step at a time the tool moves under the cutting force and the surface it
 leaves is remembered, so regeneration, missed cuts and runout come by
 themselves. Between steps the force is a straight line, and the oscillator is
 carried exactly; the force at the end of a step is solved for, not guessed.
+
+Notes
+-----
+Own stepping of the regenerative equation with loss of contact, as in ``loop``; peaks and shares
+are read off the trace.
 """
 
 from dataclasses import dataclass
