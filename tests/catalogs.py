@@ -8,6 +8,7 @@ import io
 import json
 import sys
 from collections.abc import Iterable, Iterator
+from decimal import Decimal
 from pathlib import Path
 from random import Random
 
@@ -15,6 +16,7 @@ from babel.messages import mofile, pofile
 from seatwork.marking.languages import CATALOGS, languages
 from seatwork.marking.speaking import template, unsaid
 from seatwork.questions import Question, all_types
+from seatwork.questions.cuts.finding import own_cut, right_cut
 from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
 
 SYSTEMS = ("inch", "metric")
@@ -47,6 +49,29 @@ def drawn_texts(draws: Iterable[int]) -> Iterator[str]:
             question = kind.draw(Random(seed))
             for system in SYSTEMS:
                 yield from question_texts(question.stated_in(system))
+
+
+def cut_texts(draws: Iterable[int]) -> Iterator[str]:
+    """Yield what is said of numbers that are cut: right ones, slips, and some that are neither."""
+    for kind in all_types().values():
+        for seed in draws:
+            question = kind.draw(Random(seed))
+            for system in SYSTEMS:
+                yield from _cut_texts(question.stated_in(system))
+
+
+def _cut_texts(question: Question) -> Iterator[str]:
+    for number, part in enumerate(question.parts):
+        if not isinstance(part, NumberPart):
+            continue
+        right = part.rounded
+        typed = {right, right * 3, right * 100, right / 3, -right, 0 * right}
+        typed |= {Decimal(slip.value) for slip in part.slips}
+        found = [own_cut(question, number, f"{value:f}") for value in sorted(typed)]
+        for one in filter(None, (*found, right_cut(question, number))):
+            yield one.said
+            faults = one.own.standing().faults if one.own else ()
+            yield "; ".join(fault.label() for fault in faults).capitalize() + "."
 
 
 def without_text(texts: Iterable[str], language: str) -> set[str]:

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 from seatwork.marking import answers, sheets
-from seatwork.opening.workbook import name_hand_in
+from seatwork.opening.workbook import name_in_marker
 from seatwork.record import hand_out
 
 LOOSE = 30_000
@@ -22,7 +22,7 @@ def box(lab, tmp_path: Path):
     marker = lab.folder / "workbook.toml"
     before, folder = marker.read_bytes(), tmp_path / "box"
     folder.mkdir()
-    name_hand_in(lab.folder, str(folder))
+    name_in_marker(lab.folder, "hand_in", str(folder))
     yield folder
     marker.write_bytes(before)
     (lab.folder / GIVEN).unlink()

@@ -8,7 +8,7 @@ from seatwork.files import write_table
 NOTE = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
 SHOP = ("--material", "6061 aluminum", "--machine", "bench drill press")
 RIGHT: dict[str, tuple[str, ...]] = {
-    "open": ("open", "workbook", "--no-browser", "--port", "8899"),
+    "open": ("open", "workbook", "--no-browser", "--port", "8899", "--language", "en"),
     "doctor": ("doctor", "workbook"),
     "doctor of a hub": ("doctor", "--hub", "hub"),
     "doctor of a stick": ("doctor", "--stick", "stick"),

@@ -12,8 +12,8 @@ from seatwork import shop
 from seatwork.errors import SeatworkError
 from seatwork.opening import deliver, workbook
 from seatwork.opening.delivered import RECORD
-from seatwork.opening.workbook import name_hand_in
-from seatwork.shop.folder import hand_in_folder
+from seatwork.opening.workbook import name_in_marker
+from seatwork.shop.folder import hand_in_folder, language_named
 
 LESSON = "notebooks/02_angle_standards.ipynb"
 RULES = "shop/house_rules.toml"
@@ -237,9 +237,12 @@ def test_the_folder_for_handing_in_is_written_into_the_marker(given, tmp_path: P
     done = deliver(tmp_path / "w")
     marker = done.folder / "workbook.toml"
     for named in ("/srv/in/l07", r"\\server\share \"Räume\"", str(tmp_path / "in")):
-        name_hand_in(done.folder, named)
+        name_in_marker(done.folder, "hand_in", named)
         found = tomllib.loads(marker.read_text(encoding="utf-8"))
         assert found == {"format": 1, "hand_in": named}
     assert "Keep this file" in marker.read_text(encoding="utf-8")
+    assert language_named(done.folder) == "en"
+    name_in_marker(done.folder, "language", "es")
     deliver(tmp_path / "w")
     assert hand_in_folder(done.folder) == tmp_path / "in"
+    assert language_named(done.folder) == "es"

@@ -8,7 +8,7 @@ import typer
 
 from seatwork.opening import Delivery, deliver
 from seatwork.opening.checked import Check
-from seatwork.opening.workbook import name_hand_in
+from seatwork.opening.workbook import name_in_marker
 from seatwork.shop import find
 
 DEFAULT = Path("seatwork-workbook")
@@ -29,13 +29,22 @@ def open_workbook(
     hand_in: Annotated[
         str, typer.Option(help="Folder that the button Hand in copies to, such as a share.")
     ] = "",
+    language: Annotated[
+        str, typer.Option(help="Language that questions are asked in first: en or es.")
+    ] = "",
 ) -> None:
     """Make the workbook folder, or bring it up to date, and open it in JupyterLab."""
+    from seatwork.marking.languages import translator
     from seatwork.opening import lab
 
+    if language:
+        translator(language)  # refuses a language that is not there, before anything is written
     delivery = deliver(folder or find() or DEFAULT)
     if hand_in:
-        name_hand_in(delivery.folder, str(Path(hand_in).expanduser().absolute()))
+        place = str(Path(hand_in).expanduser().absolute())
+        name_in_marker(delivery.folder, "hand_in", place)
+    if language:
+        name_in_marker(delivery.folder, "language", language)
     report(delivery)
     if lab.is_root():
         typer.secho(

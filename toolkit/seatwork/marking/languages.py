@@ -2,7 +2,9 @@
 
 import gettext
 from collections.abc import Callable, Mapping
+from functools import cache
 from pathlib import Path
+from types import MappingProxyType
 
 from seatwork.errors import SeatworkError
 from seatwork.shop import wording
@@ -12,6 +14,7 @@ CATALOGS = Path(__file__).with_name("catalogs")
 DOMAIN = "marking"
 
 
+@cache
 def languages() -> tuple[str, ...]:
     """Return the codes of the languages there are, English first."""
     found = sorted(path.parents[1].name for path in CATALOGS.glob(f"*/LC_MESSAGES/{DOMAIN}.mo"))
@@ -42,10 +45,17 @@ def words_in(language: str) -> Mapping[str, str]:
     >>> words_in("es")["words.flush"]
     'al ras'
     """
-    if language == "en":
-        return wording()
+    return wording() if language == "en" else _words_of(language)
+
+
+@cache
+def _words_of(language: str) -> Mapping[str, str]:
     translate = translator(language)
-    return {name: translate(text) for name, text in defaults().items()}
+    return MappingProxyType({name: translate(text) for name, text in defaults().items()})
+
+
+NAMES = {"en": "English", "es": "Español"}
+"""What a language calls itself, on the buttons that choose it."""
 
 
 def translator(language: str) -> Callable[[str], str]:

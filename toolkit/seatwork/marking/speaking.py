@@ -8,10 +8,11 @@ apart, is never touched. A sentence without a template stays English.
 
 import gettext
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
 from functools import cache, lru_cache
 
-from seatwork.marking.languages import CATALOGS, translator
+from seatwork.marking.languages import CATALOGS, translator, words_in
 
 SENTENCES = "learners"
 """Domain of the catalogs of sentences."""
@@ -40,6 +41,34 @@ PLACE = re.compile(r"\{(\d+)\}")
 STOPS = ".?!"
 
 Speaker = Callable[[str], str]
+
+
+@dataclass(frozen=True, slots=True)
+class Voice:
+    """What a learner is told in one language.
+
+    Parameters
+    ----------
+    language : str
+        A code such as en or es.
+
+    Examples
+    --------
+    >>> Voice("es").say("Answer with a whole number.")
+    'Responda con un número entero.'
+    """
+
+    language: str = "en"
+
+    @property
+    def words(self) -> Mapping[str, str]:
+        """The wording in that language, see ``words_in``."""
+        return words_in(self.language)
+
+    @property
+    def say(self) -> Speaker:
+        """Says a text of one or more sentences in that language."""
+        return speaker(self.language)
 
 
 def template(sentence: str) -> tuple[str, tuple[str, ...]]:
@@ -139,14 +168,15 @@ def _sentence(sentence: str, catalog: gettext.NullTranslations) -> str | None:
     if (whole := _template(sentence, catalog)) is not None:
         return whole
     body = sentence.rstrip(STOPS)
+    stop = sentence[len(body) :]
+    if stop == "." and (whole := _template(body, catalog)) is not None:
+        return whole + stop
     for joint in JOINTS:
         parts = joint.split(body)
         if len(parts) > 1:
-            said = [
-                _sentence(part, catalog) if n % 2 == 0 else part for n, part in enumerate(parts)
-            ]
+            said = [part if n % 2 else _sentence(part, catalog) for n, part in enumerate(parts)]
             if None not in said:
-                return "".join(map(str, said)) + sentence[len(body) :]
+                return "".join(map(str, said)) + stop
     if letter := OPTION.match(sentence):
         option = _sentence(sentence[letter.end() :], catalog)
         return None if option is None else letter[0] + option

@@ -17,7 +17,6 @@ from seatwork.shop.lists.pages import renamed
 
 START = "notebooks/00_start_here.ipynb"
 OWN_FOLDERS = ("notebooks", "exercises", "shop", "questions", "answers")
-HAND_IN = re.compile(r"\s*hand_in\s*=")
 MARKER_TEXT = f"""\
 # This folder is a seatwork workbook. Keep this file: seatwork finds the folder by it.
 format = {FORMAT}
@@ -83,20 +82,22 @@ def deliver(folder: Path) -> Delivery:
 
 
 @explained
-def name_hand_in(folder: Path, place: str) -> None:
-    """Write into a workbook which folder its sheets are handed in to.
+def name_in_marker(folder: Path, key: str, value: str) -> None:
+    """Write one thing that a workbook names: where sheets are handed in, or its language.
 
     Parameters
     ----------
     folder : Path
         The workbook, as ``deliver`` made it.
-    place : str
-        The folder, such as ``/srv/hand-in``; the rest of the marker stays as it is.
+    key : str
+        What is named, such as hand_in or language.
+    value : str
+        Such as ``/srv/hand-in`` or ``es``; the rest of the marker stays as it is.
     """
     marker = folder / MARKER
-    line = f"hand_in = {json.dumps(place, ensure_ascii=False)}"
+    line = f"{key} = {json.dumps(value, ensure_ascii=False)}"
     before = read_text(marker).splitlines()
-    kept = [old for old in before if not HAND_IN.match(old)]
+    kept = [old for old in before if not re.match(rf"\s*{key}\s*=", old)]
     heading = next((n for n, old in enumerate(kept) if old.lstrip().startswith("[")), len(kept))
     after = [*kept[:heading], line, *kept[heading:]]
     if after != before:

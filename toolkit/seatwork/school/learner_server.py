@@ -14,7 +14,7 @@ from seatwork.files import PRIVATE, write
 from seatwork.marking.names import LEARNER
 from seatwork.opening import deliver, sockets
 from seatwork.opening.lab import HOME, PAGE, SETTINGS, is_root
-from seatwork.opening.workbook import START, name_hand_in
+from seatwork.opening.workbook import START, name_in_marker
 
 WORKBOOK = "seatwork-workbook"
 GIVEN, HAND_IN, USER = "SEATWORK_GIVEN", "SEATWORK_HAND_IN", "JUPYTERHUB_USER"
@@ -49,7 +49,7 @@ def lay_out(home: Path, user: str, given: Path | None, box: Path | None) -> Path
     for name, content in _given(given / learner) if given else ():
         write(done.folder / name, content, mode=PRIVATE)
     if box:
-        name_hand_in(done.folder, str(box / user))
+        name_in_marker(done.folder, "hand_in", str(box / user))
     return done.folder
 
 

@@ -154,6 +154,24 @@ def hand_in_folder(workbook: Path) -> Path | None:
     return workbook / Path(named.strip()).expanduser()
 
 
+def language_named(workbook: Path) -> str:
+    """Return the code of the language that a workbook names (``language``); en where none is.
+
+    Raises
+    ------
+    SeatworkError
+        If what stands there is no code of two letters.
+    """
+    named = read_toml(workbook / MARKER).get("language", "en")
+    if not isinstance(named, str) or not re.fullmatch("[a-z]{2}", named):
+        raise SeatworkError(
+            str(workbook / MARKER),
+            f"language is {ascii(named)[:40]}, which is no code of a language",
+            'write language = "es", or take the line out',
+        )
+    return named
+
+
 def at(folder: str | Path | None) -> Path | None:
     """Return the workbook folder that is named, or the one found from the working folder."""
     return find() if folder is None else Path(folder)

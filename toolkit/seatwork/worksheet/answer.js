@@ -75,13 +75,16 @@ function render({ model, el }) {
     const asked = model.get("asked");
     root.replaceChildren();
     root.setAttribute("aria-labelledby", `${name}-heading`);
+    root.lang = asked.language;
     parts = {};
     const skip = html(root, "button", { type: "button", class: "seatwork-skip" }, asked.skip);
     parts.figure = html(root, "figure", { class: "seatwork-asked" });
-    parts.picture = html(parts.figure, "img", { alt: asked.alt });
+    parts.picture = html(parts.figure, "img", { alt: asked.alt, lang: "en" });
     parts.figure.hidden = !asked.alt;
     parts.picture.addEventListener("load", look);
     const work = html(root, "div", { class: "seatwork-work" });
+    parts.languages = html(work, "div", { class: "seatwork-languages" });
+    for (const [code, own] of asked.languages) language(code, own, code === asked.language);
     parts.question = html(work, "div", { class: "seatwork-question", tabindex: "-1" });
     skip.addEventListener("click", () => parts.question.focus());
     parts.heading = html(parts.question, "strong", { id: `${name}-heading` }, asked.heading);
@@ -121,6 +124,12 @@ function render({ model, el }) {
     mark.checked = model.get("now").sure;
     html(label, "span", {}, asked.sure);
     mark.addEventListener("change", () => model.send({ sure: mark.checked }));
+  }
+
+  function language(code, own, chosen) {
+    const made = html(parts.languages, "button", {
+      type: "button", lang: code, "aria-pressed": String(chosen) }, own);
+    made.addEventListener("click", () => press(`speak ${code}`));
   }
 
   // ------------------------------------------------------------ hands
@@ -274,7 +283,7 @@ function render({ model, el }) {
     parts.figures.replaceChildren();
     now.figures.forEach((one, number) => {
       const figure = html(parts.figures, "figure", { "data-kind": one.kind });
-      if (addresses[number]) html(figure, "img", { src: addresses[number], alt: one.alt });
+      if (addresses[number]) html(figure, "img", { src: addresses[number], alt: one.alt, lang: "en" });
       html(figure, "figcaption", {}, one.caption);
     });
   }
@@ -285,6 +294,7 @@ function render({ model, el }) {
     const targets = {
       box: () => boxes[Number(number) || 0]?.focus(false),
       select: () => boxes[Number(number) || 0]?.focus(true),
+      language: () => parts.languages.querySelector("[aria-pressed=true]")?.focus(),
       hint: () => heading("hint")?.focus(),
       worked: () => heading("worked")?.focus(),
       heading: () => parts.question.focus(),

@@ -1,14 +1,18 @@
 """One form of a worksheet with its answers: what they are now, and how they change."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from seatwork.errors import SeatworkError
 from seatwork.marking import Answer, AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST
 from seatwork.marking.given import Given
+from seatwork.marking.languages import languages
+from seatwork.marking.speaking import Voice
 from seatwork.questions import Question, Verdict, judge_all
+from seatwork.shop.folder import find, language_named
 from seatwork.worksheet import watching
 from seatwork.worksheet.kept import Kept
 
@@ -36,6 +40,8 @@ class Answered:
             folder = watching.sitting.sees(self, folder, empty.name)
         self.kept = Kept(empty, folder, mine.secret)
         self._shown: dict[str, Any] = {}
+        self._asked_again: dict[str, Callable[[], None]] = {}
+        self.voice = _voice_at(folder)
 
     def __repr__(self) -> str:
         count = len(self.plan.items)
@@ -63,6 +69,24 @@ class Answered:
         self._shown[name] = view
         return view
 
+    def when_spoken(self, name: str, ask: Callable[[], None]) -> None:
+        """Ask a question again, by `ask`, when the learner chooses another language."""
+        self._asked_again[name] = ask
+
+    def speak(self, language: str) -> None:
+        """Say everything in another language; nothing that is kept depends on it.
+
+        Raises
+        ------
+        SeatworkError
+            If there is no catalog of that language.
+        """
+        voice = Voice(language)
+        voice.say("")  # refuses a language that is not there
+        self.voice = voice
+        for ask in self._asked_again.values():
+            ask()
+
     def keep(self, name: str, parts: Sequence[str]) -> None:
         """Save what was typed for a question, at once."""
         typed = tuple(part[:LONGEST] for part in parts)
@@ -87,3 +111,15 @@ class Answered:
     def verdicts(self, name: str) -> tuple[Verdict, ...]:
         """Return what is to be said of each part of an answer."""
         return judge_all(self.question(name), self.answers.of(name).parts)
+
+
+def _voice_at(folder: Path | None) -> Voice:
+    """Return the language of the workbook that a folder is in; English outside of one."""
+    workbook = find(folder)
+    named = language_named(workbook) if workbook else "en"
+    if named not in languages():
+        known = " or ".join(f'"{code}"' for code in languages())
+        raise SeatworkError(
+            "workbook.toml", f'language is "{named}", which has no texts', f"write {known} there"
+        )
+    return Voice(named)

@@ -3,20 +3,23 @@
 from collections.abc import Mapping
 from typing import Any
 
+from seatwork.marking.languages import NAMES, languages
+from seatwork.marking.speaking import Speaker
 from seatwork.questions.type.parts import UNIT_WORDS, ChoicePart, NumberPart, Part
-from seatwork.shop import wording
 from seatwork.worksheet.boxes import LETTERS, label
 from seatwork.worksheet.entry import Entry
 
 
 def asked(entry: Entry) -> dict[str, Any]:
     """Return all that a form shows of a question until new numbers are drawn."""
-    words, question = wording(), entry.question
+    words, question = entry.words, entry.question
     parts = question.parts
-    lines = question.text().split("\n")
+    lines = entry.say(question.text()).split("\n")
     if len(parts) == 1 and not isinstance(parts[0], ChoicePart):
-        lines.append(" ".join(filter(None, (parts[0].prompt, parts[0].request))))
+        lines.append(entry.say(" ".join(filter(None, (parts[0].prompt, parts[0].request)))))
     return {
+        "language": entry.desk.voice.language,
+        "languages": [[code, NAMES[code]] for code in languages()],
         "heading": entry.name,
         "mode": _mode(entry, words),
         "lines": lines,
@@ -24,7 +27,7 @@ def asked(entry: Entry) -> dict[str, Any]:
         "skip": words["form.skip"],
         "saved": words["form.saved_note"],
         "sure": "" if entry.desk.is_practice else words["form.sure"],
-        "parts": [_part(part, number, len(parts)) for number, part in enumerate(parts)],
+        "parts": [_part(part, number, len(parts), entry.say) for number, part in enumerate(parts)],
     }
 
 
@@ -37,16 +40,17 @@ def _mode(entry: Entry, words: Mapping[str, str]) -> str:
     return f"{words['form.graded']}. {top}"
 
 
-def _part(part: Part, number: int, count: int) -> dict[str, Any]:
+def _part(part: Part, number: int, count: int, say: Speaker) -> dict[str, Any]:
     """Return one box, or one list of options."""
     several = count > 1
-    letter = f"({LETTERS[number]})" if several else label(number, count)
+    letter = f"({LETTERS[number]})" if several else say(label(number, count))
     if isinstance(part, ChoicePart):
-        legend = " ".join(filter(None, (letter if several else "", part.prompt))) or letter
-        options = [list(option) for option in part.options]
+        legend = " ".join(filter(None, (letter if several else "", say(part.prompt)))) or letter
+        options = [[word, say(shown)] for word, shown in part.options]
         return {"label": letter, "legend": legend, "options": options, "prompt": "", "unit": ""}
     unit = part.unit if isinstance(part, NumberPart) else ""
-    spoken = f" in {UNIT_WORDS.get(unit, unit)}" if unit else ""
-    prompt = " ".join(filter(None, (letter, part.prompt, part.request))) if several else ""
+    spoken = say("in {unit}").format(unit=say(UNIT_WORDS.get(unit, unit))) if unit else ""
+    told = say(" ".join(filter(None, (part.prompt, part.request))))
+    prompt = f"{letter} {told}".strip() if several else ""
     shown = {"label": letter, "prompt": prompt, "options": [], "legend": ""}
-    return shown | {"unit": unit, "unit_words": spoken}
+    return shown | {"unit": unit, "unit_words": spoken and f" {spoken}"}

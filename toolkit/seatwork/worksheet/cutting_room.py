@@ -7,11 +7,11 @@ from seatwork.drawings.scene import Look
 from seatwork.drawings.views.cut_seat import bare_seats
 from seatwork.drawings.views.cut_shapes import CutSeat
 from seatwork.errors import SeatworkError
+from seatwork.marking.speaking import Voice
 from seatwork.quantities import Length
 from seatwork.questions.cuts.cone_triangle import triangle_at
 from seatwork.questions.cuts.finding import own_cut, right_cut
 from seatwork.seats import Counterbore, Countersink
-from seatwork.shop import wording
 from seatwork.units import show_length
 
 
@@ -30,35 +30,40 @@ class Figure:
         return {"kind": self.kind, "alt": self.alt, "caption": self.caption}
 
 
-def own_figures(question: Any, part: int, typed: str, look: Look) -> list[Figure]:
+def own_figures(question: Any, part: int, typed: str, look: Look, voice: Voice) -> list[Figure]:
     """Cut a number as typed beside the right seat; no figure where nothing comes of it."""
     found = own_cut(question, part, typed)
     if found is None:
         return []
+    said = voice.say(found.said)
     if found.own is None:
-        return [Figure(png=b"", kind="words", alt="", caption=found.said)]
+        return [Figure(png=b"", kind="words", alt="", caption=said)]
     try:
         drawn = bare_seats(found.right, found.own, look)
     except SeatworkError:
-        return [Figure(png=b"", kind="words", alt="", caption=found.said)]
-    words = wording()
+        return [Figure(png=b"", kind="words", alt="", caption=said)]
     figures = []
     if found.right is not None:
-        figures.append(_cut(drawn[0], f"{words['form.right_seat']} {_state(found.right)}".strip()))
-    lies = _lies(found.own, look.system)
-    own = drawn[-1][0], f"{found.said} {drawn[-1][1]} {lies if not _faults(found.own) else ''}"
-    figures.append(_cut((own[0], own[1].strip()), f"{found.said} {lies}"))
+        right = f"{voice.words['form.right_seat']} {_state(found.right, voice)}".strip()
+        figures.append(_cut(drawn[0], right))
+    lies = _lies(found.own, look.system, voice)
+    as_asked = "" if _faults(found.own) else _lies(found.own, look.system, Voice())
+    alt = f"{found.said} {drawn[-1][1]} {as_asked}".strip()  # in English, as the picture is
+    figures.append(_cut((drawn[-1][0], alt), f"{said} {lies}"))
     return figures
 
 
-def right_figures(question: Any, part: int, look: Look) -> list[Figure]:
+def right_figures(question: Any, part: int, look: Look, voice: Voice) -> list[Figure]:
     """Cut the right answer, with its screw let down."""
     found = right_cut(question, part)
-    if found is None or found.own is None:
-        return [Figure(png=b"", kind="words", alt="", caption=found.said)] if found else []
+    if found is None:
+        return []
+    said = voice.say(found.said)
+    if found.own is None:
+        return [Figure(png=b"", kind="words", alt="", caption=said)]
     own = replace(found.own, held=None)
     ((png, alt),) = bare_seats(None, own, look)
-    return [_cut((png, alt), f"{found.said} {_lies(own, look.system, right=True)}")]
+    return [_cut((png, alt), f"{said} {_state(own, voice)}")]
 
 
 def triangle_figure(question: Any, step: int, look: Look) -> list[Figure]:
@@ -85,22 +90,20 @@ def _faults(part: CutSeat) -> tuple[Any, ...]:
     return part.standing().faults
 
 
-def _lies(part: CutSeat, system: str, *, right: bool = False) -> str:
+def _lies(part: CutSeat, system: str, voice: Voice) -> str:
     """Say in a line what is wrong with a seat; where nothing is, that it was asked otherwise."""
-    found, words = part.standing(), wording()
-    if right:
-        return _state(part)
+    found = part.standing()
     if not found.faults:
-        return words["form.not_as_asked"]
+        return voice.words["form.not_as_asked"]
     lines = "; ".join(fault.label(lambda size: _size(size, system)) for fault in found.faults)
-    return f"{lines[:1].upper()}{lines[1:]}."
+    return voice.say(f"{lines[:1].upper()}{lines[1:]}.")
 
 
-def _state(part: CutSeat) -> str:
+def _state(part: CutSeat, voice: Voice) -> str:
     """Say how the head lies; on a flat that it stands on, nothing is to be said."""
     state = part.standing().state
     key = {"flush": "form.lies_flush", "below": "form.lies_below", "proud": "form.lies_proud"}
-    return wording()[key[state]] if isinstance(part.seat, LIES) else ""
+    return voice.words[key[state]] if isinstance(part.seat, LIES) else ""
 
 
 def _size(value: Any, system: str) -> str:

@@ -9,7 +9,7 @@ from seatwork.marking import given, sheets
 from seatwork.marking.course import read_key
 from seatwork.marking.handed import Forms
 from seatwork.questions import Verdict
-from seatwork.shop import find, wording
+from seatwork.shop import find
 from seatwork.worksheet import handing_in, watching
 from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.entry import Entry, typed_parts
@@ -177,12 +177,13 @@ class Desk(Answered):
             _display(self._hand_in_form(place))
         verdicts = {item.id: self.verdicts(item.id) for item in self.plan.items}
         if any(item.lesson for item in self.plan.items):
-            return Route(self.plan, verdicts)
-        left = open_points(verdicts)
+            return Route(self.plan, verdicts, self.voice.say)
+        left = open_points(verdicts, self.voice.say)
         if left:
             self._say_what_is_left(verdicts)
-            raise NotYet(self.plan.title, left)
-        return Finished(f"{self.plan.title}: all {len(self.plan.items)} questions are right.")
+            raise NotYet(self.plan.title, left, self.voice.say)
+        all_right = f"{self.plan.title}: all {len(self.plan.items)} questions are right."
+        return Finished(self.voice.say(all_right))
 
     def _hand_in_form(self, place: Path) -> Any:
         """Make the button that hands in; its widgets are loaded when one is shown."""
@@ -193,11 +194,12 @@ class Desk(Answered):
     def _say_what_is_left(self, verdicts: Mapping[str, tuple[Verdict, ...]]) -> None:
         """Say in one plain line what is to do, where forms are shown; it stands for the error."""
         if self._shown and not watching.sitting:
-            show_to_go([name for name, found in verdicts.items() if not _all_right(found)])
+            left = [name for name, found in verdicts.items() if not _all_right(found)]
+            show_to_go(left, self.voice.words)
 
     def _saved(self, place: Path | None = None) -> str:
         """Say how much of a graded sheet is answered, what is not, and what to hand in."""
-        words, names = wording(), [item.id for item in self.plan.items]
+        words, names = self.voice.words, [item.id for item in self.plan.items]
         left = {name: self._left(name) for name in names}
         empty = [name for name in names if left[name] == len(self.question(name).parts)]
         in_part = [name for name in names if left[name] and name not in empty]

@@ -1,12 +1,11 @@
 """One question on the desk: its text, its form, and what is said of the answer."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, Verdict
-from seatwork.shop import wording
 from seatwork.worksheet import watching
 from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.kept import Overtaken
@@ -36,7 +35,16 @@ class Entry:
         self._drawn: dict[bool, Any] = {}
 
     def __repr__(self) -> str:
-        return f"{self.name}. {self.question.ask()}"
+        return f"{self.name}. {self.say(self.question.ask())}"
+
+    @property
+    def words(self) -> Mapping[str, str]:
+        """The wording, in the language that the learner chose."""
+        return self.desk.voice.words
+
+    def say(self, text: str) -> str:
+        """Say a text of the question in the language that the learner chose."""
+        return self.desk.voice.say(text)
 
     @property
     def verdicts(self) -> tuple[Verdict, ...]:
@@ -46,12 +54,12 @@ class Entry:
     @property
     def feedback(self) -> tuple[str, ...]:
         """The verdicts in plain words; in a graded sheet only that the answer is saved."""
-        words = wording()
+        words = self.words
         if not self.desk.is_practice:
             typed = any(self.desk.answers.of(self.name).parts)
             return (words["marking.saved" if typed else "marking.not_answered"],)
         parts = zip(self.verdicts, self.question.parts, strict=True)
-        return tuple(verdict_text(verdict, part, words) for verdict, part in parts)
+        return tuple(verdict_text(verdict, part, words, self.say) for verdict, part in parts)
 
     def keep(self, parts: Sequence[str]) -> None:
         """Save what was typed under this question, at once.
@@ -75,12 +83,12 @@ class Entry:
 
     def hint(self, number: int) -> str:
         """Return a hint, the first one is number 0."""
-        return self.question.hints[number]
+        return self.say(self.question.hints[number])
 
     def worked(self) -> str:
         """Return the worked answer; only after a try, and never on a graded sheet."""
         tried = self.desk.answers.of(self.name).tries > 0
-        return self.question.worked() if tried and self.desk.is_practice else ""
+        return self.say(self.question.worked()) if tried and self.desk.is_practice else ""
 
     def steps(self) -> tuple[str, ...]:
         """Return the worked answer step by step, or in one text; none before a try."""
@@ -88,7 +96,7 @@ class Entry:
         if not worked or type(self.question).worked is not Question.worked:
             return (worked,) if worked else ()
         steps = self.question.worked_steps()
-        return tuple(step.line(self.question.system) for step in steps)
+        return tuple(self.say(step.line(self.question.system)) for step in steps)
 
     def _ipython_display_(self) -> None:
         from IPython import display as shown

@@ -4,16 +4,17 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from seatwork.errors import SeatworkError
+from seatwork.marking.speaking import Speaker
 from seatwork.questions import Verdict
 from seatwork.rows import plain
-from seatwork.shop import wording
 
 
 class NotYet(SeatworkError):
     """A worksheet that is not done: one line, without a traceback."""
 
-    def __init__(self, title: str, left: str) -> None:
-        super().__init__(title, f"not yet, {left}", "answer and run this cell again")
+    def __init__(self, title: str, left: str, say: Speaker = str) -> None:
+        remedy = say("answer and run this cell again")
+        super().__init__(say(title), say("not yet, {left}").format(left=left), remedy)
 
     def _render_traceback_(self) -> list[str]:
         return [str(self)]
@@ -29,7 +30,7 @@ class Finished:
         return self.sentence
 
 
-def open_points(verdicts: Mapping[str, tuple[Verdict, ...]]) -> str:
+def open_points(verdicts: Mapping[str, tuple[Verdict, ...]], say: Speaker = str) -> str:
     """Return which questions are open and why; empty if all are right."""
     blank = [name for name, found in verdicts.items() if any(v.kind == "blank" for v in found)]
     wrong = [
@@ -38,15 +39,15 @@ def open_points(verdicts: Mapping[str, tuple[Verdict, ...]]) -> str:
         if name not in blank and not all(verdict.is_right for verdict in found)
     ]
     lines = ((blank, "not answered"), (wrong, "not right"))
-    return ", ".join(f"{words}: {' '.join(names)}" for names, words in lines if names)
+    return ", ".join(f"{say(words)}: {' '.join(names)}" for names, words in lines if names)
 
 
-def show_to_go(names: Sequence[str]) -> None:
+def show_to_go(names: Sequence[str], words: Mapping[str, str]) -> None:
     """Show which questions are to go, as one plain line; the page hides the error below it."""
     from IPython import display as shown
 
     key = "form.one_to_go" if len(names) == 1 else "form.to_go"
-    line = wording()[key].format(count=len(names), names=" ".join(names))
+    line = words[key].format(count=len(names), names=" ".join(names))
     display: Any = shown.display
     marked = f'<span class="seatwork-to-go">{plain(line)}</span>'
     display({"text/plain": line, "text/markdown": marked}, raw=True)

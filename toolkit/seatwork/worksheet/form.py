@@ -6,8 +6,8 @@ from typing import Any
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.answers import LONGEST
+from seatwork.marking.languages import languages
 from seatwork.questions.type.parts import Part
-from seatwork.shop import wording
 from seatwork.units import explain
 from seatwork.worksheet.answer_view import AnswerView
 from seatwork.worksheet.asking import asked
@@ -15,6 +15,9 @@ from seatwork.worksheet.entry import Entry
 from seatwork.worksheet.helping import Help
 from seatwork.worksheet.kept import Overtaken
 from seatwork.worksheet.telling import QUIET, Told, graded, practice
+
+SPEAK = "speak "
+"""What the buttons of the languages begin with."""
 
 BUTTONS = {"check", "hint", "worked", "renew", "cut", "other"}
 
@@ -35,6 +38,7 @@ class Form:
         self._told, self._trouble, self._closed = QUIET, "", ""
         self.help = Help(entry)
         self.view = AnswerView(self._heard, self.type, entry.name)
+        entry.desk.when_spoken(entry.name, self._ask_again)
         if any(self.texts) and self._answer.tries:
             self._judge(self.texts)
         self._ask()
@@ -69,10 +73,18 @@ class Form:
             self._show(focus)
             self.view.asked = asked(self.entry)
 
+    def _ask_again(self) -> None:
+        """Ask and tell everything again in the language that was chosen."""
+        if self._judged:
+            self._judge(self._judged)
+        if self._closed and not self._trouble:
+            self._close_boxes()
+        self._ask()
+
     def _show(self, focus: str = "") -> None:
         """Show what is said, and where the focus goes."""
         self._turn += 1
-        told, words = self._told, wording()
+        told = self._told
         figures = self.help.figures(dark=self._dark)
         with self.view.hold_sync():
             self.view.figures = [figure.png for figure in figures]
@@ -87,7 +99,7 @@ class Form:
                 "figures": [figure.shown for figure in figures],
                 "drawn": [self._dark, self._scale],
                 "buttons": self._buttons(),
-                "choices": self.help.choices(words),
+                "choices": self.help.choices(self.entry.words),
                 "closed": self._closed,
                 "sure": self._answer.sure,
                 "focus": focus,
@@ -95,7 +107,7 @@ class Form:
 
     def _buttons(self) -> list[dict[str, Any]]:
         """Return the buttons as they are now, in the order of the keyboard."""
-        words, desk = wording(), self.entry.desk
+        words, desk = self.entry.words, self.entry.desk
         if not desk.is_practice:
             hint = [self.help.button(words)] if desk.plan.hint_cost else []
             return [_button("check", words["form.save"], shut=bool(self._closed)), *hint]
@@ -126,7 +138,10 @@ class Form:
     def press(self, what: str, typed: Sequence[str] | None = None) -> None:
         """Press a button by its name, with what stands in the boxes then."""
         texts = self._cut_off(self._typed if typed is None else typed)
-        if what in BUTTONS:
+        if what.removeprefix(SPEAK) in languages():
+            self.entry.desk.speak(what.removeprefix(SPEAK))  # asks again in every form shown
+            self._show("language")
+        elif what in BUTTONS:
             getattr(self, f"_{what}")(texts)
         elif what.removeprefix("which").isdecimal():
             self._which(int(what.removeprefix("which")))
@@ -177,7 +192,8 @@ class Form:
         desk.kept.refresh()  # tries used in another page count too
         limit = desk.plan.tries
         if limit and desk.answers.of(name).tries >= limit:
-            self._close(limit)
+            self._close_boxes()
+            self._show("heading")
             return
         self.entry.keep(typed)
         if any(text.strip() for text in typed):  # empty boxes are no try
@@ -186,21 +202,21 @@ class Form:
         self._judge(typed)
         self._show(self._told.focus)
 
-    def _close(self, limit: int) -> None:
+    def _close_boxes(self) -> None:
         """Close the boxes: all tries are used; the last answer is kept."""
-        self._closed = wording()["form.out_of_tries"].format(tries=limit)
+        tries = self.entry.desk.plan.tries
+        self._closed = self.entry.words["form.out_of_tries"].format(tries=tries)
         self._told = Told(lines=(self._closed,), tone="wrong")
-        self._show("heading")
 
     def _judge(self, typed: tuple[str, ...]) -> None:
         """Find what is to be said of an answer, and what helps with it."""
         self._judged = typed
         if not self.entry.desk.is_practice:
-            self._told = graded(self._parts, typed, wording())
+            self._told = graded(self._parts, typed, self.entry.desk.voice)
             return
         verdicts = self.entry.verdicts
         self.help.judged(verdicts, typed)
-        self._told = practice(self.entry, typed, verdicts, self.help.opened, wording())
+        self._told = practice(self.entry, typed, verdicts, self.help.opened)
 
     def _hint(self, _typed: tuple[str, ...]) -> None:
         if self._saved(self.help.more):
@@ -230,7 +246,7 @@ class Form:
     def _other(self, _typed: tuple[str, ...]) -> None:
         """Take the learner's word: the same number can come from another thought."""
         if self._saved(self.help.something_else):
-            words = wording()
+            words = self.entry.words
             self._told = replace(self._told, lines=(words["form.other_said"],))
             self._show("hint")
 

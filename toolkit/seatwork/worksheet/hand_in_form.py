@@ -7,7 +7,6 @@ from typing import Any
 import ipywidgets as widgets
 
 from seatwork.errors import SeatworkError
-from seatwork.shop import wording
 from seatwork.units import explain
 from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.boxes import button, status
@@ -29,7 +28,7 @@ class HandInForm(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
 
     def __init__(self, desk: Answered, place: Path, sentence: Callable[[], str]) -> None:
         self._desk, self._place, self._sentence = desk, place, sentence
-        self.press = button(wording()["form.hand_in_button"], lambda _button: self.hand_in())
+        self.press = button(desk.voice.words["form.hand_in_button"], lambda _button: self.hand_in())
         self.said = widgets.HTML()
         self.answered = widgets.HTML()
         lines = [self.answered, self.press, self.said]

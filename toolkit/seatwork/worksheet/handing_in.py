@@ -6,7 +6,7 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.answers import read
 from seatwork.marking.names import PRACTICE_LEARNER
-from seatwork.shop import find, wording
+from seatwork.shop import find
 from seatwork.shop.folder import hand_in_folder
 from seatwork.worksheet.answered import Answered
 
@@ -31,7 +31,7 @@ def place_of(desk: Answered) -> Path | None:
 
 def standing(desk: Answered, place: Path) -> str:
     """Say whether the answers were handed in, and whether they changed since."""
-    words = wording()
+    words = desk.voice.words
     try:
         there = place.read_bytes()
     except FileNotFoundError:
@@ -67,7 +67,7 @@ def hand_in(desk: Answered) -> str:
             "tell your instructor; your answers are saved here",
         )
     _copy(place, content)
-    return wording()["form.handed_in"].format(file=place.name)
+    return desk.voice.words["form.handed_in"].format(file=place.name)
 
 
 def _copy(place: Path, content: bytes) -> None:

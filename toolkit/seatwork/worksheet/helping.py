@@ -5,13 +5,13 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from seatwork.drawings.scene import Look
+from seatwork.marking.speaking import Speaker
 from seatwork.questions.cuts.cone_triangle import LAST, has_triangle, step_of_hint
 from seatwork.questions.cuts.finding import can_cut, own_cut, right_cut
 from seatwork.questions.type.parts import NumberPart
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.verdicts import Verdict
 from seatwork.rows import short
-from seatwork.shop import wording
 from seatwork.worksheet.cutting_room import (
     Figure,
     own_figures,
@@ -24,6 +24,7 @@ CUT = ("slip", "several slips", "asks back", "wrong")
 """Verdicts on a number that is cut; the others are the right number, or none."""
 
 SO_FAR = "Good so far: "
+FRAME = "Good so far: you have {label}. Now {how}."
 MINE = {"you are": "I am", "you were": "I was", "you": "I", "your": "my"}
 PERSON = re.compile(r"\b(?:you are|you were|you|your)\b", re.IGNORECASE)
 LONGEST_LABEL = 60
@@ -54,7 +55,7 @@ class Help:
     @property
     def hints(self) -> tuple[str, ...]:
         """The hints of the question."""
-        return self.entry.question.hints
+        return tuple(map(self.entry.say, self.entry.question.hints))
 
     @property
     def read(self) -> int:
@@ -120,7 +121,7 @@ class Help:
         if number >= len(self._ways):
             return ""
         self._ways = (self._ways[number],)
-        return self._ways[0].sentence
+        return self._ways[0].told(self.entry.say)
 
     def choices(self, words: Mapping[str, str]) -> list[dict[str, Any]]:
         """Return the buttons that ask which way it was."""
@@ -129,7 +130,7 @@ class Help:
         if len(self._ways) == 1:
             return [{"press": "other", "label": words["marking.not_what_i_did"]}]
         ways = [
-            {"press": f"which{number}", "label": _first(way.sentence)}
+            {"press": f"which{number}", "label": self._done(way)}
             for number, way in enumerate(self._ways[:MOST_WAYS])
         ]
         return [*ways, {"press": "other", "label": words["form.other"]}]
@@ -151,7 +152,7 @@ class Help:
             for number in range(1 if self.opened else 0, self.read)
         ]
         if self._is_worked and self.entry.worked():
-            words = wording()
+            words = self.entry.words
             found.append(
                 {
                     "kind": "worked",
@@ -161,6 +162,11 @@ class Help:
                 }
             )
         return found
+
+    def _done(self, way: Slip) -> str:
+        """Return what a way is, in a few words: as the learner says it, or as a question."""
+        told, say = way.told(self.entry.say), self.entry.say
+        return _first(told) if self.entry.desk.voice.language == "en" else _was_it(told, say)
 
     def figures(self, *, dark: bool) -> list[Figure]:
         """Return the pictures beside the words: the triangle of a hint, else the own cut."""
@@ -174,13 +180,13 @@ class Help:
             return []
         part, typed = self._cut
         return (
-            own_figures(question, part, typed, look)
+            own_figures(question, part, typed, look, self.entry.desk.voice)
             if typed
-            else (right_figures(question, part, look))
+            else right_figures(question, part, look, self.entry.desk.voice)
         )
 
     def _name(self, number: int) -> str:
-        return wording()["form.hint"].format(number=number + 1, count=len(self.hints))
+        return self.entry.words["form.hint"].format(number=number + 1, count=len(self.hints))
 
 
 def _first(sentence: str) -> str:
@@ -189,3 +195,10 @@ def _first(sentence: str) -> str:
     done = first.split(": ", 1)[1] if first.startswith(SO_FAR) else first
     mine = PERSON.sub(lambda found: MINE[found[0].lower()], done)
     return short(f"{mine[:1].upper()}{mine[1:]}", LONGEST_LABEL)
+
+
+def _was_it(sentence: str, say: Speaker) -> str:
+    """Return what was done as a question in Spanish: "¿Usó 90°?"."""
+    so_far = say(FRAME).partition(": ")[0] + ": "
+    done = sentence.split(". ")[0].rstrip(".").removeprefix(so_far)
+    return f"¿{short(f'{done[:1].upper()}{done[1:]}', LONGEST_LABEL)}?"

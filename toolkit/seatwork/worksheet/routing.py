@@ -7,6 +7,7 @@ from typing import Any
 
 from seatwork.marking import Sheet
 from seatwork.marking.sheets import folder
+from seatwork.marking.speaking import Speaker
 from seatwork.questions import Verdict
 
 HEADS = ("question", "your answer", "lesson")
@@ -22,9 +23,14 @@ class Route:
         A sheet whose questions name lessons.
     verdicts : mapping of str to tuple of Verdict
         What is to be said of each answer.
+    say : callable
+        Says a text in the learner's language.
     """
 
-    def __init__(self, plan: Sheet, verdicts: Mapping[str, tuple[Verdict, ...]]) -> None:
+    def __init__(
+        self, plan: Sheet, verdicts: Mapping[str, tuple[Verdict, ...]], say: Speaker = str
+    ) -> None:
+        self._say = say
         self.rows = [
             (item.id, result(verdicts[item.id]), item.start, item.lesson)
             for item in plan.items
@@ -36,18 +42,23 @@ class Route:
         """Say where to begin: the lesson of the first question that was missed."""
         for _, verdict, lesson, _ in self.rows:
             if verdict != "right":
-                return f"Begin with {lesson}".rstrip("?.") + "."
-        return NOTHING_MISSED
+                return f"{self._say('Begin with')} {lesson}".rstrip("?.") + "."
+        return self._say(NOTHING_MISSED)
 
     def __repr__(self) -> str:
-        lines = [f"{name}: {verdict} ({lesson})" for name, verdict, lesson, _ in self.rows]
+        lines = [
+            f"{name}: {self._say(verdict)} ({lesson})" for name, verdict, lesson, _ in self.rows
+        ]
         return "\n".join([*lines, self.first])
 
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
         from seatwork.rows import plain
 
-        rows = [HEADS, ("---",) * 3]
-        rows += [(name, verdict, _link(lesson, file)) for name, verdict, lesson, file in self.rows]
+        rows = [tuple(map(self._say, HEADS)), ("---",) * 3]
+        rows += [
+            (name, self._say(verdict), _link(lesson, file))
+            for name, verdict, lesson, file in self.rows
+        ]
         table = "\n".join(f"| {' | '.join(row)} |" for row in rows)
         return {"text/plain": repr(self), "text/markdown": f"{table}\n\n**{plain(self.first)}**"}
 

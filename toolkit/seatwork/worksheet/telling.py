@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from seatwork.entries.letters import LETTERS
 from seatwork.entries.typed import read
 from seatwork.errors import SeatworkError
+from seatwork.marking.speaking import Speaker, Voice
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
 from seatwork.questions.type.verdicts import Verdict
 from seatwork.rows import short
@@ -19,7 +20,6 @@ EXAMPLES = {
 }
 """What may be written for a number of each unit; other units take a plain number."""
 
-NOT_YET = "Not yet. "
 SHOWN = 40
 """Letters shown of what was typed."""
 
@@ -57,11 +57,10 @@ def practice(
     typed: Sequence[str],
     verdicts: Sequence[Verdict],
     opened: str,
-    words: Mapping[str, str],
 ) -> Told:
     """Say what each part is, and show the hint that opened by itself, if one did."""
     said = [
-        _said(part, text, verdict, line, words)
+        _said(part, text, verdict, line, entry)
         for part, text, verdict, line in zip(
             entry.question.parts, typed, verdicts, entry.feedback, strict=True
         )
@@ -74,7 +73,7 @@ def practice(
     if len(said) == 1:
         alone = ({"said": "", "more": "", "tone": tone},)
         return Told(lines=(*said[0], *more), tone=tone, parts=alone, right=all(good), focus=focus)
-    head = words["form.right_of"].format(right=sum(good), count=len(good))
+    head = entry.words["form.right_of"].format(right=sum(good), count=len(good))
     parts = tuple(
         {"said": lines[0], "more": " ".join(lines[1:]), "tone": one}
         for lines, one in zip(said, tones, strict=True)
@@ -82,29 +81,25 @@ def practice(
     return Told(lines=(head, *more), tone=tone, parts=parts, right=all(good), focus=focus)
 
 
-def _said(
-    part: Part, text: str, verdict: Verdict, line: str, words: Mapping[str, str]
-) -> tuple[str, ...]:
+def _said(part: Part, text: str, verdict: Verdict, line: str, entry: Entry) -> tuple[str, ...]:
     """Say of one part what it is; what was typed heads what is said of it."""
     if verdict.is_right or verdict.kind == "blank":
         return (line,)
+    words, typed = entry.words, shown(part, text, entry.say)
     if verdict.kind == "unreadable":
-        return (unread(part, text, words),)
+        return (words["form.cannot_read"].format(typed=typed, example=entry.say(example(part))),)
     if verdict.kind == "wrong":
-        return (words["form.unknown"].format(typed=shown(part, text)),)
-    return words["form.typed"].format(typed=shown(part, text)), line.removeprefix(NOT_YET)
+        return (words["form.unknown"].format(typed=typed),)
+    not_yet = words["marking.matches"].partition("{slip}")[0]
+    return words["form.typed"].format(typed=typed), line.removeprefix(not_yet)
 
 
-def shown(part: Part, text: str) -> str:
+def shown(part: Part, text: str, say: Speaker = str) -> str:
     """Return what was typed, as it is shown: an option by its words."""
     if isinstance(part, ChoicePart):
-        return dict(part.options).get(part.chosen(text) or "", text)
+        word = part.chosen(text) or ""
+        return say(dict(part.options)[word]) if word else text
     return short(" ".join(text.split()), SHOWN)
-
-
-def unread(part: Part, text: str, words: Mapping[str, str]) -> str:
-    """Say that an answer cannot be read, and what could."""
-    return words["form.cannot_read"].format(typed=shown(part, text), example=example(part))
 
 
 def example(part: Part) -> str:
@@ -115,15 +110,16 @@ def example(part: Part) -> str:
     return "a letter" if isinstance(part, ChoicePart) else "the letters, each once"
 
 
-def graded(parts: Sequence[Part], typed: Sequence[str], words: Mapping[str, str]) -> Told:
+def graded(parts: Sequence[Part], typed: Sequence[str], voice: Voice) -> Told:
     """Say that an answer is saved, which parts are empty, and which cannot be read."""
-    several = len(parts) > 1
+    several, words = len(parts) > 1, voice.words
     empty = [number for number, text in enumerate(typed) if not text.strip()]
     unclear = [n for n, text in enumerate(typed) if n not in empty and not readable(parts[n], text)]
     lines = [_saved(len(parts), empty, words)]
     for number in unclear:
         name = f"({LETTERS[number]})" if several else words["form.it"]
-        lines.append(words["form.not_read"].format(part=name, example=example(parts[number])))
+        such = voice.say(example(parts[number]))
+        lines.append(words["form.not_read"].format(part=name, example=such))
     first = (unclear or empty or [0])[0]
     focus = f"box {first}" if unclear or empty else "next"
     return Told(lines=tuple(lines), tone="", focus=focus)
