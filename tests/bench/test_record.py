@@ -21,6 +21,8 @@ from seatwork.record.copying import copy
 from seatwork.record.formed import add_form, pin
 from seatwork.record.taking_in import Takers, take_in
 
+from tests.as_saved import sealed
+
 DAY = "2026-09-14"
 COUNTS = (1_000, 10_000)
 DRAWN = 100
@@ -47,7 +49,7 @@ def given(record: Record, plan: Sheet, count: int) -> list[Submission]:
             add_form(batch, pinned, plan.name, who, form, DAY)
             answers = answered(known[number % DRAWN], Random(who))
             file = AnswerFile(learner=who, sheet=plan.name, form=1, answers=answers)
-            papers.append(Submission(file.name, file))
+            papers.append(Submission(file.name, sealed(file, form)))
     return papers
 
 

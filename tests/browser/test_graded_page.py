@@ -1,5 +1,6 @@
 """A graded sheet over file://, without a network: typed, kept, handed in, marked as any other."""
 
+import hashlib
 import json
 import os
 import random
@@ -7,10 +8,11 @@ from pathlib import Path
 
 import pytest
 from playwright.sync_api import expect
-from seatwork.marking import Answer, AnswerFile, examples, sheets, submissions
+from seatwork.marking import Answer, AnswerFile, examples, form_secret, sheets, submissions
 from seatwork.marking.answers import parse
-from seatwork.record import hand_out, mark
+from seatwork.record import forms, hand_out, mark
 from seatwork.takehome import graded_page, papers
+from seatwork.takehome.blocks import HERE
 
 from tests.browser.pages import PHONE, SMALL, WIDE, opened, sideways
 
@@ -58,7 +60,7 @@ def saved(page) -> bytes:
     return Path(download.value.path()).read_bytes()
 
 
-def by_desk(page, learner: str = "L01") -> AnswerFile:
+def by_desk(page, course: Path, learner: str = "L01") -> AnswerFile:
     """Return the answer file as the notebook's worksheet writes it, of what the page holds."""
     held = page.evaluate("seatwork.kept.answers")
     answers = {
@@ -66,7 +68,22 @@ def by_desk(page, learner: str = "L01") -> AnswerFile:
         for name, one in held.items()
         if any(one["parts"]) or one["sure"]
     }
-    return AnswerFile(learner=learner, sheet=SHEET, form=1, answers=answers)
+    form = forms(course).form(SHEET, learner, 1)
+    file = AnswerFile(learner=learner, sheet=SHEET, form=1, answers=answers, form_id=form.form_id)
+    return file.sealed(form_secret(examples.KEY, form.form_id))
+
+
+def test_a_seal_is_worked_out_as_the_standard_says(chromium) -> None:
+    """SHA-256 of every length over three blocks, as the standard library has it."""
+    page = chromium.new_page()
+    code = (HERE / "sealing.js").read_text(encoding="utf-8")
+    texts = [bytes(range(n % 256)) * (n // 256 + 1) for n in range(200)]
+    found = page.evaluate(
+        f"texts => {{ {code}; return texts.map((one) => inHex(sha256(new Uint8Array(one)))); }}",
+        [list(text) for text in texts],
+    )
+    assert found == [hashlib.sha256(text).hexdigest() for text in texts]
+    page.close()
 
 
 def test_the_file_has_the_bytes_of_the_notebook(chromium, course) -> None:
@@ -76,7 +93,7 @@ def test_the_file_has_the_bytes_of_the_notebook(chromium, course) -> None:
         first = page.locator("input[type=text]").first
         first.fill("  .139 in ")
         raw = saved(page)
-        assert raw == by_desk(page).content()
+        assert raw == by_desk(page, course).content()
         assert b'".139 in"' in raw
         expect(page.locator("#done")).to_contain_text("Hand that file in")
 
@@ -138,7 +155,7 @@ def test_where_nothing_can_be_kept_it_says_so_and_the_file_is_saved(
     page.goto(page_of(course).as_uri())
     fill(page, TYPED)
     expect(page.locator("#warn")).to_contain_text("Save the answer file before you close it")
-    assert saved(page) == by_desk(page).content()
+    assert saved(page) == by_desk(page, course).content()
     context.close()
 
 
@@ -183,28 +200,36 @@ def test_hostile_entries_stay_text(chromium, course, count) -> None:
                 " i.value = t; i.dispatchEvent(new Event('input')); }", text)  # fmt: skip
         assert page.evaluate("document.querySelectorAll('*').length") == nodes
         raw = saved(page)
-        assert raw == by_desk(page).content()
+        assert raw == by_desk(page, course).content()
         assert parse(raw, "x").content() == raw
 
 
 def test_twelve_hand_in_from_pages_and_are_marked(chromium, course, tmp_path) -> None:
-    """As a file, a second download, a file that a phone renamed, and text in a message."""
+    """As a file, a second download, a file that a phone renamed, and text in a message.
+
+    A seal that fits is on each, also where a phone made the quotation marks curly.
+    """
     folder = tmp_path / "handed_in"
     folder.mkdir()
-    names = ("{0}-{1}-1.json", "{0}-{1}-1 (1).json", "{0}-{1}-1.json.txt", "message {0}.txt")
+    names = (
+        "{0}-{1}-1.json", "{0}-{1}-1 (1).json", "{0}-{1}-1.json.txt", "message {0}.txt",
+        "curly {0}.txt",
+    )  # fmt: skip
     by_notebook = {}
     for number, learner in enumerate(TWELVE):
         with opened(chromium, page_of(course, learner), PHONE) as page:
             fill(page, TYPED[number % 5 :])
             content = saved(page)
-            by_notebook[learner] = by_desk(page, learner).content()
+            by_notebook[learner] = by_desk(page, course, learner).content()
         name = names[number % len(names)].format(learner, SHEET)
-        hello = b"Good evening,\n" if name.startswith("message") else b""
-        (folder / name).write_bytes(hello + content)
+        hello = "Good evening,\n" if name.endswith(f" {learner}.txt") else ""
+        text = content.decode().replace('"', "\u201d") if "curly" in name else content.decode()
+        (folder / name).write_bytes((hello + text).encode())
     found = list(submissions.collect(folder))
     assert {one.file.learner: one.file.content() for one in found} == by_notebook
     marked = mark(course, SHEET, folder, day="2026-09-14")
     assert {one.file.learner for one in marked.marked if one.scored} == set(TWELVE)
+    assert not [one for one in marked.marked if one.doubt or one.question]
 
 
 @pytest.mark.parametrize("size", [WIDE, PHONE, SMALL, (844, 390)])

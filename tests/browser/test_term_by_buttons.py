@@ -9,6 +9,8 @@ from seatwork.marking import AnswerFile, roster, sheets
 from seatwork.marking.text import right_answer
 from seatwork.record import forms
 
+from tests.as_saved import as_saved
+
 pytestmark = pytest.mark.long
 LOOSE = 60_000
 CELL = ["import seatwork as sw", 'sw.worksheet.week("course", day="2026-09-14")']
@@ -65,7 +67,7 @@ def hand_in(course: Path, learner: str, name: str, form: int, to: Path, wrong=()
         parts = tuple(".001 in" for _ in right) if question in wrong else right
         file = file.changed(question, parts=parts, tries=1)
     to.mkdir(exist_ok=True)
-    (to / file.name).write_bytes(file.content())
+    (to / file.name).write_bytes(as_saved(course, file).content())
 
 
 def test_a_term_is_kept_by_buttons(lab, page) -> None:

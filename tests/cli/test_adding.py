@@ -14,6 +14,8 @@ from seatwork.marking.text import right_answer
 from seatwork.record import forms, hand_out, open_record, results
 from seatwork.record.keeping import NAME
 
+from tests.as_saved import sealed
+
 pytestmark = pytest.mark.slow
 LEARNERS = ("L01", "L02", "L03", "L04", "L05")
 
@@ -35,7 +37,7 @@ def paper(course: Path, learner: str, **typed: str) -> AnswerFile:
     for name, question in form.questions(sheet).items():
         parts = tuple(right_answer(part) for part in question.parts)
         file = file.changed(name, parts=(typed[name],) if name in typed else parts)
-    return file
+    return sealed(file, form)
 
 
 def marks(course: Path) -> dict[str, dict[str, str]]:

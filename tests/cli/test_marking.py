@@ -9,6 +9,8 @@ import pytest
 from seatwork.marking import AnswerFile, examples, sheets
 from seatwork.record import forms, hand_out
 
+from tests.as_saved import as_saved
+
 pytestmark = pytest.mark.slow
 
 
@@ -35,7 +37,7 @@ def test_a_class_is_marked_from_the_terminal(tmp_path: Path) -> None:
     assert form is not None
     head = form.sizes["b2"]["height"] / 25.4
     file = AnswerFile(learner=learner, sheet="counterbores", form=1)
-    file.changed("b2", parts=(f"{head:.3f}",)).save(tmp_path / "in")
+    as_saved(tmp_path / "course", file.changed("b2", parts=(f"{head:.3f}",))).save(tmp_path / "in")
     done = seatwork(tmp_path, "mark", "counterbores", "in", "--feedback", "--day", "2026-03-02")
     assert done.returncode == 0, done.stderr
     rows = list(csv.DictReader((tmp_path / "course" / "counterbores-marks.csv").open()))
@@ -95,7 +97,7 @@ def test_screen_and_paper_are_marked_in_one_go(tmp_path: Path) -> None:
     paper = [line for line in typed if not line.startswith("L07")]
     (tmp_path / "typed.csv").write_text("\n".join(paper), encoding="utf-8")
     file = AnswerFile(learner="L07", sheet="cones", form=1)
-    file.changed("c1", parts=(".1",)).save(tmp_path / "in")
+    as_saved(course, file.changed("c1", parts=(".1",))).save(tmp_path / "in")
     done = seatwork(tmp_path, "mark", "cones", "in", "typed.csv")
     assert "12 files, 12 marked" in done.stdout
     with (course / "cones-marks.csv").open(encoding="utf-8") as marks:

@@ -8,6 +8,8 @@ from seatwork.marking.text import right_answer
 from seatwork.questions.checking.template import own_type
 from seatwork.record import forms
 
+from tests.as_saved import as_saved
+
 pytestmark = pytest.mark.slow
 SHEET = 'format = 1\ntitle = "Friday"\n' + "".join(
     f'[[questions]]\nid = "{name}"\ntype = "{kind}"\npoints = 2\n'
@@ -89,7 +91,8 @@ def paper(own: Path, learner: str) -> AnswerFile:
     kind = next(kind for kind in form_types() if kind.id == "seat-depth")
     (part,) = kind(**form.sizes["f1"]).parts
     file = AnswerFile(learner=learner, sheet="friday", form=1)
-    return file.changed("f1", parts=(right_answer(part),)).changed("f2", parts=("1 in",))
+    file = file.changed("f1", parts=(right_answer(part),)).changed("f2", parts=("1 in",))
+    return as_saved(own / "course", file)
 
 
 def form_types() -> list:

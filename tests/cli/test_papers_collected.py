@@ -7,6 +7,8 @@ from seatwork.marking import Answer, AnswerFile, examples, sheets
 from seatwork.marking.text import right_answer
 from seatwork.record import forms, hand_out
 
+from tests.as_saved import as_saved, sealed
+
 pytestmark = pytest.mark.slow
 
 
@@ -26,7 +28,12 @@ def right(course: Path, learner: str, form: int = 1) -> AnswerFile:
         name: Answer(parts=tuple(right_answer(part) for part in question.parts))
         for name, question in given.questions(sheet).items()
     }
-    return AnswerFile(learner=learner, sheet="cones", form=form, answers=answers)
+    return sealed(AnswerFile(learner=learner, sheet="cones", form=form, answers=answers), given)
+
+
+def changed(course: Path, text: str) -> AnswerFile:
+    """Answer the form of L01 right but for the first question."""
+    return as_saved(course, right(course, "L01").changed("c1", parts=(text,)))
 
 
 def typed(path: Path, file: AnswerFile, form: str = "") -> None:
@@ -71,7 +78,7 @@ def test_who_has_no_paper_yet_is_named(course, tmp_path, run) -> None:
 
 def test_what_needs_a_person_is_told_with_what_to_do(course, tmp_path, run) -> None:
     """Points to give and a file to ask for again each have their line, only where they are."""
-    right(course, "L01").changed("c1", parts=("5-Aug",)).save(tmp_path / "in")
+    changed(course, "5-Aug").save(tmp_path / "in")
     done = run("mark", "cones", "in", "--feedback")
     assert 'give its points: seatwork override cones CODE QUESTION POINTS "reason"' in done.out
     assert "ask for it again" not in done.out
@@ -97,7 +104,7 @@ def test_what_needs_a_person_is_told_with_what_to_do(course, tmp_path, run) -> N
 )
 def test_what_is_refused_changes_nothing(course, tmp_path, run, words, told) -> None:
     """A wrong number, reason, day or paper is one sentence, and no file is written."""
-    right(course, "L01").changed("c1", parts=("1 in",)).save(tmp_path / "in")
+    changed(course, "1 in").save(tmp_path / "in")
     run("mark", "cones", "in")
     before = sorted(tmp_path.rglob("*"))
     done = run(*words)
@@ -108,7 +115,7 @@ def test_what_is_refused_changes_nothing(course, tmp_path, run, words, told) -> 
 
 def test_points_are_read_with_a_comma(course, tmp_path, run) -> None:
     """Points as much of the world writes them are the same points."""
-    right(course, "L01").changed("c1", parts=("1 in",)).save(tmp_path / "in")
+    changed(course, "1 in").save(tmp_path / "in")
     run("mark", "cones", "in")
     assert "7.5 of 8 points" in run("override", "cones", "L01", "c1", "1,5", "right aloud").out
 

@@ -10,6 +10,8 @@ from seatwork.marking.text import right_answer
 from seatwork.record import forms
 from seatwork.record.erasing import still_naming
 
+from tests.as_saved import sealed
+
 pytestmark = pytest.mark.slow
 NAMES = {code: f"Quillfeather{code[1:]} Ottoline" for code in examples.CLASS}
 
@@ -22,7 +24,7 @@ def paper(course: Path, name: str, learner: str, form: int = 1, **typed: str) ->
     for question, asked in one.questions(sheets.load(name)).items():
         parts = tuple(right_answer(part) for part in asked.parts)
         file = file.changed(question, parts=(typed[question],) if question in typed else parts)
-    return file
+    return sealed(file, one)
 
 
 @pytest.fixture

@@ -1,5 +1,7 @@
 """Answers in a message, and names that mail and phones make of an answer file's."""
 
+from dataclasses import replace
+
 import pytest
 from seatwork.marking import Answer, AnswerFile
 from seatwork.marking.messages import in_message
@@ -11,6 +13,7 @@ FILE = AnswerFile(
     form=1,
     answers={"c1": Answer(parts=("1 1/4 in\u2028",)), "c2": Answer(parts=("b", ""), sure=True)},
 )
+SECRET = bytes(range(32))
 LINE = FILE.content().decode()
 
 
@@ -45,7 +48,7 @@ def test_the_answers_are_taken(tmp_path, name: str, content: str) -> None:
         (LINE + LINE, "more than once"),
         (LINE.replace(" ", "\n", 1), "broken over several lines"),
         (LINE[:-5], "cut off"),
-        (LINE.replace('"', "\u201d"), "no answers copied"),
+        (LINE.replace("{", "\u201d", 1), "no answers copied"),
         (LINE.replace('"parts"', '"part"'), "other fields than it should"),
     ],
 )
@@ -59,6 +62,31 @@ def test_what_a_mail_program_changed_goes_to_a_person(tmp_path, content: str, wh
 def test_a_page_handed_in_is_told_as_one(tmp_path) -> None:
     """The page holds no answers: they are kept in the browser."""
     assert "holds no answers" in taken(tmp_path, "L01-cones-1.html", "<html>").doubt
+
+
+CURLY = replace(
+    FILE,
+    form_id="K7QM-4XRD",
+    answers={"c1": Answer(parts=('1/4"', "\u201cabout\u201d 3 mm", '"', 'a\\"b"', ""))},
+)
+
+
+@pytest.mark.parametrize("mark", ["\u201d", "\u201c", "\u201e", "\u201f"])
+def test_quotation_marks_that_a_phone_made_curly_are_read(tmp_path, mark: str) -> None:
+    """Those of the answers themselves: inch marks, and what was typed curly, come back as typed."""
+    line = CURLY.sealed(SECRET).content().decode().replace('"', mark)
+    found = taken(tmp_path, "message.txt", f"{mark}Here{mark}\n{line}")
+    assert found.file == CURLY.sealed(SECRET)
+    assert found.file.has_seal(SECRET)
+
+
+def test_curly_marks_that_end_a_text_elsewhere_go_to_a_person(tmp_path) -> None:
+    """An answer that looks like the end of one is not guessed at."""
+    odd = replace(FILE, answers={"c1": Answer(parts=("\u201d:\u201d",))})
+    line = odd.content().decode().replace('"', "\u201d")
+    found = taken(tmp_path, "message.txt", line)
+    assert found.file is None
+    assert "broken" in found.doubt
 
 
 def test_a_sealed_line_is_whole() -> None:

@@ -112,11 +112,27 @@ def test_an_old_form_renumbered_as_the_re_test_is_told(
     assert marked(file).doubt == "its form belongs to L02, form 1 of small"
 
 
-def test_no_seal_is_asked_about_and_marked(right_file, marked) -> None:
-    """A file without a seal counts; paper typed by the instructor needs none."""
-    assert marked(right_file("L02")).question == NO_SEAL
-    assert marked(right_file("L02")).points == 7
-    assert marked(right_file("L02"), came="paper").question == ""
+def test_a_paper_without_a_seal_waits_for_a_person_and_is_marked(right_file, marked) -> None:
+    """Each page seals what it saves; paper typed by the instructor needs no seal."""
+    one = marked(right_file("L02"))
+    assert (one.doubt, one.points, len(one.scored)) == (NO_SEAL, None, 3)
+    on_paper = marked(right_file("L02"), came="paper")
+    assert (on_paper.doubt, on_paper.question, on_paper.points) == ("", "", 7)
+
+
+def test_where_pages_taken_home_did_not_seal_it_is_asked_about_and_counts(
+    course_folder: Path, sheet, handouts, right_file
+) -> None:
+    """Forms handed out before all pages sealed: one without a seal counts, a wrong one waits."""
+    before = forms(course_folder)
+    assert all(one.sealed for own in before.sheets["small"].values() for one in own)
+    for own in before.sheets["small"].values():
+        own[:] = [replace(one, sealed=False) for one in own]
+    marker, file = Marker(sheet, before, key=KEY), right_file("L02")
+    changed = replace(saved(handouts["L02"], file), seal="0" * 64)
+    one, two = marker.mark([Submission(file.name, file), Submission(file.name, changed)])
+    assert (one.question, one.doubt, one.points) == (NO_SEAL, "", 7)
+    assert (two.doubt, two.points) == (CHANGED, None)
 
 
 def test_a_form_without_an_id_marks_as_before(

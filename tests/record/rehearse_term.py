@@ -11,11 +11,11 @@ import os
 import sys
 import time
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from seatwork.cli import program
-from seatwork.marking import AnswerFile, examples, sheets
+from seatwork.marking import AnswerFile, examples, form_secret, sheets
 from seatwork.marking.text import right_answer
 from seatwork.record import Record, forms
 
@@ -71,6 +71,8 @@ def answer(course: Path, to: Path, name: str, who: tuple[str, ...], form: int = 
             off = question in wrong.get(learner, ())
             parts = tuple(".001" if off else right_answer(part) for part in asked.parts)
             file = file.changed(question, parts=parts, tries=1)
+        secret = form_secret(examples.KEY, given.form_id)
+        file = replace(file, form_id=given.form_id).sealed(secret)
         (to / file.name).write_bytes(file.content())
 
 

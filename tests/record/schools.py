@@ -11,6 +11,8 @@ from seatwork.questions.type.parts import NumberPart
 from seatwork.record import Record, class_now, forms, open_record
 from seatwork.record.taking_in import Taken, take_in
 
+from tests.as_saved import as_saved, sealed
+
 SLIPS = 0.1
 """Share of answers that are given by a slip."""
 BY_HOUSE = class_now.Counting()
@@ -28,6 +30,13 @@ class School:
     def record(self) -> Record:
         """The record, opened anew."""
         return open_record(self.folder)
+
+    def other(self, number: int, **typed: str) -> AnswerFile:
+        """Return a paper with other answers, as the page of its form saves it."""
+        file = self.papers[number]
+        for question, text in typed.items():
+            file = file.changed(question, parts=(text,))
+        return as_saved(self.folder, file)
 
     def take(self, record: Record, papers: tuple[AnswerFile, ...], day: str) -> Taken:
         """Take some papers in."""
@@ -52,7 +61,7 @@ def answered(folder: Path, name: str, learner: str, form: int, slips: float = SL
             for part in asked.parts
         )
         file = file.changed(question, parts=parts, tries=1)
-    return file
+    return sealed(file, one)
 
 
 def points_of(record: Record, day: str = "2026-12-01") -> dict[tuple[str, str], object]:

@@ -115,7 +115,7 @@ def diverged(base: School, place: Path, author: str, seed: int) -> Record:
     source = base.record
     record = Record(copy(source, place / "record.db"), source.key, author)
     source.close()
-    other = tuple(file.changed("c1", parts=("1",)) for file in base.papers)
+    other = tuple(base.other(number, c1="1") for number in range(len(base.papers)))
     for _ in range(12):
         number, act = rng.randrange(len(base.papers)), rng.randrange(4)
         learner, day = base.papers[number].learner, f"2026-10-{1 + rng.randrange(28):02d}"

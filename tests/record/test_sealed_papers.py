@@ -48,8 +48,9 @@ def honest(school) -> tuple[School, Record, AnswerFile, object]:
 def test_a_later_paper_without_a_fitting_seal_takes_no_mark_away(honest, seal: str) -> None:
     """Before the day the later of two counts, but never over one whose seal fits."""
     made, record, file, before = honest
-    forged = wrong(made.papers[0]) if seal == "none" else wrong(file)
-    taken = made.take(record, (replace(forged, seal="" if seal == "none" else "0" * 64),), NEXT)
+    forged = wrong(file)
+    forged = replace(forged, form_id="") if seal == "none" else replace(forged, seal="0" * 64)
+    taken = made.take(record, (forged,), NEXT)
     assert taken.count["another"] == 1
     assert cell(record) == (before[0], before[1], MISFIT)
     assert len(results(record, "cones", NEXT)["files"]) == 1

@@ -26,7 +26,7 @@ def two(school) -> tuple[School, tuple, tuple, float, float]:
     """Give a course, two papers of L01, and the points of each alone."""
     made = school(2, due=DUE)
     first = made.papers[:1]
-    worse = (first[0].changed("c1", parts=("9",)).changed("c2", parts=("9",)),)
+    worse = (made.other(0, c1="9", c2="9"),)
     record = made.record
     made.take(record, first, DAY)
     best = cell(record)[0]
@@ -68,7 +68,7 @@ def test_the_house_may_count_the_first_or_the_last(two, rule: str, later: bool) 
 def test_two_at_once_wait_for_a_person(school) -> None:
     """Nothing says which of two in one pile is the later one."""
     made = school(1)
-    other = (made.papers[0].changed("c1", parts=("9",)),)
+    other = (made.other(0, c1="9"),)
     record = made.record
     made.take(record, made.papers + other, DAY)
     assert cell(record) == (None, "2 papers with other answers came at once: look")
@@ -80,7 +80,7 @@ def test_two_at_once_wait_for_a_person(school) -> None:
 def test_one_of_two_is_taken_back(school) -> None:
     """A person takes one back, and the other counts."""
     made = school(1)
-    other = (made.papers[0].changed("c1", parts=("9",)),)
+    other = (made.other(0, c1="9"),)
     record = made.record
     made.take(record, made.papers, DAY)
     alone = cell(record)[0]
@@ -123,7 +123,7 @@ def test_the_same_paper_from_two_instructors_is_one(school, tmp_path) -> None:
 def test_a_person_says_which_of_two_counts(school) -> None:
     """Of two in one pile either can be chosen, also the other one after; all stay kept."""
     made = school(1)
-    other = made.papers[0].changed("c1", parts=("9",))
+    other = made.other(0, c1="9")
     record = made.record
     made.take(record, (made.papers[0],), DAY)
     best = cell(record)[0]

@@ -12,12 +12,12 @@ import sys
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from pathlib import Path
 from random import Random
 
-from seatwork.marking import AnswerFile, Sheet, sheets
+from seatwork.marking import AnswerFile, Sheet, examples, form_secret, sheets
 from seatwork.marking.text import right_answer
 from seatwork.questions.type.parts import NumberPart
 from seatwork.record import (
@@ -157,7 +157,8 @@ def answered(made: RoomOfTwo, plan: Sheet, sitting: int, learners: list[str]) ->
                 for part in asked.parts
             )
             file = file.changed(question, parts=parts, tries=1)
-        file.save(piles[number % 2])
+        secret = form_secret(examples.KEY, given.form_id)
+        replace(file, form_id=given.form_id).sealed(secret).save(piles[number % 2])
     return piles[0], piles[1]
 
 

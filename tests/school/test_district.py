@@ -15,6 +15,8 @@ from seatwork.record import forms, hand_out
 from seatwork.school import workers
 from seatwork.school.marking_rooms import judge
 
+from tests.as_saved import sealed
+
 pytestmark = pytest.mark.long
 
 SHEET, A_ROOM, COURSES, LINKS = "mixed_test", 250, 8, 50
@@ -42,7 +44,7 @@ def make_room(room: Path, first: int) -> None:
                 for part in asked.parts
             )
             paper = paper.changed(question, parts=parts, tries=1)
-        paper.save(room / "handed_in")
+        sealed(paper, one).save(room / "handed_in")
 
 
 def digest(found: object) -> tuple[int, str]:

@@ -15,6 +15,8 @@ from seatwork.marking.text import right_answer
 from seatwork.record import forms, hand_out, open_record, results
 from seatwork.school import Room, hand_out_rooms, mark_rooms, rooms, slip_figures, workers
 
+from tests.as_saved import sealed
+
 pytestmark = pytest.mark.slow
 DAY = "2026-09-14"
 LEARNERS = ["L01", "L02", "L03"]
@@ -34,7 +36,7 @@ def make_room(school: Path, name: str) -> None:
             paper = paper.changed(
                 question, parts=("9",) if (code, question) == ("L02", "c1") else parts
             )
-        paper.save(room / "handed_in")
+        sealed(paper, one).save(room / "handed_in")
 
 
 @pytest.fixture

@@ -47,7 +47,7 @@ def test_nothing_of_the_answer_is_in_the_page(name: str) -> None:
     assert set(found) == {"sheet"}
     assert page.count("<script") == 2
     told = json.loads(found["sheet"])
-    assert set(told) == {"learner", "sheet", "form", "asked", "items"}
+    assert set(told) == {"learner", "sheet", "form", "form_id", "secret", "asked", "items"}
     (item,) = told["items"]
     assert set(item) == KEYS
     assert item["ask"] == question.ask()

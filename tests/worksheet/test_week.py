@@ -13,6 +13,8 @@ from seatwork.worksheet import week
 from seatwork.worksheet.term_desk import pressing
 from seatwork.worksheet.term_desk.week_view import Week
 
+from tests.as_saved import as_saved
+
 pytestmark = pytest.mark.slow
 FEW = ("L01", "L02")
 
@@ -47,6 +49,7 @@ def hand_in(desk: Week, learner: str, folder: Path, **typed: tuple[str, ...]) ->
     for name, question in form.questions(sheets.load("cones")).items():
         parts = typed.get(name) or tuple(right_answer(part) for part in question.parts)
         file = file.changed(name, parts=parts, tries=1)
+    file = as_saved(desk.course, file)
     folder.mkdir(exist_ok=True)
     (folder / file.name).write_bytes(file.content())
     return folder / file.name

@@ -9,6 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import course, roster, typed_back
 from seatwork.marking.answers import Answer, AnswerFile
 from seatwork.marking.handed import Forms
+from seatwork.marking.sealing import form_secret
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.text import right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
@@ -77,7 +78,7 @@ def answer(folder: Path, sheet: Sheet, handed_out: Forms) -> Path:
 
 
 def hand_in(to: Path, sheet: Sheet, handed_out: Forms, learners: Sequence[str] = CLASS) -> Path:
-    """Save what some of the class answered as their pages save it: an answer file each.
+    """Save what some of the class answered as their pages save it: a sealed answer file each.
 
     Parameters
     ----------
@@ -99,9 +100,12 @@ def hand_in(to: Path, sheet: Sheet, handed_out: Forms, learners: Sequence[str] =
         typed: dict[str, list[str]] = {}
         for _, place, text in _rows(handed_out, sheet, code, _planned(sheet, code)):
             typed.setdefault(place.rstrip(typed_back.PARTS), []).append(text)
-        form = handed_out.forms(sheet.name, code)[-1].form
+        form = handed_out.forms(sheet.name, code)[-1]
         answers = {name: Answer(parts=tuple(parts), tries=1) for name, parts in typed.items()}
-        AnswerFile(learner=code, sheet=sheet.name, form=form, answers=answers).save(to)
+        file = AnswerFile(
+            learner=code, sheet=sheet.name, form=form.form, answers=answers, form_id=form.form_id
+        )
+        (file.sealed(form_secret(KEY, form.form_id)) if form.form_id else file).save(to)
     return to
 
 

@@ -25,6 +25,8 @@ class HandedOut:
         Version of each question's type at that time.
     form_id : str
         As printed on the paper; empty for a form of a time when there were none.
+    sealed : bool
+        Whether each of its pages seals what it saves; pages taken home once did not.
     """
 
     sitting: int
@@ -33,6 +35,7 @@ class HandedOut:
     sizes: dict[str, dict[str, Any]]
     versions: dict[str, int]
     form_id: str = ""
+    sealed: bool = False
 
     def questions(self, sheet: Sheet) -> dict[str, Question]:
         """Return the questions as they were drawn, by their id."""

@@ -130,6 +130,7 @@ def _unlike(
             sizes=sizes,
             versions=_versions(sheet),
             form_id=form_id(key, learner, sheet.name, form, sizes),
+            sealed=True,
         )
         shared = sum(
             new.sizes[name] == old.sizes.get(name) for old in earlier for name in new.sizes

@@ -140,16 +140,19 @@ class Marker:
         return Marked(name=name, file=file, scored=scored)
 
     def _looked_at(self, marked: Marked, came: str) -> Marked:
-        """Ask about a paper without a seal; leave one to a person whose form id or seal is wrong.
+        """Leave a paper to a person whose form id or seal is wrong or missing; it is marked anyway.
 
-        Both are marked all the same.
+        Where a page of its form may have saved it without a seal, it counts and is asked about.
         """
         file = marked.file
         form = self.handed_out.form(file.sheet, file.learner, file.form) if file else None
         if file is None or form is None or marked.doubt or came != "screen" or self._key is None:
             return marked
         if not file.form_id and not file.seal:
-            return replace(marked, question=NO_SEAL if form.form_id else "")
+            missed = NO_SEAL if form.form_id else ""
+            if form.sealed:
+                return replace(marked, doubt=missed)
+            return replace(marked, question=missed)
         return replace(marked, doubt=self._misfit(file, form, self._key))
 
     def _misfit(self, file: AnswerFile, form: HandedOut, key: bytes) -> str:

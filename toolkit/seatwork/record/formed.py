@@ -76,6 +76,7 @@ def _handed(row: Any) -> HandedOut:
         sizes=drawn["sizes"],
         versions=drawn["versions"],
         form_id=drawn.get("form_id", ""),
+        sealed=drawn.get("sealed", False),
     )
 
 
@@ -127,13 +128,15 @@ def add_form(batch: Batch, pinned: str, name: str, learner: str, one: HandedOut,
     day : str
         Year-month-day.
     """
-    drawn = {"sizes": one.sizes, "versions": one.versions}
+    drawn: dict[str, Any] = {"sizes": one.sizes, "versions": one.versions}
+    if one.form_id:
+        drawn |= {"form_id": one.form_id} | ({"sealed": True} if one.sealed else {})
     body = {
         "sheet": pinned,
         "sitting": one.sitting,
         "number": one.form,
         "mode": one.mode,
-        "drawn": text_of(drawn | ({"form_id": one.form_id} if one.form_id else {})).decode(),
+        "drawn": text_of(drawn).decode(),
     }
     return batch.add(Fact("form", f"{learner}/{name}/{one.form}", body, day, learner))
 

@@ -4,7 +4,7 @@ import hashlib
 import json
 from base64 import b64encode
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from html import escape
 from typing import Any
 
@@ -38,20 +38,27 @@ class Paper:
         Number of the form.
     questions : dict of str to Question
         The questions with the learner's numbers.
+    form_id : str
+        The form's id; empty for a form of a time when there were none.
+    secret : bytes
+        What its answers are sealed with; empty without an id.
     """
 
     learner: str
     sheet: Sheet
     form: int
     questions: Mapping[str, Question]
+    form_id: str = ""
+    secret: bytes = field(default=b"", repr=False)
 
     def __repr__(self) -> str:
         return f"<Paper {self.learner}, {self.sheet.name}, form {self.form}>"
 
     @property
     def heading(self) -> str:
-        """Title, learner and form, as they head the page."""
-        return f"{self.sheet.title}, {self.learner}, form {self.form}"
+        """Title, learner and form with its id, as they head the page."""
+        named = f"{self.sheet.title}, {self.learner}, form {self.form}"
+        return f"{named}, {self.form_id}" if self.form_id else named
 
     def told(self) -> dict[str, Any]:
         """Return what the page holds, as JSON data."""
@@ -65,6 +72,8 @@ class Paper:
             "learner": self.learner,
             "sheet": self.sheet.name,
             "form": self.form,
+            "form_id": self.form_id,
+            "secret": self.secret.hex(),
             "asked": hashlib.sha256(asked.encode()).hexdigest()[:12],
             "items": items,
         }
@@ -158,7 +167,7 @@ def graded_page(paper: Paper, made: Runtime | None = None) -> str:
     """
     if not paper.questions:
         raise SeatworkError(paper.sheet.name, "it has no question to take home", "name another")
-    names = ("unpack.js", "storage.js", "graded.js")
+    names = ("unpack.js", "storage.js", "sealing.js", "graded.js")
     code = script(*names) if made is None else script(*names, "python.js", "reading.js")
     body = FORM.format(heading=escape(paper.heading), reader=READS if made else PLAIN)
     blocks = [json_block("sheet", paper.told())]

@@ -4,6 +4,7 @@ from collections.abc import Collection, Iterator
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
+from seatwork.marking.sealing import form_secret
 from seatwork.marking.sheets import Sheet
 from seatwork.record.course_record import open_record
 from seatwork.record.taking_in import Takers
@@ -37,7 +38,7 @@ def papers(
     record = open_record(folder)
     try:
         with record.reading() as connection:
-            takers = Takers(connection, plan, record.key)
+            key, takers = record.key, Takers(connection, plan, record.key)
     finally:
         record.close()
     given = takers.given.forms.sheets.get(plan.name, {})
@@ -51,7 +52,14 @@ def papers(
             fault = f"{code} was given {plan.name} for practice"
             raise SeatworkError(plan.name, fault, "hand it out with --mode graded")
         sheet = takers.sheet(takers.given.ids[plan.name, code, form.form])
-        yield Paper(learner=code, sheet=sheet, form=form.form, questions=form.questions(sheet))
+        yield Paper(
+            learner=code,
+            sheet=sheet,
+            form=form.form,
+            questions=form.questions(sheet),
+            form_id=form.form_id,
+            secret=form_secret(key, form.form_id) if form.form_id else b"",
+        )
     if not asked:
         fault = f"{plan.name} was handed out to nobody"
         raise SeatworkError(str(folder), fault, f"seatwork hand-out {plan.name} does that")

@@ -87,14 +87,14 @@ class Sheet {
 
   // The very bytes that the notebook's worksheet would write.
   content() {
-    const { learner, sheet, form } = this.sheet;
-    const typed = Object.entries(this.kept.answers)
+    const { learner, sheet, form, form_id, secret } = this.sheet;
+    const answers = Object.fromEntries(Object.entries(this.kept.answers)
       .filter(([, one]) => one.parts.some(Boolean) || one.sure)
       .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([id, { parts, sure }]) =>
-        `${JSON.stringify(id)}:${JSON.stringify({ parts, attempt: 1, tries: 0, hints: 0, sure })}`);
-    const head = JSON.stringify({ format: 1, learner, sheet, form }).slice(0, -1);
-    return `${head},"answers":{${typed.join(",")}}}\n`;
+      .map(([id, { parts, sure }]) => [id, { parts, attempt: 1, tries: 0, hints: 0, sure }]));
+    const said = { format: form_id ? 3 : 1, learner, sheet, form, answers };
+    const whole = form_id ? { ...said, form_id, seal: sealOf({ ...said, form_id }, secret) } : said;
+    return `${JSON.stringify(whole)}\n`;
   }
 
   get name() {
