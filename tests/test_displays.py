@@ -26,7 +26,8 @@ GIVEN = {
     "cutting.Machine", "cutting.Cutter", "cutting.Cut", "cutting.SpeedRange", "drawings.Look",
     "cutting.Coefficients", "inspection.Measured", "marking.Answer", "marking.AnswerFile",
     "questions.Mistake", "questions.Slip", "questions.Tolerance", "notes.Size",
-    "tables.Column", "tables.Table", "plan.Row", "inspection.Readings", "record.Override",
+    "tables.Column", "tables.Table", "entries.AskedChoice", "entries.AskedNumber",
+    "entries.AskedOrder", "plan.Row", "inspection.Readings", "record.Override",
 }  # fmt: skip
 """What a person gives, or writes down: it shows the line that makes it again."""
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 from functools import cache
 from importlib import import_module
 from inspect import isclass
@@ -11,8 +12,10 @@ from typing import Any
 
 import numpy as np
 from seatwork import (
+    benches,
     cutting,
     drawings,
+    entries,
     hardware,
     inspection,
     marking,
@@ -21,8 +24,10 @@ from seatwork import (
     seats,
     shop,
     tables,
+    takehome,
 )
 from seatwork import record as term
+from seatwork.entries.asked import MEASURES
 from seatwork.errors import SeatworkError
 from seatwork.marking import examples
 from seatwork.plan import make_plan
@@ -33,9 +38,9 @@ from seatwork.seats.surfaces import Flat, Tilted
 from seatwork.shop import rules
 
 ROOMS = (
-    "benches", "cards", "cutting", "drawings", "hardware", "inspection", "marking", "notes",
-    "opening", "picks", "plan", "questions", "record", "seats", "shop", "show", "tables",
-    "units", "worksheet",
+    "benches", "cards", "cutting", "drawings", "entries", "hardware", "inspection", "marking",
+    "notes", "opening", "picks", "plan", "questions", "record", "seats", "shop", "show", "tables",
+    "takehome", "units", "worksheet",
 )  # fmt: skip
 
 SEAT = seats.Countersink(diameter=12, hole_diameter=6, included_angle=90)
@@ -151,6 +156,24 @@ def given_course(ground: Ground) -> Path:
     """Hand a sheet out, and return the course folder."""
     handed_out(ground)
     return ground.course
+
+
+def graded_course(ground: Ground) -> Path:
+    """Hand a sheet out graded in a course of its own, and return its folder."""
+    place = ground.folder / "graded"
+    place.mkdir(exist_ok=True)
+    term.hand_out(place, sheet(), ["L07"], mode="graded")
+    return place
+
+
+RUNTIME = takehome.Runtime(loader=b"", asm=b"", wasm=b"", library=b"")
+"""Stands for Python in a page; no page with it is opened here."""
+
+
+def given_paper(ground: Ground) -> takehome.Paper:
+    """Hand a graded sheet out, and return the paper of it."""
+    (paper,) = takehome.papers(graded_course(ground), sheet())
+    return paper
 
 
 def term_record(ground: Ground) -> term.Record:
@@ -603,6 +626,22 @@ CALLS: dict[str, Call] = {
     "worksheet.model_sheet": always(name="cones"),
     "worksheet.sheet": always(name="cones"),
     "worksheet.week": lambda ground: {"folder": ground.course, "day": "2026-09-21"},
+    "entries.AskedChoice": always(options=("the pilot", "the stop")),
+    "entries.AskedNumber": always(measure="LENGTH", system="inch"),
+    "entries.AskedOrder": always(count=4),
+    "entries.Typed": always(value=Decimal("0.139"), place=Decimal("0.001"), unit_said=True),
+    "entries.echo": always(text=".139 in", asked=entries.AskedNumber("LENGTH", "inch")),
+    "entries.read": always(text=".139 in", measure=MEASURES["LENGTH"], system="inch"),
+    "takehome.bench_call": always(source="sw.benches.angles(cutter_angle=90)"),
+    "takehome.graded_page": lambda ground: {"paper": given_paper(ground), "made": RUNTIME},
+    "takehome.papers": lambda ground: {
+        "folder": graded_course(ground), "plan": sheet(), "sitting": 1, "only": ["L07"],
+    },
+    "takehome.planner_page": always(made=RUNTIME),
+    "takehome.practice_page": lambda ground: {
+        "sheet": sheet(), "made": RUNTIME, "planner": False,
+    },
+    "takehome.record": lambda ground: {"bench": benches.triangle()},
     "opening.deliver": lambda ground: {"folder": ground.folder / "workbook"},
     "opening.shop_defaults": lambda ground: {"package": ground.folder},
     "opening.source": lambda ground: {"package": ground.folder},

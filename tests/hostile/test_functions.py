@@ -21,7 +21,10 @@ NEVER: tuple[Any, ...] = (
     1_000_000,
 )  # fmt: skip
 LONGEST = 2500
-SLOW = ("benches", "cards", "worksheet", "questions.lacks", "plan", "tables.load")
+SLOW = (
+    "benches", "cards", "worksheet", "questions.lacks", "plan", "tables.load", "takehome.graded",
+    "takehome.p", "takehome.record",
+)  # fmt: skip
 """Calls that draw or plan; the quick walk gives each a few wrong arguments."""
 
 

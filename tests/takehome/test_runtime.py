@@ -27,8 +27,8 @@ def a_package() -> bytes:
 
 
 def test_where_there_is_none_it_says_what_would_do() -> None:
-    """One sentence: the file, npm, the extra, plain pages."""
-    with pytest.raises(SeatworkError, match=r"--python pyodide-.*npm.*home.*--plain"):
+    """One sentence: the file, npm, the extra."""
+    with pytest.raises(SeatworkError, match=r"--python pyodide-.*npm.*home"):
         home.runtime()
 
 

@@ -15,8 +15,8 @@ from seatwork.doors import doors
 __version__ = "0.2.0"
 
 ROOMS = (
-    "benches cards cutting drawings hardware inspection marking notes picks plan questions record"
-    " seats shop show tables units worksheet"
+    "benches cards cutting drawings entries hardware inspection marking notes picks plan questions"
+    " record seats shop show tables takehome units worksheet"
 )
 NAMES = {
     "errors": "SeatworkError",

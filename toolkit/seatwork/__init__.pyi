@@ -2,6 +2,7 @@ from seatwork import benches as benches
 from seatwork import cards as cards
 from seatwork import cutting as cutting
 from seatwork import drawings as drawings
+from seatwork import entries as entries
 from seatwork import hardware as hardware
 from seatwork import inspection as inspection
 from seatwork import marking as marking
@@ -14,6 +15,7 @@ from seatwork import seats as seats
 from seatwork import shop as shop
 from seatwork import show as show
 from seatwork import tables as tables
+from seatwork import takehome as takehome
 from seatwork import units as units
 from seatwork import worksheet as worksheet
 from seatwork.cards import job_card as job_card

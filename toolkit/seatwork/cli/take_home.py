@@ -49,7 +49,7 @@ def take_home(
         page = (
             planner_page(made)
             if sheet == PLANNER
-            else practice_page(sheet_of(sheet, None, None), made, planner=True)
+            else practice_page(sheet_of(sheet, None, questions), made, planner=True)
         )
         path = folder / f"{sheet}-practice.html" if sheet != PLANNER else folder / "planner.html"
         files.write(path, page)
@@ -57,7 +57,7 @@ def take_home(
         return
     plan, course_folder = sheet_of(sheet, named, questions), folder_of(named)
     folder = target or course_folder / "given"
-    every = list(papers(course_folder, plan, sitting, only or []))
+    every = papers(course_folder, plan, sitting, only or [])
     made_for = None if plain else _reader(python)
     for paper in every:
         path = folder / f"{paper.learner}-{plan.name}-{paper.form}.html"

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from seatwork.entries.measures import Measure
+from seatwork.units.showing import system_named
 
 # A plain decimal with or without a unit: what nearly every answer is. Everything else,
 # fractions and decimal commas among it, goes to the reader of shop text.
@@ -31,6 +32,10 @@ class Typed:
     place: Decimal
     unit_said: bool
 
+    def __repr__(self) -> str:
+        said = "with a unit" if self.unit_said else "without a unit"
+        return f"<Typed {self.value}, to {self.place}, {said}>"
+
 
 def read(text: str, measure: Measure, system: str) -> Typed:
     """Read what a learner typed for a number asked for in the unit of `system`.
@@ -38,7 +43,7 @@ def read(text: str, measure: Measure, system: str) -> Typed:
     Raises
     ------
     SeatworkError
-        If the text is no such number; the sentence says what would do.
+        If the text is no such number, or the system is none; the sentence says what would do.
 
     Examples
     --------
@@ -46,6 +51,7 @@ def read(text: str, measure: Measure, system: str) -> Typed:
     >>> read(".139 in", LENGTH, "inch").value, read("12.7 mm", LENGTH, "inch").value
     (Decimal('0.139'), Decimal('0.5'))
     """
+    system_named(system)
     plain = PLAIN.fullmatch(text.strip(" "))
     if plain and plain[1] not in ("", "."):
         number, decimals, unit = plain.groups()

@@ -1,6 +1,6 @@
 """The forms of a sheet that a class was given, as papers to take home."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
@@ -15,8 +15,8 @@ GRADED = "graded"
 
 def papers(
     folder: Path, plan: Sheet, sitting: int = 1, only: Collection[str] = ()
-) -> Iterator[Paper]:
-    """Yield each learner's form of a sheet, as it was handed out.
+) -> tuple[Paper, ...]:
+    """Return each learner's form of a sheet, as it was handed out.
 
     Parameters
     ----------
@@ -32,8 +32,7 @@ def papers(
     Raises
     ------
     SeatworkError
-        If nothing was handed out, or for practice; nothing is yielded for one of `only` who was
-        given nothing.
+        If nothing was handed out, or for practice, or one of `only` was given nothing.
     """
     record = open_record(folder)
     try:
@@ -43,23 +42,28 @@ def papers(
         record.close()
     given = takers.given.forms.sheets.get(plan.name, {})
     asked = {code.upper() for code in only} or set(given)
-    for code in sorted(asked):
-        form = next((one for one in given.get(code, ()) if one.sitting == sitting), None)
-        if form is None:
-            fault = f"{plan.name} was not handed out to {code}, sitting {sitting}"
-            raise SeatworkError(str(folder), fault, f"seatwork hand-out {plan.name} does that")
-        if form.mode != GRADED:
-            fault = f"{code} was given {plan.name} for practice"
-            raise SeatworkError(plan.name, fault, "hand it out with --mode graded")
-        sheet = takers.sheet(takers.given.ids[plan.name, code, form.form])
-        yield Paper(
-            learner=code,
-            sheet=sheet,
-            form=form.form,
-            questions=form.questions(sheet),
-            form_id=form.form_id,
-            secret=form_secret(key, form.form_id) if form.form_id else b"",
-        )
     if not asked:
         fault = f"{plan.name} was handed out to nobody"
         raise SeatworkError(str(folder), fault, f"seatwork hand-out {plan.name} does that")
+    return tuple(_paper(folder, takers, key, code, sitting) for code in sorted(asked))
+
+
+def _paper(folder: Path, takers: Takers, key: bytes, learner: str, sitting: int) -> Paper:
+    name = takers.plan.name
+    given = takers.given.forms.forms(name, learner)
+    form = next((one for one in given if one.sitting == sitting), None)
+    if form is None:
+        fault = f"{name} was not handed out to {learner}, sitting {sitting}"
+        raise SeatworkError(str(folder), fault, f"seatwork hand-out {name} does that")
+    if form.mode != GRADED:
+        fault = f"{learner} was given {name} for practice"
+        raise SeatworkError(name, fault, "hand it out with --mode graded")
+    sheet = takers.sheet(takers.given.ids[name, learner, form.form])
+    return Paper(
+        learner=learner,
+        sheet=sheet,
+        form=form.form,
+        questions=form.questions(sheet),
+        form_id=form.form_id,
+        secret=form_secret(key, form.form_id) if form.form_id else b"",
+    )

@@ -6,6 +6,7 @@ from seatwork.errors import SeatworkError
 from seatwork.live.signs import face
 from seatwork.marking.given import practice
 from seatwork.marking.sheets import Sheet
+from seatwork.questions import all_types
 from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.graded import PAGE, picture_of
 from seatwork.takehome.package_block import practice_files
@@ -47,7 +48,8 @@ def practice_page(sheet: Sheet, made: Runtime, *, planner: bool = False) -> str:
     SeatworkError
         If the sheet asks a type of an instructor's own, whose file is no part of the page.
     """
-    own = [item.id for item in sheet.items if item.kind.folder is not None]
+    known = all_types()
+    own = [item.id for item in sheet.items if item.kind is not known.get(item.kind.id)]
     if own:
         fault = f"{', '.join(own)} is of a type of your own, which the page has not"
         raise SeatworkError(sheet.name, fault, "take a sheet without it")

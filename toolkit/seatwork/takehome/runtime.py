@@ -41,10 +41,7 @@ LEFT_OUT = (
     "webbrowser wsgiref xml xmlrpc zipapp zoneinfo"
 )
 """Packages and modules of the library that no page asks for."""
-REMEDY = (
-    f"give the file with --python {FILE}, or install npm, or pip install 'seatwork[home]'; "
-    "without it --plain pages can be written"
-)
+REMEDY = f"give the file with --python {FILE}, or install npm, or pip install 'seatwork[home]'"
 NOTICE = (
     f"This page carries Python {PYTHON} (Python Software Foundation License) in Pyodide {VERSION} "
     "(Mozilla Public License 2.0), whose source is at github.com/pyodide/pyodide, and lark "
