@@ -12,6 +12,8 @@ from seatwork.drawings.scene import Look
 from seatwork.errors import SeatworkError
 from seatwork.questions.bank import spindle_speed
 
+PROJECTED = Look(system="metric", projector=True)
+
 
 def test_it_opens_on_a_question(words):
     """First there are two numbers and a question; no slip is named yet."""
@@ -107,17 +109,24 @@ def test_code_rebuilds_it():
     assert (again.values, again.text) == (bench.values, bench.text)
 
 
-@pytest.mark.slow
-@pytest.mark.parametrize("look", [Look(), Look(system="metric", projector=True)])
-def test_nothing_overlaps_or_leaves_the_page(look, drawing_faults):
-    """Over all topics, near and far numbers, and some learners, words stand clear and whole."""
+@pytest.mark.parametrize(
+    ("look", "some"),
+    [
+        pytest.param(Look(), TOPICS[::2], marks=pytest.mark.slow),
+        pytest.param(PROJECTED, TOPICS[1::2], marks=pytest.mark.slow),
+        pytest.param(Look(), TOPICS[1::2], marks=pytest.mark.long),
+        pytest.param(PROJECTED, TOPICS[::2], marks=pytest.mark.long),
+    ],
+)
+def test_nothing_overlaps_or_leaves_the_page(look, some, drawing_faults):
+    """Over topics, near and far numbers, and some learners, words stand clear and whole."""
     near_and_far = ({}, {"answer": "0.0001"}, {"answer": "9999999"})
     shut_and_open = [
         {"opened": opened, **given} for opened in (False, True) for given in near_and_far
     ]
     others = [{"opened": True, "learner": learner} for learner in (5, 12)]
     found = []
-    for topic, given in itertools.product(TOPICS, [*shut_and_open, *others]):
+    for topic, given in itertools.product(some, [*shut_and_open, *others]):
         bench = benches.slips(pick=topic, **given)
         drawing = bench.scene(bench.result, look).draw()
         found += [f"{topic} {given}: {fault}" for fault in drawing_faults(drawing)]

@@ -74,7 +74,7 @@ def test_random_numbers_are_rarely_blamed(name: str) -> None:
     sheet = sheets.load(name)
     drawn = (
         question
-        for learner in range(300)
+        for learner in range(100)
         for question in sheet.draw(f"learner {learner}".encode()).values()
     )
     wrong, count = blamed(drawn, Random(21))

@@ -198,7 +198,7 @@ def type_on(folder: str, name: str, count: int) -> list[str]:
 @pytest.mark.slow
 def test_three_pages_typing_at_once_lose_nothing(tmp_path: Path) -> None:
     """Three processes answer a question each, as fast as they can; every answer and try counts."""
-    count = 40
+    count = 20
     with get_context("spawn").Pool(3) as pool:
         work = [(str(tmp_path), name, count) for name in NAMES]
         assert pool.starmap(type_on, work) == [[], [], []]
