@@ -70,7 +70,8 @@ def test_moved_is_fresh():
     """A scene that was moved shows, to the pixel, what a new one shows."""
     scene = TriangleView(TrianglePart(seat=seat(angle=100)))
     drawing = scene.draw()
-    for part in [*itertools.islice(parts(), 0, None, 61), *itertools.islice(held_parts(), 0, None, 4)]:
+    free, held = itertools.islice(parts(), 0, None, 61), itertools.islice(held_parts(), 0, None, 4)
+    for part in [*free, *held]:
         text = scene.move(part)
         again = TriangleView(part).draw()
         assert drawing.png(0.5) == again.png(0.5), part
