@@ -2,6 +2,9 @@
 
 import os
 import stat
+import subprocess
+import sys
+import tempfile
 from pathlib import Path
 
 import pytest
@@ -15,6 +18,25 @@ def test_the_folder_is_for_this_account_alone(tmp_path: Path) -> None:
     folder = sockets.socket_folder((f"{tmp_path}",)) or sockets.socket_folder()
     assert folder is not None
     assert stat.S_IMODE(folder.stat().st_mode) == 0o700
+
+
+@pytest.mark.slow
+def test_a_folder_left_by_another_program_goes_at_the_next_start() -> None:
+    """A process that becomes another keeps its folder while it runs; later it is taken away."""
+    make = (
+        "import os, sys; from seatwork.opening import sockets\n"
+        "print(sockets.socket_folder((sys.argv[1],)), flush=True)\n"
+        "os.execv(sys.executable, [sys.executable, '-c', 'input()'])"
+    )
+    with tempfile.TemporaryDirectory(dir="/tmp") as place:
+        command = [sys.executable, "-c", make, place]
+        with subprocess.Popen(command, stdin=-1, stdout=-1, text=True) as other:
+            left = Path(other.stdout.readline().strip())
+            sockets.sweep(Path(place))
+            assert left.is_dir()
+            other.communicate("\n")
+        sockets.sweep(Path(place))
+        assert not left.exists()
 
 
 def test_a_place_with_too_long_a_name_is_passed_over(tmp_path: Path) -> None:

@@ -102,8 +102,11 @@ def test_a_learner_gets_what_was_handed_out_to_that_learner(tmp_path: Path) -> N
     assert '"learner": "L07"' in (folder / "cones.given.json").read_text()
     assert hand_in_folder(folder) == box / "l07"
     assert [path.name for path in folder.glob("*.given.json")] == ["cones.given.json"]
+    sheet_of_many = given / "L07" / "many.given.json"
+    sheet_of_many.write_bytes(b'{"sizes": "' + b"1" * 50_000 + b'"}')
     again = learner_server.lay_out(tmp_path / "home", "l07", given, box)
     assert again == folder
+    assert (folder / "many.given.json").read_bytes() == sheet_of_many.read_bytes()
 
 
 @pytest.mark.parametrize("user", ["i1", "../l07", "l7", "l07/.."])

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from seatwork.errors import SeatworkError
 from seatwork.files import PRIVATE, write
+from seatwork.marking.given import LONGEST
 from seatwork.marking.names import LEARNER
 from seatwork.opening import deliver, sockets
 from seatwork.opening.lab import HOME, PAGE, SETTINGS, is_root
@@ -21,7 +22,6 @@ GIVEN, HAND_IN, USER = "SEATWORK_GIVEN", "SEATWORK_HAND_IN", "JUPYTERHUB_USER"
 IDLE, LOOK = 1800, 300
 """A kernel left alone for so long is ended; how often that is looked at [s]."""
 MOST_GIVEN = 200
-LONGEST = 4096
 
 
 def lay_out(home: Path, user: str, given: Path | None, box: Path | None) -> Path:
@@ -55,7 +55,7 @@ def lay_out(home: Path, user: str, given: Path | None, box: Path | None) -> Path
 
 def _given(folder: Path) -> list[tuple[str, bytes]]:
     found = sorted(folder.glob("*.given.json"))[:MOST_GIVEN] if folder.is_dir() else []
-    return [(path.name, path.read_bytes()[:LONGEST]) for path in found]
+    return [(path.name, path.read_bytes()[: LONGEST + 1]) for path in found]
 
 
 def options(folder: Path) -> dict[str, object]:
