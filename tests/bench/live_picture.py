@@ -13,6 +13,8 @@ work    the kernel's part, from hearing the page to having answered: processor t
         alone, so that what else runs on the machine does not count [ms]
 fps     changes per second while the pointer moves every 8 ms and waits for nobody
 late    the last change after the last pointer move [ms]
+open    from the page's address to its first picture, a new kernel included [s]
+bytes   that come from the server for one key press
 /label  change beside that of the bare label in the same run [-]
 /inter  change beside that of plain interact in the same run [-]
 
@@ -170,6 +172,8 @@ class Times:
     work: list[float] = field(default_factory=list)
     fps: list[float] = field(default_factory=list)
     late: list[float] = field(default_factory=list)
+    open: list[float] = field(default_factory=list)
+    bytes: list[float] = field(default_factory=list)
     missed: int = 0
 
 
@@ -182,9 +186,9 @@ def browser_tests():
     return parts
 
 
-async def open_variant(page, parts, lab, name: str) -> tuple[Path, object]:
+async def open_variant(page, parts, lab, name: str, times: Times) -> tuple[Path, object]:
     """Run a variant's notebook; return the file of its work times and its slider's handle."""
-    log = lab.folder / f"work-{name}.txt"
+    log, began = lab.folder / f"work-{name}.txt", time.perf_counter()
     place = lab.write(f"{name}.ipynb", [HEAD.format(log=str(log)), EVERY[name].cell])
     await page.goto(lab.address(place))
     await page.locator("#jupyterlab-splash").wait_for(state="detached")
@@ -194,6 +198,7 @@ async def open_variant(page, parts, lab, name: str) -> tuple[Path, object]:
     await page.get_by_role("menuitem", name="Run All Cells", exact=True).click()
     await page.wait_for_function(parts.ALL_RUN)
     await page.locator(EVERY[name].picture).first.wait_for()
+    times.open.append(time.perf_counter() - began)
     await page.wait_for_timeout(1500)
     await page.evaluate(PROBE, [EVERY[name].kind, EVERY[name].picture])
     log.write_text("")
@@ -249,14 +254,24 @@ async def drag(page, handle, times: Times) -> None:
     times.late.append(max(0.0, seen["changes"][-1] - seen["moves"][-1]))
 
 
+def listened(page) -> list[int]:
+    """Keep the size of all that comes by a page's open connections [bytes]."""
+    came: list[int] = []
+    page.on("websocket", lambda one: one.on("framereceived", lambda part: came.append(len(part))))
+    return came
+
+
 async def measure_one(browser, parts, lab, name: str, times: Times) -> None:
     """Measure one variant in a window of its own."""
     context = await browser.new_context(viewport={"width": 1280, "height": 900})
     page = await context.new_page()
     page.set_default_timeout(60_000)
+    came = listened(page)
     try:
-        log, handle = await open_variant(page, parts, lab, name)
+        log, handle = await open_variant(page, parts, lab, name, times)
+        came.clear()
         await press_keys(page, handle, times)
+        times.bytes.append(sum(came) / PRESSES)
         await drag(page, handle, times)
         times.work += [float(line) for line in log.read_text().split()]
     finally:
@@ -298,12 +313,13 @@ def shown(times: list[float]) -> str:
 def table(found: dict[str, Times]) -> str:
     """Write the table."""
     columns = ("change", "paint", "work", "fps", "late")
-    ends = f"{'missed':>8}{'/label':>8}{'/inter':>8}"
+    ends = "".join(f"{end:>8}" for end in ("open", "bytes", "missed", "/label", "/inter"))
     lines = [f"{'':12}" + "".join(f"{column:>14}" for column in columns) + ends]
     for name, times in found.items():
         cells = "".join(f"{shown(getattr(times, column)):>14}" for column in columns)
         beside = "".join(f"{ratio(found, name, to):>8.2f}" for to in ("label", "interact"))
-        lines.append(f"{name:12}{cells}{times.missed:>8}{beside}")
+        once = f"{middle(times.open):>8.1f}{middle(times.bytes):>8.0f}{times.missed:>8}"
+        lines.append(f"{name:12}{cells}{once}{beside}")
     return "\n".join(lines)
 
 

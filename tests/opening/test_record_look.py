@@ -47,6 +47,12 @@ def test_a_damaged_record_is_told_and_stays(book: Path) -> None:
     assert path.read_bytes() == before
 
 
+def test_a_record_that_is_gone_is_told(book: Path) -> None:
+    """The lines and copies beside it tell that there was one."""
+    (book / "course/record.db").unlink()
+    assert faults(book) == ["record course"]
+
+
 def test_missing_copies_are_told(book: Path) -> None:
     """Without a copy there is nothing to go back to."""
     for path in (book / "course/copies").iterdir():

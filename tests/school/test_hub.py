@@ -1,6 +1,7 @@
 """The recipe of a hub, what a learner's server lays out, and whose folders are whose."""
 
 import os
+import re
 import stat
 import sys
 from pathlib import Path
@@ -45,7 +46,10 @@ def test_the_recipe_is_whole_and_names_the_class(tmp_path: Path, monkeypatch) ->
     hub_recipe.write_recipe(tmp_path / "hub", ["L01", "L07"])
     assert {path.name for path in (tmp_path / "hub").iterdir()} == FILES
     c = configured(tmp_path / "hub", monkeypatch)
-    assert c.Authenticator.allowed_users == {"l01", "l07"}
+    assert "allowed_users" not in vars(c.Authenticator)  # the sign-up page lets these in at once
+    pattern = re.compile(c.Authenticator.username_pattern)
+    names = ("l01", "l07", "i1", "l070", "al01", "l0", "", "l01\n", "i1|l07")
+    assert [name for name in names if pattern.match(name)] == ["l01", "l07", "i1"]
     assert c.Authenticator.admin_users == {"i1"}
     assert c.JupyterHub.bind_url.startswith("http://127.0.0.1:")
     assert c.ConfigurableHTTPProxy.command[1:] == ["--proxy-timeout", "300000"]
@@ -53,7 +57,10 @@ def test_the_recipe_is_whole_and_names_the_class(tmp_path: Path, monkeypatch) ->
     assert c.NativeAuthenticator.open_signup is False
     assert c.Spawner.cmd == [sys.executable, "-m", learner_server.__name__]
     for path in (tmp_path / "hub").iterdir():
-        assert "$" not in path.read_text()
+        text = path.read_text()
+        assert not [
+            word for word in ("folder", "instructor", "python", "proxy") if f"${word} " in text
+        ]
 
 
 def test_a_trial_needs_a_password(tmp_path: Path, monkeypatch) -> None:
@@ -178,7 +185,14 @@ def test_the_doctor_looks_a_hub_over(tmp_path: Path) -> None:
     hub_recipe.write_recipe(tmp_path / "hub", ["L01", "L07"])
     (tmp_path / "hub").chmod(0o700)
     found = checks_of(tmp_path / "hub")
-    for name in ("jupyterhub_config.py", "door", "learners", "hub's own files", "sockets"):
+    for name in (
+        "jupyterhub_config.py",
+        "door",
+        "sign-up",
+        "learners",
+        "hub's own files",
+        "sockets",
+    ):
         assert found[name], name
     assert not found["accounts"]
 
@@ -188,6 +202,12 @@ def test_the_doctor_looks_a_hub_over(tmp_path: Path) -> None:
     [
         ("jupyterhub_config.py", "http://127.0.0.1:8000", "http://0.0.0.0:8000", "door"),
         ("jupyterhub_config.py", "c = get_config()", "c = = get_config()", "jupyterhub_config.py"),
+        (
+            "jupyterhub_config.py",
+            "c.JupyterHub.bind_url",
+            "c.Authenticator.allowed_users = 1\nc.x",
+            "sign-up",
+        ),
         ("learners.txt", "l07", "L07", "learners"),
         ("learners.txt", "l07", "l01", "learners"),
         ("learners.txt", "l01\nl07\n", "", "learners"),
@@ -201,6 +221,19 @@ def test_the_doctor_finds_what_a_school_spoiled(
     path = tmp_path / file
     path.write_text(path.read_text().replace(old, new))
     assert not checks_of(tmp_path)[name]
+
+
+@pytest.mark.parametrize(
+    ("hub", "sign_up", "passed"),
+    [("5.5.4", "1.3.0", True), ("6.1.1", "1.3.0", False), ("6.1.1", "1.4.0", True)],
+)
+def test_the_doctor_knows_versions_that_fail_together(
+    monkeypatch, hub: str, sign_up: str, passed: bool
+) -> None:
+    """A log-in was tried with the first two pairs: it worked, it ended in an error of the page."""
+    there = {"jupyterhub": hub, hub_look.SIGN_UP: sign_up}
+    monkeypatch.setattr(hub_look, "version", there.__getitem__)
+    assert hub_look.program().passed is passed
 
 
 @pytest.mark.skipif(os.name != "posix", reason="a hub runs on Linux")

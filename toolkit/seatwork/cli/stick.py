@@ -35,4 +35,4 @@ def stick(
     untried = sorted(set(kinds) & set(UNTRIED))
     if untried:
         typer.echo(f"Nobody has tried such a stick on {', '.join(untried)} yet: try it first.")
-    typer.echo(f"Look it over where it lies: seatwork doctor --stick {folder}")
+    typer.echo(f'Look it over where it lies: seatwork doctor --stick "{folder}"')

@@ -10,6 +10,8 @@ from seatwork.errors import SeatworkError
 from seatwork.opening.checked import Check
 
 MOST_TOLD = 3
+SIGNS = ("record.db", "record.decisions.jsonl", "copies/record-*.db")
+"""What shows that a folder holds a record, or held one that is gone."""
 CHECK = "seatwork record check --course"
 
 
@@ -21,12 +23,13 @@ def records(folder: Path) -> Iterator[Check]:
     folder : Path
         The workbook.
     """
-    places = [path.parent for path in sorted(folder.glob("*/record.db"))]
+    places = sorted(path for path in folder.glob("*") if path.is_dir())
     here = Path("course").absolute()
-    if (here / "record.db").is_file() and here not in [one.absolute() for one in places]:
+    if here not in [one.absolute() for one in places]:
         places.append(here)
     for place in places:
-        yield from record(place)
+        if any(any(place.glob(sign)) for sign in SIGNS):
+            yield from record(place)
 
 
 def record(course: Path) -> Iterator[Check]:

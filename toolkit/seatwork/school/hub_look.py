@@ -11,6 +11,8 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 from urllib.parse import urlsplit
 
+from packaging.version import Version
+
 from seatwork.opening import sockets
 from seatwork.opening.checked import Check
 from seatwork.school.hub_recipe import CONFIG, LEARNERS, PROXIES
@@ -18,6 +20,10 @@ from seatwork.school.hub_recipe import CONFIG, LEARNERS, PROXIES
 NAME = re.compile(r"[a-z]\d{2,6}", re.ASCII)
 DOOR = re.compile(r"""^DOOR = .*?["'](https?://[^"']+)["']\)""", re.MULTILINE)
 PLACE = re.compile(r"""^(GIVEN|HAND_IN) = .*?["'](/[^"']+)["']""", re.MULTILINE)
+SIGN_UP = "jupyterhub-nativeauthenticator"
+NEWER, LAST_TRIED = Version("6"), Version("1.3")
+"""From this hub on, sign-up pages up to this version fail at the log-in (tried: 6.1.1, 1.3.0)."""
+AT_ONCE = re.compile(r"^c\.Authenticator\.allowed_users\b", re.MULTILINE)
 HERE = ("127.0.0.1", "localhost", "::1")
 MOST_NAMED = 6
 
@@ -40,6 +46,7 @@ def examine(folder: Path) -> Iterator[Check]:
         return
     yield configuration(text)
     yield door(text)
+    yield approval(text, folder)
     names = (_text(folder / LEARNERS) or "").split()
     yield learners(names)
     yield accounts(names)
@@ -49,12 +56,18 @@ def examine(folder: Path) -> Iterator[Check]:
 
 
 def program() -> Check:
-    """Look for JupyterHub in this Python."""
-    try:
-        return Check(name="hub", found=f"jupyterhub {version('jupyterhub')}")
-    except PackageNotFoundError:
-        fix = f"{sys.executable} -m pip install jupyterhub jupyterhub-nativeauthenticator"
-        return Check(name="hub", found="jupyterhub is not installed", fix=fix)
+    """Look for JupyterHub and its sign-up page in this Python, in versions that work together."""
+    fix = f'{sys.executable} -m pip install "jupyterhub>=5,<6" {SIGN_UP}'
+    found = []
+    for name in ("jupyterhub", SIGN_UP):
+        try:
+            found.append(f"{name} {version(name)}")
+        except PackageNotFoundError:
+            return Check(name="hub", found=f"{name} is not installed", fix=fix)
+    told = ", ".join(found)
+    if Version(version("jupyterhub")) >= NEWER and Version(version(SIGN_UP)) <= LAST_TRIED:
+        return Check(name="hub", found=f"{told}: nobody could log in with these two", fix=fix)
+    return Check(name="hub", found=told)
 
 
 def proxy() -> Check:
@@ -100,6 +113,18 @@ def door(text: str) -> Check:
     fix = "" if is_here else "write http://127.0.0.1:8000, and let a web server bring HTTPS"
     told = address if is_here else f"{address}: passwords would go over the network in the open"
     return Check(name="door", found=told, fix=fix)
+
+
+def approval(text: str, folder: Path) -> Check:
+    """Look whether a learner who signs up waits for the instructor.
+
+    The sign-up page lets whoever stands in ``allowed_users`` in at once.
+    """
+    if not AT_ONCE.search(text):
+        return Check(name="sign-up", found="each waits until the instructor lets in")
+    told = "whoever signs up first with a code of the class comes in, without the instructor"
+    fix = f"run: seatwork hub recipe {shlex.quote(str(folder))} --replace, then start the hub anew"
+    return Check(name="sign-up", found=told, fix=fix)
 
 
 def learners(names: list[str]) -> Check:

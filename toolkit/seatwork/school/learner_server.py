@@ -22,6 +22,8 @@ GIVEN, HAND_IN, USER = "SEATWORK_GIVEN", "SEATWORK_HAND_IN", "JUPYTERHUB_USER"
 IDLE, LOOK = 1800, 300
 """A kernel left alone for so long is ended; how often that is looked at [s]."""
 MOST_GIVEN = 200
+NOT_FOR_OTHERS = 0o027
+"""The hub's own mask closes new files to the instructors' group too: none could mark what came."""
 
 
 def lay_out(home: Path, user: str, given: Path | None, box: Path | None) -> Path:
@@ -104,6 +106,7 @@ def kernels_apart() -> dict[str, str]:
 
 def main() -> None:
     """Lay the workbook out, then become the server of JupyterHub for one user."""
+    os.umask(NOT_FOR_OTHERS)
     places = (Path(os.environ[name]) if os.environ.get(name) else None for name in (GIVEN, HAND_IN))
     folder = lay_out(Path.home(), os.environ[USER], *places)
     for name, settings in {"overrides": SETTINGS, "page_config": PAGE}.items():

@@ -3,6 +3,7 @@
 import hashlib
 import shutil
 from collections.abc import Callable, Sequence
+from multiprocessing import get_context
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -53,16 +54,29 @@ def make_stick(
         raise SeatworkError(str(folder), "it holds other things", "name a new or an empty folder")
     try:
         (folder / WHEELS).mkdir(parents=True, exist_ok=True)
-        own = make_wheel(folder / WHEELS)
-        for name, machine, python in kinds:
-            with TemporaryDirectory() as place:
-                found = [*gather(Path(place), machine, python), own]
-                _keep(folder / WHEELS, f"{name}-{python}", found)
-            told(f"{name}, Python {python}: {len(found)} wheels")
-        told(f"{len(lessons(folder))} lessons and {len(cards(folder))} sheets")
+        with get_context("spawn").Pool(1) as beside:  # pages cost work, wheels wait for the network
+            pages = beside.apply_async(write_pages, (folder,))
+            own = make_wheel(folder / WHEELS)
+            for name, machine, python in kinds:
+                with TemporaryDirectory() as place:
+                    found = [*gather(Path(place), machine, python), own]
+                    _keep(folder / WHEELS, f"{name}-{python}", found)
+                told(f"{name}, Python {python}: {len(found)} wheels")
+            told("{} lessons and {} sheets".format(*pages.get()))
         return first_page(folder, [f"{name}-{python}" for name, _, python in kinds])
     except OSError as error:
         raise refusal(folder, error) from error
+
+
+def write_pages(folder: Path) -> tuple[int, int]:
+    """Write lessons and sheets, and return how many of each.
+
+    Parameters
+    ----------
+    folder : Path
+        The stick.
+    """
+    return len(lessons(folder)), len(cards(folder))
 
 
 def _keep(folder: Path, name: str, wheels: Sequence[Path]) -> None:
