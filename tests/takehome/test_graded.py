@@ -10,6 +10,7 @@ import pytest
 from seatwork import questions
 from seatwork.errors import SeatworkError
 from seatwork.marking import Item, Sheet, examples, sheets
+from seatwork.marking.speaking import speaker
 from seatwork.record import hand_out
 from seatwork.takehome import Paper, graded_page, papers
 
@@ -47,7 +48,9 @@ def test_nothing_of_the_answer_is_in_the_page(name: str) -> None:
     assert set(found) == {"sheet"}
     assert page.count("<script") == 2
     told = json.loads(found["sheet"])
-    assert set(told) == {"learner", "sheet", "form", "form_id", "secret", "asked", "items"}
+    assert set(told) == {
+        *("learner", "sheet", "form", "form_id", "secret", "asked", "items", "said")
+    }
     (item,) = told["items"]
     assert set(item) == KEYS
     assert item["ask"] == question.ask()
@@ -58,6 +61,7 @@ def test_nothing_of_the_answer_is_in_the_page(name: str) -> None:
     text = json.dumps(told, ensure_ascii=False)
     kept = [*question.hints, question.worked()]
     kept += [slip.sentence for part in question.parts for slip in part.slips]
+    kept += [speaker("es")(one) for one in tuple(kept)]
     assert not [one for one in kept if one and one in text]
 
 
@@ -68,9 +72,23 @@ def test_a_page_is_light_and_its_markup_is_ours(tmp_path) -> None:
     (paper,) = papers(folder, sheets.load("whole_part"))
     assert len(graded_page(paper).encode()) < MOST_BYTES
     page = graded_page(paper_of(questions.all_types()["seat-depth"]))
-    assert "<h1>One &amp; &lt;all&gt;, L01, form 3</h1>" in page
+    assert ">One &amp; &lt;all&gt;, L01, form 3</span>" in page
     assert "default-src 'none'; script-src 'sha256-" in page
     assert "unsafe-eval" not in page
+
+
+def test_both_languages_are_in_the_page_and_one_is_seen_first() -> None:
+    """Each text stands there in Spanish, too; what a file holds and how it is read stay."""
+    paper = paper_of(questions.all_types()["choose-seat"])
+    english, spanish = graded_page(paper), graded_page(paper, language="es")
+    assert '<html lang="es">' in spanish
+    assert blocks(english) == blocks(spanish)
+    told = json.loads(blocks(spanish)["sheet"])
+    (item,) = told["items"]
+    texts = [item["ask"], *(text for part in item["parts"] for text in part["options"])]
+    assert [text for text in texts if text not in told["said"]] == []
+    with pytest.raises(SeatworkError, match="no catalog"):
+        graded_page(paper, language="tlh")
 
 
 def test_what_was_not_handed_out_so_is_refused(tmp_path) -> None:

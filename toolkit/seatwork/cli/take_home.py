@@ -35,6 +35,9 @@ def take_home(
     python: Annotated[
         Path | None, typer.Option("--python", help="The file with Python for pages.")
     ] = None,
+    language: Annotated[
+        str, typer.Option(help="Language seen first, en or es; a page has both.")
+    ] = "en",
     questions: Questions = None,
 ) -> None:
     """Write a graded sheet as one page a learner, a practice sheet, or the planner.
@@ -47,9 +50,11 @@ def take_home(
     if practice or sheet == PLANNER:
         folder, made = target or Path("pages"), runtime(python)
         page = (
-            planner_page(made)
+            planner_page(made, language)
             if sheet == PLANNER
-            else practice_page(sheet_of(sheet, None, questions), made, planner=True)
+            else practice_page(
+                sheet_of(sheet, None, questions), made, planner=True, language=language
+            )
         )
         path = folder / f"{sheet}-practice.html" if sheet != PLANNER else folder / "planner.html"
         files.write(path, page)
@@ -61,7 +66,7 @@ def take_home(
     made_for = None if plain else _reader(python)
     for paper in every:
         path = folder / f"{paper.learner}-{plan.name}-{paper.form}.html"
-        files.write(path, graded_page(paper, made_for))
+        files.write(path, graded_page(paper, made_for, language))
     typer.echo(f"{plan.title}: {len(every)} pages in {folder}, each for one learner.")
 
 

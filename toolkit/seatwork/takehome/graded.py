@@ -3,7 +3,7 @@
 import hashlib
 import json
 from base64 import b64encode
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from html import escape
 from typing import Any
@@ -13,11 +13,13 @@ from seatwork.entries.asked import AskedNumber, as_data
 from seatwork.errors import SeatworkError
 from seatwork.live.signs import face
 from seatwork.marking.sheets import Sheet
+from seatwork.marking.speaking import speaker
 from seatwork.questions import Question
 from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.package_block import reader_files
 from seatwork.takehome.python_blocks import NOTE, python_blocks
 from seatwork.takehome.runtime import Runtime
+from seatwork.takehome.spoken import OTHER, both, language_buttons, other_texts
 from seatwork.worksheet.telling import example
 
 SCALE = 0.7
@@ -76,7 +78,22 @@ class Paper:
             "secret": self.secret.hex(),
             "asked": hashlib.sha256(asked.encode()).hexdigest()[:12],
             "items": items,
+            "said": other_texts(_texts(items)),
         }
+
+
+def _texts(items: list[dict[str, Any]]) -> Iterator[str]:
+    """Yield the texts of a page that have another language."""
+    for item in items:
+        yield item["ask"]
+        for part in item["parts"]:
+            yield part["such"]
+            yield from part.get("options", ())
+
+
+def _in_spanish(paper: Paper) -> str:
+    title, rest = paper.sheet.title, paper.heading.removeprefix(paper.sheet.title)
+    return speaker(OTHER)(title) + rest.replace(", form ", ", formulario ")
 
 
 def _item(name: str, points: float, question: Question) -> dict[str, Any]:
@@ -109,7 +126,7 @@ def _part(part: Any) -> dict[str, Any]:
 
 
 PAGE = """<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8">
+<html lang="{language}"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="{policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>{title}</title>
@@ -123,28 +140,52 @@ PAGE = """<!DOCTYPE html>
 </body></html>
 """
 
-FORM = """<h1>{heading}</h1>
-<p class="screen">Graded. What you type is kept in this browser, on this device. When you are
-done, save the answer file and hand it in, or copy the answers into a message, or print this page
-and write on it. {reader}</p>
+KEPT = both(
+    "Graded. What you type is kept in this browser, on this device. When you are done, save the "
+    "answer file and hand it in, or copy the answers into a message, or print this page and write "
+    "on it.",
+    "Con nota. Lo que escribe se guarda en este navegador, en este aparato. Cuando termine, guarde "
+    "el archivo de respuestas y entréguelo, o copie las respuestas en un mensaje, o imprima esta "
+    "página y escriba en ella.",
+)
+NO_SCRIPT = both(
+    "Scripts are off here, so that nothing can be typed: print this page and write on it.",
+    "Aquí los programas de la página están apagados y no se puede escribir: imprima esta página y "
+    "escriba en ella.",
+)
+SAVE, COPY = (
+    both("Save the answer file", "Guardar el archivo de respuestas"),
+    both("Copy the answers as text", "Copiar las respuestas como texto"),
+)
+CLEAR = both("Clear this sheet", "Borrar esta hoja")
+SHARED = both(
+    "On a shared machine press <b>Clear this sheet</b> once the file is saved: the next person who "
+    "opens it would see your answers.",
+    "En una máquina compartida pulse <b>Borrar esta hoja</b> cuando el archivo esté guardado: "
+    "quien la abra después vería sus respuestas.",
+)
+FORM = f"""{{buttons}}<h1>{{heading}}</h1>
+<p class="screen">{KEPT} {{reader}}</p>
 <p id="warn" class="warn" role="alert" hidden></p>
-<noscript><p class="warn">Scripts are off here, so that nothing can be typed: print this page and
-write on it.</p></noscript>
+<noscript><p class="warn">{NO_SCRIPT}</p></noscript>
 <form id="form" autocomplete="off"></form>
-<p><button id="save" type="button">Save the answer file</button>
-<button id="copy" type="button">Copy the answers as text</button>
-<button id="print" type="button">Print</button>
-<button id="clear" type="button">Clear this sheet</button></p>
+<p><button id="save" type="button">{SAVE}</button>
+<button id="copy" type="button">{COPY}</button>
+<button id="print" type="button">{both("Print", "Imprimir")}</button>
+<button id="clear" type="button">{CLEAR}</button></p>
 <p id="done" role="status"></p>
 <textarea id="text" rows="4" readonly hidden aria-label="The answers as text"></textarea>
-<p class="screen">On a shared machine press <b>Clear this sheet</b> once the file is saved: the next
-person who opens it would see your answers.</p>"""
-PLAIN = "This page says nothing of an answer."
-READS = "Below each number the page says how it is read, never whether it is right."
-STATE = '\n<p class="state" id="state" role="status">The reader is starting.</p>\n'
+<p class="screen">{SHARED}</p>"""
+PLAIN = both("This page says nothing of an answer.", "Esta página no dice nada de una respuesta.")
+READS = both(
+    "Below each number the page says how it is read, never whether it is right.",
+    "Bajo cada número la página dice cómo se lee, nunca si está bien.",
+)
+STARTING = both("The reader is starting.", "El lector está arrancando.")
+STATE = f'\n<p class="state" id="state" role="status">{STARTING}</p>\n'
 
 
-def graded_page(paper: Paper, made: Runtime | None = None) -> str:
+def graded_page(paper: Paper, made: Runtime | None = None, language: str = "en") -> str:
     """Return a graded sheet as one page: form, storage, file, print.
 
     Parameters
@@ -153,6 +194,8 @@ def graded_page(paper: Paper, made: Runtime | None = None) -> str:
         One learner's form.
     made : Runtime, optional
         Python for the page, which then says how an entry is read; without it the page is plain.
+    language : {"en", "es"}
+        What is seen first; both are in the page, and two buttons choose.
 
     Returns
     -------
@@ -168,13 +211,19 @@ def graded_page(paper: Paper, made: Runtime | None = None) -> str:
     if not paper.questions:
         raise SeatworkError(paper.sheet.name, "it has no question to take home", "name another")
     names = ("unpack.js", "storage.js", "sealing.js", "graded.js")
-    code = script(*names) if made is None else script(*names, "python.js", "reading.js")
-    body = FORM.format(heading=escape(paper.heading), reader=READS if made else PLAIN)
+    first = ("languages.js", *names)
+    code = script(*first) if made is None else script(*first, "python.js", "reading.js")
+    body = FORM.format(
+        buttons=language_buttons(language),
+        heading=both(escape(paper.heading), escape(_in_spanish(paper))),
+        reader=READS if made else PLAIN,
+    )
     blocks = [json_block("sheet", paper.told())]
     if made is not None:
         body += STATE + NOTE
         blocks.append(python_blocks(made, reader_files()))
     return PAGE.format(
+        language=language,
         policy=policy(code, python=made is not None),
         title=escape(paper.heading),
         style=face() + style("sheet.css"),

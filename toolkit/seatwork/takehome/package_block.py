@@ -21,7 +21,7 @@ PRACTICE = (
     "questions", "rows.py", "seats", "shop", "tables", "worksheet", "takehome/inside/desk.py",
 )  # fmt: skip
 """What asks, judges and plans."""
-ENDINGS = (".py", ".toml", ".csv", ".lark", ".json")
+ENDINGS = (".py", ".toml", ".csv", ".lark", ".json", ".mo")
 Files = dict[str, bytes]
 
 

@@ -12,26 +12,45 @@ from seatwork.takehome.graded import PAGE, picture_of
 from seatwork.takehome.package_block import practice_files
 from seatwork.takehome.python_blocks import NOTE, python_blocks
 from seatwork.takehome.runtime import Runtime
+from seatwork.takehome.spoken import both, both_said, language_buttons
 
-STATE = '<p class="state" id="state" role="status">Python is starting; this takes seconds.</p>'
-NO_SCRIPT = (
-    '<noscript><p class="warn">Scripts are off here, and this page needs them.</p></noscript>'
+STARTING = both(
+    "Python is starting; this takes seconds.", "Python está arrancando; tarda unos segundos."
 )
-SHEET = """<p class="screen">Practice: check as often as you like. Nothing is kept, nothing counts.
-New numbers come without a drawing.</p>
+STATE = f'<p class="state" id="state" role="status">{STARTING}</p>'
+OFF = both(
+    "Scripts are off here, and this page needs them.",
+    "Aquí los programas de la página están apagados, y esta página los necesita.",
+)
+NO_SCRIPT = f'<noscript><p class="warn">{OFF}</p></noscript>'
+FREELY = both(
+    "Practice: check as often as you like. Nothing is kept, nothing counts. New numbers come "
+    "without a drawing.",
+    "Práctica: compruebe cuantas veces quiera. No se guarda nada, nada cuenta. Los números nuevos "
+    "vienen sin dibujo.",
+)
+SHEET = f"""<p class="screen">{FREELY}</p>
 <div id="sheet"></div>"""
-PLANNER = """<h2>Plan a note</h2>
-<label>Note <input id="note" type="text" value="4X \u2300.201 THRU \u2335 FOR #10-32 FLAT HEAD"
+CLEARS = both(
+    "Software clears nobody to run a machine. The machine's manual, your shop's rules and your "
+    "instructor come first.",
+    "Ningún programa autoriza a nadie a usar una máquina. Mandan el manual de la máquina, las "
+    "reglas de su taller y su instructor.",
+)
+PLANNER = f"""<h2>{both("Plan a note", "Planear una nota")}</h2>
+<label>{both("Note", "Nota")} <input id="note" type="text"
+value="4X \u2300.201 THRU \u2335 FOR #10-32 FLAT HEAD"
 autocapitalize="off" autocomplete="off" spellcheck="false"></label>
-<label>Material <select id="material"></select></label>
-<label>Machine <select id="machine"></select></label>
-<button id="go" type="button" disabled>Plan it</button>
-<div id="plan" role="status"></div>
-<p>Software clears nobody to run a machine. The machine's manual, your shop's rules and your
-instructor come first.</p>"""
+<label>{both("Material", "Material")} <select id="material"></select></label>
+<label>{both("Machine", "Máquina")} <select id="machine"></select></label>
+<button id="go" type="button" disabled>{both("Plan it", "Planear")}</button>
+<div id="plan" role="status" lang="en"></div>
+<p>{CLEARS}</p>"""
 
 
-def practice_page(sheet: Sheet, made: Runtime, *, planner: bool = False) -> str:
+def practice_page(
+    sheet: Sheet, made: Runtime, *, planner: bool = False, language: str = "en"
+) -> str:
     """Return a practice sheet as one page, judged by the package's own Python.
 
     Parameters
@@ -42,6 +61,8 @@ def practice_page(sheet: Sheet, made: Runtime, *, planner: bool = False) -> str:
         Python for the page.
     planner : bool
         Whether the planner stands below it.
+    language : {"en", "es"}
+        What is seen first; two buttons choose.
 
     Raises
     ------
@@ -56,27 +77,32 @@ def practice_page(sheet: Sheet, made: Runtime, *, planner: bool = False) -> str:
     seed = practice(sheet.name).seed
     pictures = {name: picture_of(one) for name, one in sheet.draw(seed).items()}
     told = {"sheet": sheet.name, "pictures": pictures}
-    return _page(sheet.title, SHEET + (PLANNER if planner else ""), told, made)
+    return _page(sheet.title, SHEET + (PLANNER if planner else ""), told, made, language)
 
 
-def planner_page(made: Runtime) -> str:
+def planner_page(made: Runtime, language: str = "en") -> str:
     """Return the planner as one page: a note, a material, a machine; sizes, steps, stops.
 
     Parameters
     ----------
     made : Runtime
         Python for the page.
+    language : {"en", "es"}
+        What is seen first of the page's own words; the plan itself is English.
     """
-    return _page("From a print note to a plan", PLANNER, {"sheet": "", "pictures": {}}, made)
+    told = {"sheet": "", "pictures": {}}
+    return _page("From a print note to a plan", PLANNER, told, made, language)
 
 
-def _page(title: str, body: str, told: object, made: Runtime) -> str:
-    code = script("unpack.js", "python.js", "practice.js")
+def _page(title: str, body: str, told: object, made: Runtime, language: str) -> str:
+    code = script("unpack.js", "languages.js", "python.js", "practice.js")
+    heading = f"{language_buttons(language)}<h1>{both_said(title)}</h1>"
     return PAGE.format(
+        language=language,
         policy=policy(code, python=True),
         title=escape(title),
         style=face() + style("sheet.css"),
-        body="\n".join([f"<h1>{escape(title)}</h1>", STATE, NO_SCRIPT, body, NOTE]),
+        body="\n".join([heading, STATE, NO_SCRIPT, body, NOTE]),
         blocks="\n".join([json_block("told", told), python_blocks(made, practice_files())]),
         code=code,
     )

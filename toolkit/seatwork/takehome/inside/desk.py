@@ -7,6 +7,7 @@ from seatwork.entries.asked import as_data, echo
 from seatwork.errors import SeatworkError
 from seatwork.marking import given as handed
 from seatwork.marking import sheets
+from seatwork.marking.speaking import Speaker
 from seatwork.plan import make_plan
 from seatwork.questions.type.question import Question
 from seatwork.shop.shop import Shop
@@ -14,6 +15,7 @@ from seatwork.units import explain
 from seatwork.worksheet.desk import Desk
 from seatwork.worksheet.telling import example
 
+READ = "read as "
 DESKS: dict[str, Desk] = {}
 """The sheet that is open."""
 
@@ -22,7 +24,17 @@ def open_sheet(given: dict[str, Any]) -> dict[str, Any]:
     """Open a practice sheet; its answers are kept by the page."""
     plan = sheets.load(given["sheet"])
     desk = DESKS["open"] = Desk(plan, handed.practice(plan.name), None)
-    return {"title": plan.title, "items": [_item(desk, item.id) for item in plan.items]}
+    return speak(given) if given.get("language") else _asked(desk)
+
+
+def speak(given: dict[str, Any]) -> dict[str, Any]:
+    """Say everything in another language; numbers and answers stay."""
+    DESKS["open"].speak(given["language"])
+    return _asked(DESKS["open"])
+
+
+def _asked(desk: Desk) -> dict[str, Any]:
+    return {"title": desk.plan.title, "items": [_item(desk, item.id) for item in desk.plan.items]}
 
 
 def check(given: dict[str, Any]) -> dict[str, Any]:
@@ -30,11 +42,17 @@ def check(given: dict[str, Any]) -> dict[str, Any]:
     entry = DESKS["open"].ask(given["id"], answer=given["parts"])
     pairs = zip(given["parts"], entry.question.parts, strict=True)
     return {
-        "read": [echo(text, part.asked) for text, part in pairs],
+        "read": [_read(echo(text, part.asked), entry.say) for text, part in pairs],
         "kinds": [verdict.kind for verdict in entry.verdicts],
         "said": list(entry.feedback),
         "worked": list(entry.steps()),
     }
+
+
+def _read(told: str, say: Speaker) -> str:
+    """Say how an entry is read; why one cannot be read is said in English."""
+    value = told.removeprefix(READ)
+    return told if value == told else say("read as {value}").format(value=say(value))
 
 
 def hint(given: dict[str, Any]) -> str:
@@ -70,15 +88,17 @@ def stock(given: dict[str, Any]) -> dict[str, list[str]]:
 
 def _item(desk: Desk, name: str) -> dict[str, Any]:
     question: Question = desk.question(name)
+    say = desk.voice.say
     parts = []
     for part in question.parts:
         told = as_data(part.asked)
-        parts.append(told | {"unit": getattr(part, "unit", ""), "such": example(part)})
-    return {"id": name, "ask": question.ask(), "parts": parts, "hints": len(question.hints)}
+        parts.append(told | {"unit": getattr(part, "unit", ""), "such": say(example(part))})
+    return {"id": name, "ask": say(question.ask()), "parts": parts, "hints": len(question.hints)}
 
 
 CALLS = {
-    "open": open_sheet, "check": check, "hint": hint, "renew": renew, "plan": plan, "stock": stock,
+    "open": open_sheet, "speak": speak, "check": check, "hint": hint, "renew": renew,
+    "plan": plan, "stock": stock,
 }  # fmt: skip
 
 

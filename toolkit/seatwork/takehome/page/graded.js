@@ -2,17 +2,20 @@
 // knows what is asked, and nothing of what is right.
 const byId = (id) => document.getElementById(id);
 const SIGNS = "abcdefghij";
-const partName = (item, n) => (item.parts.length > 1 ? `Answer (${SIGNS[n]})` : "Answer");
-const points = (n) => `${n} point${n === 1 ? "" : "s"}`;
+const partNames = (item, n) =>
+  ["Answer", "Respuesta"].map((word) => (item.parts.length > 1 ? `${word} (${SIGNS[n]})` : word));
+const points = (n) => [`${n} point${n === 1 ? "" : "s"}`, `${n} punto${n === 1 ? "" : "s"}`];
 
 class Sheet {
   constructor(sheet) {
     this.sheet = sheet;
     this.kept = new Kept(sheet, (text) => {
       byId("warn").hidden = !text;
-      byId("warn").textContent = text;
+      tell(byId("warn"), text, WARNINGS.get(text));
     });
     this.reads = new Map();
+    languages(() => { byId("done").textContent = ""; });
+    name(byId("text"), "The answers as text", "Las respuestas como texto");
     for (const item of sheet.items) this.question(item);
     byId("save").addEventListener("click", () => this.save());
     byId("copy").addEventListener("click", () => this.copy());
@@ -21,14 +24,17 @@ class Sheet {
     byId("form").addEventListener("submit", (event) => event.preventDefault());
   }
 
+  // What a text of the sheet is in Spanish.
+  other(text) { return this.sheet.said[text] ?? text; }
+
   question(item) {
     const box = make(byId("form"), "fieldset", "", { id: `item-${item.id}` });
-    make(box, "legend", `${item.id} (${points(item.points)})`);
-    make(box, "p", item.ask, { class: "ask" });
+    both(box, "legend", ...points(item.points).map((told) => `${item.id} (${told})`));
+    both(box, "p", item.ask, this.other(item.ask), { class: "ask" });
     if (item.picture)
-      make(strip(box, `Drawing of ${item.id}`), "img", "", {
-        src: `data:image/png;base64,${item.picture}`, alt: item.alt });
-    else if (item.alt) make(box, "p", item.alt);
+      make(name(strip(box, ""), `Drawing of ${item.id}`, `Dibujo de ${item.id}`), "img", "", {
+        src: `data:image/png;base64,${item.picture}`, alt: item.alt, lang: "en" });
+    else if (item.alt) make(box, "p", item.alt, { lang: "en" });
     this.reads.set(item.id, item.parts.map((part, n) =>
       part.kind === "choice" ? this.choice(box, item, part, n) : this.entry(box, item, part, n)));
     const sure = make(box, "label", "", { class: "sure" });
@@ -38,27 +44,30 @@ class Sheet {
       this.kept.answers[item.id].sure = tick.checked;
       this.kept.keep();
     });
-    sure.append(" I am sure of this one");
+    both(sure, "span", " I am sure of this one", " Estoy seguro de esta");
   }
 
   choice(box, item, part, n) {
-    const group = make(box, "div", "", {
-      role: "radiogroup", "aria-label": `${item.id} ${partName(item, n)}` });
-    if (item.parts.length > 1) make(group, "p", partName(item, n), { class: "part" });
+    const group = make(box, "div", "", { role: "radiogroup" });
+    name(group, ...partNames(item, n).map((word) => `${item.id} ${word}`));
+    if (item.parts.length > 1) both(group, "p", ...partNames(item, n), { class: "part" });
     part.options.forEach((text, at) => {
       const label = make(group, "label", "", { class: "option" });
       const radio = make(label, "input", "", {
         type: "radio", name: `${item.id} ${n}`, value: SIGNS[at] });
       radio.checked = this.kept.answers[item.id].parts[n] === SIGNS[at];
       radio.addEventListener("change", () => this.type(item, n, radio.value));
-      label.append(` ${SIGNS[at]}) ${text}`);
+      both(label, "span", ...[text, this.other(text)].map((told) => ` ${SIGNS[at]}) ${told}`));
     });
     return null;
   }
 
   entry(box, item, part, n) {
     const unit = part.unit ? ` [${part.unit}]` : "";
-    const label = make(box, "label", `${partName(item, n)}${unit}, ${part.such} `);
+    const label = make(box, "label");
+    const [english, spanish] = partNames(item, n);
+    both(label, "span", `${english}${unit}, ${part.such} `,
+      `${spanish}${unit}, ${this.other(part.such)} `);
     const id = `read-${item.id}-${n}`;
     const input = make(label, "input", "", {
       type: "text", autocapitalize: "off", autocomplete: "off", spellcheck: "false",
@@ -82,7 +91,9 @@ class Sheet {
     const typed = [...this.kept.answers[item.id].parts];
     const read = await this.reader("read", { typed, parts: item.parts });
     if (typed.join("\n") !== this.kept.answers[item.id].parts.join("\n")) return;
-    this.reads.get(item.id).forEach((place, n) => { if (place) place.textContent = read[n]; });
+    this.reads.get(item.id).forEach((place, n) => {
+      if (place) tell(place, read[n], read[n].replace(/^read as /, "leído como "));
+    });
   }
 
   // The very bytes that the notebook's worksheet would write.
@@ -102,10 +113,11 @@ class Sheet {
     return `${learner}-${sheet}-${form}.json`;
   }
 
-  said(text) {
+  said(english, spanish) {
     const left = this.sheet.items
-      .filter(({ id }) => !this.kept.answers[id].parts.every(Boolean)).map(({ id }) => id);
-    byId("done").textContent = left.length ? `${text} Not answered in full: ${left.join(", ")}.` : text;
+      .filter(({ id }) => !this.kept.answers[id].parts.every(Boolean)).map(({ id }) => id).join(", ");
+    tell(byId("done"), left ? `${english} Not answered in full: ${left}.` : english,
+      left ? `${spanish} Sin responder del todo: ${left}.` : spanish);
   }
 
   save() {
@@ -114,24 +126,30 @@ class Sheet {
     link.download = this.name;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 10000);
-    this.said(`Saved as ${this.name} among the downloads of this browser. Hand that file in.`);
+    this.said(`Saved as ${this.name} among the downloads of this browser. Hand that file in.`,
+      `Guardado como ${this.name} entre las descargas de este navegador. Entregue ese archivo.`);
   }
 
   async copy() {
     try {
       await navigator.clipboard.writeText(this.content());
-      this.said("Copied. Paste it into a message to your instructor and change nothing in it.");
+      this.said("Copied. Paste it into a message to your instructor and change nothing in it.",
+        "Copiado. Péguelo en un mensaje a su instructor y no cambie nada en él.");
     } catch {
       byId("text").hidden = false;
       byId("text").value = this.content();
       byId("text").select();
-      this.said("This browser does not let the page copy. Copy the text in the box yourself.");
+      this.said("This browser does not let the page copy. Copy the text in the box yourself.",
+        "Este navegador no deja copiar a la página. Copie usted el texto del recuadro.");
     }
   }
 
   clear() {
-    const asked = "Clear this sheet? What was typed here is deleted from this browser for good. " +
-      "Save the answer file first.";
+    const asked = say(
+      "Clear this sheet? What was typed here is deleted from this browser for good. " +
+        "Save the answer file first.",
+      "¿Borrar esta hoja? Lo que escribió aquí se borra para siempre de este navegador. " +
+        "Guarde antes el archivo de respuestas.");
     if (!window.confirm(asked)) return;
     this.kept.clear();
     window.location.reload();
@@ -146,6 +164,7 @@ async function graded() {
 const shown = graded();
 shown.catch(() => {
   byId("warn").hidden = false;
-  byId("warn").textContent =
-    "This browser is too old for this page. Answer on paper: the sheet can be printed by your instructor.";
+  tell(byId("warn"),
+    "This browser is too old for this page. Answer on paper: the sheet can be printed by your instructor.",
+    "Este navegador es demasiado viejo para esta página. Responda en papel: su instructor puede imprimir la hoja.");
 });

@@ -3,27 +3,33 @@
 const byId = (id) => document.getElementById(id);
 const SIGNS = "abcdefghij";
 
-function question(ask, told, item, attempt, place) {
+const SHOWN = new Map(); // by question: its box, its attempt, what was typed
+
+function question(ask, told, item, attempt, place, before = []) {
   const box = document.createElement("fieldset");
   if (place) place.replaceWith(box);
   else byId("sheet").append(box);
   make(box, "legend", item.id);
   make(box, "p", item.ask, { class: "ask" });
+  const word = say("Answer", "Respuesta");
   const drawn = told.pictures[item.id];
   if (drawn?.picture && attempt === 1)
-    make(strip(box, `Drawing of ${item.id}`), "img", "", {
-      src: `data:image/png;base64,${drawn.picture}`, alt: drawn.alt });
+    make(strip(box, `${say("Drawing of", "Dibujo de")} ${item.id}`), "img", "", {
+      src: `data:image/png;base64,${drawn.picture}`, alt: drawn.alt, lang: "en" });
   const typed = item.parts.map((part, n) => {
     const unit = part.unit ? ` [${part.unit}]` : "";
-    const name = item.parts.length > 1 ? `Answer (${SIGNS[n]})` : "Answer";
-    const label = make(box, "label", `${name}${unit}, ${part.such} `);
-    return make(label, "input", "", {
+    const part_name = item.parts.length > 1 ? `${word} (${SIGNS[n]})` : word;
+    const label = make(box, "label", `${part_name}${unit}, ${part.such} `);
+    const input = make(label, "input", "", {
       type: "text", autocapitalize: "off", autocomplete: "off", spellcheck: "false",
       maxlength: "200", "data-part": `${item.id}-${n}` });
+    input.value = before[n] ?? "";
+    return input;
   });
-  const check = make(box, "button", "Check", { type: "button" });
-  const hint = item.hints ? make(box, "button", "Hint", { type: "button" }) : null;
-  const fresh = make(box, "button", "New numbers", { type: "button" });
+  SHOWN.set(item.id, { box, attempt, typed });
+  const check = make(box, "button", say("Check", "Comprobar"), { type: "button" });
+  const hint = item.hints ? make(box, "button", say("Hint", "Pista"), { type: "button" }) : null;
+  const fresh = make(box, "button", say("New numbers", "Números nuevos"), { type: "button" });
   const said = make(box, "p", "", { class: "said", role: "status" });
   let hints = 0;
   check.addEventListener("click", async () => {
@@ -78,16 +84,24 @@ async function practice() {
     const ask = await startPython("seatwork.takehome.inside.desk");
     globalThis.seatwork = { ask };
     if (told.sheet) {
-      const sheet = await ask("open", { sheet: told.sheet });
+      const sheet = await ask("open", { sheet: told.sheet, language: chosen() });
       if (sheet.fault) throw new Error(sheet.fault);
       for (const item of sheet.items) question(ask, told, item, 1);
     }
+    languages(async (language) => {
+      if (!told.sheet) return;
+      for (const item of (await ask("speak", { language })).items) {
+        const { box, attempt, typed } = SHOWN.get(item.id);
+        question(ask, told, item, attempt, box, typed.map((one) => one.value));
+      }
+    });
     if (byId("go")) await planner(ask);
-    state.textContent = "Ready. No network is used.";
+    tell(state, "Ready. No network is used.", "Listo. No se usa ninguna red.");
     globalThis.seatwork.ready = true;
   } catch (error) {
     globalThis.seatwork = { fault: String(error) };
-    state.textContent = "Python did not start on this device: nothing can be checked or planned here.";
+    tell(state, "Python did not start on this device: nothing can be checked or planned here.",
+      "Python no arrancó en este aparato: aquí no se puede comprobar ni planear nada.");
   }
 }
 practice();

@@ -6,12 +6,13 @@ async function reading() {
     seatwork.reader = await startPython("seatwork.takehome.inside.reader");
     byId("state").textContent = "";
     for (const item of seatwork.sheet.items) await seatwork.tell(item);
-    byId("state").textContent = "The reader is ready.";
+    tell(byId("state"), "The reader is ready.", "El lector está listo.");
   } catch (error) {
     seatwork.fault = String(error);
     seatwork.reader = null;
-    byId("state").textContent =
-      "The reader did not start on this device. What you type is kept and saved all the same.";
+    tell(byId("state"),
+      "The reader did not start on this device. What you type is kept and saved all the same.",
+      "El lector no arrancó en este aparato. Lo que escribe se guarda de todos modos.");
   }
 }
 reading();

@@ -8,6 +8,14 @@ const TWICE = "This sheet is open a second time and was changed there. Nothing w
   "Close one of the two, then load this page again.";
 const DAMAGED = "What this browser had kept for this sheet cannot be read. It was set aside, not " +
   "deleted; look your answers over before you hand them in.";
+const WARNINGS = new Map([
+  [OFF, "Este navegador no guarda nada de esta página (una ventana privada, o el espacio está " +
+    "lleno o apagado). Guarde el archivo de respuestas antes de cerrarla."],
+  [TWICE, "Esta hoja está abierta dos veces y se cambió en la otra. No se sobrescribió nada. " +
+    "Cierre una de las dos y vuelva a cargar esta página."],
+  [DAMAGED, "Lo que este navegador había guardado de esta hoja no se puede leer. Se apartó, no se " +
+    "borró; revise sus respuestas antes de entregarlas."],
+]);
 
 // Half of a sign can be typed or pasted; no file may hold it.
 const HALF = /[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
