@@ -75,6 +75,8 @@ def test_a_question_not_run_is_told_with_what_would_do(tmp_path: Path, canary: P
 def test_a_folder_that_is_named_is_run(tmp_path: Path, canary: Path, run, named) -> None:
     """One's own type is handed out and marked once its folder or its course is named."""
     own = workbook(tmp_path / "own", canary)
+    assert "mine.py" in run("question", "allow", "questions", here=own).out
+    assert not canary.exists()
     assert run("hand-out", "friday", *named, here=own).code == 0
     assert canary.exists()
     paper(own, "L01").save(own / "in")
@@ -106,12 +108,14 @@ def test_a_broken_question_file_leaves_out_that_question(tmp_path, canary, run) 
     """The file is named with its line, its question needs a person, the rest is marked."""
     own = workbook(tmp_path / "own", canary)
     course = ("--course", "course")
+    run("question", "allow", "questions/mine.py", here=own)
     assert run("hand-out", "friday", *course, here=own).code == 0
     assert run("hand-out", "cones", *course, "--to", tmp_path / "to", here=own).code == 1
     paper(own, "L01").save(own / "in")
     broken = own / "questions" / "mine.py"
     broken.write_text(broken.read_text(encoding="utf-8") + "\ndef (:\n", encoding="utf-8")
     lines = len(broken.read_text(encoding="utf-8").splitlines())
+    run("question", "allow", "questions/mine.py", here=own)
     done = run("mark", "friday", "in", *course, here=own)
     assert done.code == 0
     assert f"Question file left out: mine.py, line {lines}: it is no Python" in done.out
@@ -144,3 +148,52 @@ def test_coverage_names_own_types_without_running_them(tmp_path: Path, canary: P
     own = workbook(tmp_path / "own", canary)
     assert "my-question" in run("coverage", here=own).out
     assert not canary.exists()
+
+
+@pytest.mark.parametrize("named", [("--course", "course"), ("--questions", "questions")])
+def test_a_file_is_run_only_as_it_was_allowed(tmp_path: Path, canary: Path, run, named) -> None:
+    """Not allowed, allowed, changed by one sign: only the middle one runs, each is told by name."""
+    own = workbook(tmp_path / "own", canary)
+    told = run("hand-out", "friday", *named, here=own).out
+    assert "mine.py: it is not allowed in this course" in told
+    assert "seatwork question allow" in told
+    assert "question type my-question: it is left out" in told
+    assert not canary.exists()
+    (own / "in").mkdir()
+    run("question", "allow", "questions", here=own)
+    assert run("hand-out", "friday", *named, here=own).code == 0
+    assert canary.exists()
+    canary.unlink()
+    place = own / "questions" / "mine.py"
+    place.write_text(place.read_text(encoding="utf-8") + "# more\n", encoding="utf-8")
+    told = run("mark", "friday", "in", *named, here=own).out
+    assert "mine.py: it was changed since it was allowed" in told
+    assert not canary.exists()
+
+
+def test_a_drawing_beside_a_type_is_allowed_with_it(tmp_path: Path, canary: Path, run) -> None:
+    """A drawing that comes later, or is changed, leaves its type out; allowing takes both."""
+    own = workbook(tmp_path / "own", canary)
+    run("question", "allow", "questions", here=own)
+    drawing = own / "questions" / "drawings" / "my_question.py"
+    drawing.parent.mkdir()
+    drawing.write_text(f"open({str(tmp_path / 'drawn')!r}, 'a').close()\n", encoding="utf-8")
+    words = ("hand-out", "friday", "--course", "course", "--paper")
+    done = run(*words, here=own)
+    assert done.code == 1
+    assert "drawings/my_question.py: it is not allowed in this course" in done.out
+    assert not (tmp_path / "drawn").exists()
+    done = run("question", "allow", "questions/mine.py", here=own)
+    assert "drawings/my_question.py, mine.py" in done.out
+    run(*words, here=own)
+    assert (tmp_path / "drawn").exists()
+
+
+def test_what_cannot_be_allowed_is_one_sentence(tmp_path: Path, canary: Path, run) -> None:
+    """A folder that is not there, a text file, a course that is not there: nothing is written."""
+    own = workbook(tmp_path / "own", canary)
+    for words in (("nowhere",), ("workbook.toml",), ("questions", "--course", "nowhere")):
+        done = run("question", "allow", *words, here=own)
+        assert done.code == 1, words
+    assert not (own / "nowhere").exists()
+    assert not (own / "course" / "own_questions.txt").exists()

@@ -54,6 +54,7 @@ RIGHT: dict[str, tuple[str, ...]] = {
     "record bring-back": ("record", "bring-back", "--course", "course", "--from", "one.db"),
     "record combine": ("record", "combine", "one.db", "--course", "course", "--day", "2026-03-02"),
     "record erase": ("record", "erase", "L02", "--course", "course", "--yes"),
+    "record reseal": ("record", "reseal", "--course", "course", "--yes"),
     "class": ("class", "--course", "course", "--day", "2026-03-02", "--print", "class.pdf",
               "--names", "names.csv", "--size", "a4", "--replace"),
     "class as a table": ("class", "--course", "course", "--table", "class.csv", "--replace"),
@@ -76,6 +77,7 @@ RIGHT: dict[str, tuple[str, ...]] = {
     "roster show": ("roster", "show", "--course", "course"),
     "question new": ("question", "new", "questions/mine.py"),
     "question check": ("question", "check", "own.py"),
+    "question allow": ("question", "allow", "own.py", "--course", "course"),
 }  # fmt: skip
 """Words of each command, run in the folder that `ground` lays out."""
 

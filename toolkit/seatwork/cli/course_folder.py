@@ -8,6 +8,7 @@ import typer
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import sheets
+from seatwork.marking.allowed import allowed
 from seatwork.shop import find
 
 HERE = Path("course")
@@ -42,8 +43,9 @@ def sheet_of(name: str, course: Path | None, questions: Path | None = None) -> s
     """Return a sheet with the question types that may be run for it, and tell what is left out.
 
     Files of questions are run from a folder that was named: `questions`, or the one in the
-    workbook that holds the named `course`. The working folder alone is never a reason to run
-    one, since it may be a workbook that somebody handed in.
+    workbook that holds the named `course`; and of that folder only those that the course allows
+    by their fingerprint. The working folder alone is never a reason to run one, since it may be
+    a workbook that somebody handed in.
 
     Parameters
     ----------
@@ -57,7 +59,8 @@ def sheet_of(name: str, course: Path | None, questions: Path | None = None) -> s
     home = find(course) if course else None
     place = home / "exercises" / "sheets" if home else None
     own = questions or (sheets.own_folder(course) if course else None)
-    plan = sheets.load(name, place if place and place.is_dir() else None, own=own)
+    there = place if place and place.is_dir() else None
+    plan = sheets.load(name, there, own=own, allowed=allowed(folder_of(course)))
     for fault in plan.faults:
         typer.echo(f"Question file left out: {fault}.", err=True)
     return plan

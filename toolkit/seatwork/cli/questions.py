@@ -1,10 +1,11 @@
-"""``seatwork question new`` and ``check``: question types, own ones and the package's."""
+"""``seatwork question new``, ``check``, ``allow``: question types, own ones and the package's."""
 
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
+from seatwork.cli.course_folder import Course, folder_of
 from seatwork.errors import SeatworkError
 from seatwork.questions.checking.places import stem
 from seatwork.shop import find
@@ -76,6 +77,26 @@ def check(
     if not pinning.is_pinned(kind):
         typer.echo(f"Its draws are not pinned yet: seatwork question check {kind.id} --pin.")
     raise typer.Exit(min(len(found), 1))
+
+
+@app.command()
+def allow(
+    names: Annotated[list[Path], typer.Argument(help="Files of question types, or a folder.")],
+    named: Course = None,
+) -> None:
+    """Let a course run question files of yours, as they are now; none is run here.
+
+    A file that is changed later must be allowed again. Look each through: it can do whatever
+    you can do on this computer.
+
+    Example: seatwork question allow questions/chamfer_mouth.py --course course
+    """
+    from seatwork.marking.allowed import LIST, allow
+
+    folder = folder_of(named)
+    found = allow(folder, names)
+    typer.echo(f"Allowed for {folder}, as they are now: {', '.join(found)}.")
+    typer.echo(f"The list is {folder / LIST}. Name the course when you hand out and mark.")
 
 
 def _kind(name: str, *, mine: bool) -> "type[Question]":

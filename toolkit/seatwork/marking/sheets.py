@@ -14,6 +14,7 @@ from seatwork.marking.names import NAME, QUESTION, sheet_name
 from seatwork.marking.seeds import question_seed
 from seatwork.questions import Question, all_types, named, own_types
 from seatwork.questions.left_out import MEND_IT, described, left_out
+from seatwork.questions.registry import NotAllowed
 from seatwork.questions.type.draws import generator
 from seatwork.rows import short
 from seatwork.shop import find
@@ -236,7 +237,13 @@ def own_folder(start: Path | None = None) -> Path | None:
     return place if place and place.is_dir() else None
 
 
-def load(name: str, place: Path | None = None, *, own: Path | None = None) -> Sheet:
+def load(
+    name: str,
+    place: Path | None = None,
+    *,
+    own: Path | None = None,
+    allowed: Mapping[str, str] | None = None,
+) -> Sheet:
     """Return a sheet by its name.
 
     Parameters
@@ -248,6 +255,9 @@ def load(name: str, place: Path | None = None, *, own: Path | None = None) -> Sh
     own : Path, optional
         Folder of own question types; its files are run. Without it none is run, and a question
         of such a type is left out by name.
+    allowed : mapping of str to str, optional
+        Fingerprints of the files of it that are run, see `seatwork.marking.allowed`; all of
+        them if not given.
 
     Raises
     ------
@@ -259,11 +269,11 @@ def load(name: str, place: Path | None = None, *, own: Path | None = None) -> Sh
     if path is None:
         known = ", ".join(sorted(found.stem for found in home.glob("*.toml"))) or "none is there"
         raise SeatworkError(name, "there is no such sheet", f"take one of these: {known}")
-    return read(path, own=own)
+    return read(path, own=own, allowed=allowed)
 
 
-def read(path: Path, *, own: Path | None = None) -> Sheet:
-    """Return the sheet that a TOML file defines; `own` as for `load`."""
+def read(path: Path, *, own: Path | None = None, allowed: Mapping[str, str] | None = None) -> Sheet:
+    """Return the sheet that a TOML file defines; `own` and `allowed` as for `load`."""
     found = read_toml(path)
     _check_keys(path, found, SHEET_KEYS)
     if found.get("format") != FORMAT:
@@ -272,7 +282,7 @@ def read(path: Path, *, own: Path | None = None) -> Sheet:
     if not isinstance(items, list) or not 0 < len(items) <= MOST_QUESTIONS:
         raise SeatworkError(path.name, "it has no list of questions", "add [[questions]]")
     system = _one_of(path, found, "system", (*SYSTEMS, None))
-    types, faults = _types(path, own)
+    types, faults = _types(path, own, allowed)
     read_items = tuple(_item(path, item, system, types, faults) for item in items)
     if len({item.id for item in read_items}) < len(read_items):
         raise SeatworkError(path.name, "two questions have the same id", "rename one")
@@ -288,14 +298,26 @@ def read(path: Path, *, own: Path | None = None) -> Sheet:
     )
 
 
-def _types(path: Path, own: Path | None) -> tuple[Types, tuple[str, ...]]:
+def _types(
+    path: Path, own: Path | None, allowed: Mapping[str, str] | None
+) -> tuple[Types, tuple[str, ...]]:
     """Return the own types that a sheet may ask, and the faults of files left out."""
     if own is None:
         seen = described(path.resolve().parents[2] / "questions")
         return {name: kind for name, kind in seen.items() if name not in all_types()}, ()
     faults: list[SeatworkError] = []
-    types = own_types(own, faults)
-    return types, tuple(f"{fault.value}: {fault.fault}" for fault in faults)
+    types = own_types(own, faults, allowed)
+    for fault in faults:
+        if isinstance(fault, NotAllowed):
+            why = f"its file {fault.value}: {fault.fault}"
+            types = described(own, why, fault.remedy, only=str(fault.value)) | types
+    return types, tuple(map(_said, faults))
+
+
+def _said(fault: SeatworkError) -> str:
+    """Say why a file was left out; what would do, where the file itself may be sound."""
+    remedy = f"; {fault.remedy}" if isinstance(fault, NotAllowed) else ""
+    return f"{fault.value}: {fault.fault}{remedy}"
 
 
 def _kind(name: str, types: Types, faults: tuple[str, ...]) -> type[Question]:

@@ -77,19 +77,30 @@ def left_out(
     return type("LeftOut", (LeftOut,), content)
 
 
-def described(folder: Path) -> dict[str, type[LeftOut]]:
+def described(
+    folder: Path, why: str = NOT_RUN, remedy: str = NAME_IT, *, only: str = "*.py"
+) -> dict[str, type[LeftOut]]:
     """Return stand-ins for the question types in a folder, by name; no file of it is run.
 
     What a file says of its name and its codes is read as text; a file that says it otherwise
     is passed over.
+
+    Parameters
+    ----------
+    folder : Path
+        Where the files lie.
+    why, remedy : str
+        Why they are left out, and what would do.
+    only : str
+        Name of the one file that is read; all if not given.
     """
     found = {}
-    for path in sorted(folder.glob("*.py")):
+    for path in sorted(folder.glob(only)):
         for kind in _classes(path):
             stated = dict(_stated(kind))
             name, codes = stated.get("id"), stated.get("codes", ())
             if isinstance(name, str) and isinstance(codes, tuple):
-                found[name] = left_out(name, codes=tuple(map(str, codes)))
+                found[name] = left_out(name, why, remedy, tuple(map(str, codes)))
     return found
 
 

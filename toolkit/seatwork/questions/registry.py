@@ -2,6 +2,7 @@
 
 import importlib
 import pkgutil
+from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
 from types import ModuleType
@@ -9,7 +10,10 @@ from types import ModuleType
 from seatwork.errors import SeatworkError
 from seatwork.questions import bank
 from seatwork.questions.type.question import Question
-from seatwork.questions.type.running import run_file
+from seatwork.questions.type.running import fingerprint, run_file
+
+DRAWINGS = "drawings"
+"""Folder of the drawings beside an instructor's own types."""
 
 
 @cache
@@ -54,7 +58,15 @@ def defined_in(module: ModuleType, file: str = "") -> type[Question]:
     return kinds[0]
 
 
-def own_types(folder: Path, faults: list[SeatworkError] | None = None) -> dict[str, type[Question]]:
+class NotAllowed(SeatworkError):
+    """A question file that may not be run: its fingerprint is not on the course's list."""
+
+
+def own_types(
+    folder: Path,
+    faults: list[SeatworkError] | None = None,
+    allowed: Mapping[str, str] | None = None,
+) -> dict[str, type[Question]]:
     """Return the question types an instructor added, by their id.
 
     Parameters
@@ -64,11 +76,16 @@ def own_types(folder: Path, faults: list[SeatworkError] | None = None) -> dict[s
     faults : list of SeatworkError, optional
         Where the faults of files go that are left out; the others come back. Without it the
         first fault is raised.
+    allowed : mapping of str to str, optional
+        Fingerprints of the files that may be run, each with its name; a type whose file, or
+        the drawing beside it, is not among them is left out. Without it all are run.
     """
     found: dict[str, type[Question]] = {}
     for path in sorted(folder.glob("*.py")):
         try:
+            refuse_others(path, allowed)
             kind = load(path)
+            refuse_others(drawing_file(path.parent, kind.id), allowed)
             if kind.id in all_types() or kind.id in found:
                 place = f"{path.name}, {kind.id}"
                 raise SeatworkError(place, "two question types have this name", "rename yours")
@@ -79,6 +96,39 @@ def own_types(folder: Path, faults: list[SeatworkError] | None = None) -> dict[s
         else:
             found[kind.id] = kind
     return found
+
+
+def drawing_file(folder: Path, name: str) -> Path:
+    """Return where the drawing of an instructor's own type lies, if it has one."""
+    return folder / DRAWINGS / f"{name.replace('-', '_')}.py"
+
+
+def listed_name(path: Path) -> str:
+    """Return what a question file is called on a list; a drawing with its folder."""
+    return f"{DRAWINGS}/{path.name}" if path.parent.name == DRAWINGS else path.name
+
+
+def refuse_others(path: Path, allowed: Mapping[str, str] | None) -> None:
+    """Refuse a file whose fingerprint is not among those that may be run.
+
+    Parameters
+    ----------
+    path : Path
+        The file; one that is not there is no matter.
+    allowed : mapping of str to str, optional
+        Names of files by fingerprint; None allows all.
+
+    Raises
+    ------
+    NotAllowed
+        If it may not be run.
+    """
+    if allowed is None or not path.is_file() or fingerprint(path) in allowed:
+        return
+    changed = listed_name(path) in allowed.values()
+    fault = "it was changed since it was allowed" if changed else "it is not allowed in this course"
+    remedy = f"look it through, then run: seatwork question allow {path}"
+    raise NotAllowed(listed_name(path), fault, remedy)
 
 
 def load(path: Path) -> type[Question]:

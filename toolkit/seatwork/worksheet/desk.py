@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from seatwork.errors import SeatworkError
 from seatwork.marking import given, sheets
+from seatwork.marking.allowed import allowed
 from seatwork.marking.course import read_key
 from seatwork.marking.handed import Forms
 from seatwork.questions import Verdict
@@ -88,7 +89,7 @@ def from_paper(sheet: str, course: str | Path = "course") -> "PaperForm":
     from seatwork.worksheet.paper_form import PaperForm
 
     folder = Path(course)
-    plan = sheets.load(sheet, own=sheets.own_folder(folder))
+    plan = sheets.load(sheet, own=sheets.own_folder(folder), allowed=allowed(folder))
     handed_out = forms(folder) if has_course(folder) else Forms()
     if not any(handed_out.sheets.get(plan.name, {}).values()):
         remedy = "name the folder with record.db, or hand the sheet out first"

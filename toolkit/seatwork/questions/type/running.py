@@ -1,5 +1,6 @@
 """Running a Python file that a person wrote: a type, a drawing, a proof."""
 
+import hashlib
 import importlib.util
 import traceback
 from importlib.machinery import SourceFileLoader
@@ -21,6 +22,21 @@ class AsWritten(SourceFileLoader):
         path = self.get_filename(fullname)
         code: CodeType = self.source_to_code(self.get_data(path), path)
         return code
+
+
+def fingerprint(path: Path) -> str:
+    """Return the SHA-256 of a file, in hex digits; another file, or a change, gives another.
+
+    Raises
+    ------
+    SeatworkError
+        If it cannot be read.
+    """
+    try:
+        return hashlib.sha256(path.read_bytes()).hexdigest()
+    except OSError as error:
+        reason = (error.strerror or "it cannot be opened").lower()
+        raise SeatworkError(str(path), reason, "name a file that is there") from error
 
 
 def run_file(path: Path, room: str) -> ModuleType:

@@ -8,6 +8,7 @@ import ipywidgets as widgets
 from seatwork.errors import SeatworkError
 from seatwork.record import Override, Record, choosing, deciding, override
 from seatwork.record.deciding import SHORT
+from seatwork.record.points_by_hand import form_of_sitting
 
 SITTING, QUESTION, POINTS, FACT = "sitting", "question", "points", "id"
 MACHINE, PLACE, REASON = "machine", "paper", "reason"
@@ -65,7 +66,8 @@ class Choice(NamedTuple):
 
 
 def _points(record: Record, at: Chosen, typed: Typed) -> tuple[str, str]:
-    form, points = _whole(typed[SITTING], "sitting"), _number(typed[POINTS])
+    sitting, points = _whole(typed[SITTING], "sitting"), _number(typed[POINTS])
+    form = form_of_sitting(record, at.learner, at.sheet, sitting)
     given = Override(at.learner, at.sheet, form, typed[QUESTION], points, typed[REASON])
     return f"{typed[QUESTION]} is {points:g} now", override(record, given, at.day)
 

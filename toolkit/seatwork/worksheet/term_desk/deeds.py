@@ -8,6 +8,7 @@ from random import SystemRandom
 from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import roster, sheets
+from seatwork.marking.allowed import allowed
 from seatwork.marking.names import learner_code
 from seatwork.record import Record, giving, marking_course, picture, writable_record
 from seatwork.record.class_now import Class
@@ -24,7 +25,7 @@ TYPED = "from_paper"
 
 def plan_of(course: Path, name: str) -> sheets.Sheet:
     """Return a sheet with the question types of the workbook that holds the course."""
-    return sheets.load(name, own=sheets.own_folder(course))
+    return sheets.load(name, own=sheets.own_folder(course), allowed=allowed(course))
 
 
 def draw_codes(course: Path, text: str) -> list[str]:
@@ -77,8 +78,10 @@ def give(
             plan, given, to=place, keep=course, which=which, progress=progress
         )
     until = f", due {due}" if due else ""
+    stays = giving.other_mode(given, "graded")
     return [
         f"{plan.title}, sitting {sitting}: {len(given)} forms{until}.",
+        *([f"{stays}."] if stays else []),
         f"For the screen: a folder for each learner in {place}.",
         f"To print, in the order of the roster: {papers}. The key, for you alone: {key}.",
     ]
