@@ -42,7 +42,10 @@ def read_key(folder: Path) -> bytes:
         text = path.read_text(encoding="ascii").strip()
         others = stat.S_IMODE(path.stat().st_mode) & 0o077
     except FileNotFoundError as error:
-        remedy = "hand out a sheet first, or copy the key back from your safe copy"
+        remedy = (
+            "hand out a sheet first; or copy the key back from your safe copy; if it is lost for"
+            " good, run: seatwork record reseal"
+        )
         raise SeatworkError(str(path), "there is no course key", remedy) from error
     except (OSError, ValueError) as error:
         raise _damaged(path) from error

@@ -90,6 +90,7 @@ def _for_learner(
     forms = handed_out.forms(sheet.name, learner)
     for form in forms:
         if form.sitting == sitting:
+            _refuse_other_key(key, sheet, learner, form)
             return _handout(key, sheet, learner, form)
     if sitting != len(forms) + 1:
         fault = f"{learner} has had {len(forms)} sittings of {sheet.name}"
@@ -112,6 +113,14 @@ def _is_of(
 
 def _versions(sheet: Sheet) -> dict[str, int]:
     return {item.id: item.kind.version for item in sheet.items}
+
+
+def _refuse_other_key(key: bytes, sheet: Sheet, learner: str, form: HandedOut) -> None:
+    """Refuse to give a practice form again whose numbers another course key drew."""
+    made = form_id(key, learner, sheet.name, form.form, form.sizes)
+    if form.mode == "practice" and form.form_id and form.form_id != made:
+        fault = f"form {form.form} of {sheet.name} was drawn with another course key"
+        raise SeatworkError(learner, fault, f"give new numbers: --sitting {form.sitting + 1}")
 
 
 def _unlike(

@@ -8,7 +8,7 @@ from seatwork.marking.answers import AnswerFile
 from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.likeness import LEAST, Likeness, Place, rounded_text
 from seatwork.marking.scoring import Scored, score
-from seatwork.marking.sealing import form_secret
+from seatwork.marking.sealing import form_id, form_secret
 from seatwork.marking.sheets import Sheet, load
 from seatwork.marking.submissions import Submission, collect
 from seatwork.questions.type.parts import NumberPart, Part
@@ -26,6 +26,7 @@ CHANGED = (
     " that its form came with: ask the learner"
 )
 UNKNOWN_ID = "it says an id of a form that was not handed out in this course"
+OTHER_KEY = "its seal cannot be looked at: its form was handed out with another course key"
 SUSPECT = ("wrong", "slip", "several slips", "asks back")
 
 
@@ -153,7 +154,14 @@ class Marker:
             if form.sealed:
                 return replace(marked, doubt=missed)
             return replace(marked, question=missed)
+        if file.form_id == form.form_id and not self._is_of_key(file, form, self._key):
+            return replace(marked, question=OTHER_KEY)
         return replace(marked, doubt=self._misfit(file, form, self._key))
+
+    def _is_of_key(self, file: AnswerFile, form: HandedOut, key: bytes) -> bool:
+        """Tell whether a form was handed out with this course key, which its id follows from."""
+        made = form_id(key, file.learner, file.sheet, form.form, form.sizes)
+        return made == form.form_id
 
     def _misfit(self, file: AnswerFile, form: HandedOut, key: bytes) -> str:
         """Say in what a file is not as its form's page saves it; empty if in nothing."""
