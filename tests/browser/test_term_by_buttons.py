@@ -76,25 +76,26 @@ def test_a_term_is_kept_by_buttons(lab, page) -> None:
     lab.run_all(page)
     desk = Desk(page, lab.folder)
     expect(desk.view).to_be_visible(timeout=LOOSE)
-    desk.type("How many learners", "4")
-    desk.press("Draw codes", "4 codes:")
-    one, two, three, four = sorted(found.code for found in roster.read(desk.course))
+    desk.type("How many learners", "12")
+    desk.press("Draw codes", "12 codes:")
+    codes = sorted(found.code for found in roster.read(desk.course))
+    one, two, three, four, five, six, *others = codes
     desk.picture("term_1_hand_out")
     desk.choose("Sheet", "cones")
     desk.type("Due, such as", "2026-09-21")
-    desk.press("Hand out and print", "Cones, sitting 1: 4 forms, due 2026-09-21.")
+    desk.press("Hand out and print", "Cones, sitting 1: 12 forms, due 2026-09-21.")
     desk.is_said(four, "cones", "handed out")
 
     stick = lab.folder / "stick"
-    for learner in (one, two, three):
+    for learner in (one, two, three, five, six, *others):
         hand_in(desk.course, learner, "cones", 1, stick, wrong=("c1",) if learner == two else ())
     desk.type("Day, such as", "2026-09-21")
     desk.type("Folder handed in", "stick")
-    desk.press("Take in the folder", "Taken in: 3 new, 0 known already.")
-    desk.press("Mark this sheet", "3 new, 0 known already, 0 changed")
+    desk.press("Take in the folder", "Taken in: 11 new, 0 known already.")
+    desk.press("Mark this sheet", "11 new, 0 known already, 0 changed")
     desk.is_said(one, "cones", "100 percent, passed")
     desk.is_said(two, "cones", "75 percent, not yet")
-    desk.press("Mark this sheet", "0 new, 3 known already, 0 changed")
+    desk.press("Mark this sheet", "0 new, 11 known already, 0 changed")
     desk.picture("term_2_marked")
 
     hand_in(desk.course, four, "cones", 1, lab.folder / "late")
@@ -133,7 +134,7 @@ def test_a_term_is_kept_by_buttons(lab, page) -> None:
 
     desk.choose("Sheet", "angles")
     desk.type("Due, such as", "2026-10-05")
-    desk.press("Hand out and print", ": 4 forms, due 2026-10-05.")
+    desk.press("Hand out and print", ": 12 forms, due 2026-10-05.")
     for learner, word, reason, shown in (
         (one, "paper lost", "lost in the shop", "paper lost"),
         (three, "excused", "court date", "excused"),
@@ -144,6 +145,21 @@ def test_a_term_is_kept_by_buttons(lab, page) -> None:
         desk.type("Why, in a few words", reason)
         desk.press("Keep the decision", "no zero")
         desk.is_said(learner, "angles", shown)
+    desk.cell(five, "angles").click()
+    expect(told).to_contain_text(f"{five}, angles, sitting 1", timeout=LOOSE)
+    desk.choose("Decide", "left the course")
+    desk.type("Why, in a few words", "moved away")
+    desk.press("Keep the decision", f"{five}: left the course.")
+    desk.is_said(five, "angles", "left")
+    desk.is_said(five, "cones", "100 percent, passed")
+    desk.view.locator(f'button[aria-label^="{six}: the report"]').click()
+    expect(told).to_contain_text(f"Report of {six}", timeout=LOOSE)
+    desk.choose("Decide", "signed on paper for a machine")
+    desk.type("Machine", "bench drill press")
+    desk.press("Keep the decision", "does not say where it lies")
+    desk.type("Where the signed paper lies", "binder 2026, sheet 4")
+    desk.press("Keep the decision", "a person signed on paper; software clears nobody")
+    expect(desk.view.locator(".seatwork-grid, table").first).to_contain_text("bench drill press")
     desk.picture("term_4_decided")
 
     desk.choose("Sheet", "cones")
@@ -153,15 +169,15 @@ def test_a_term_is_kept_by_buttons(lab, page) -> None:
     hand_in(desk.course, two, "cones", 2, lab.folder / "again")
     desk.type("Folder handed in", "again")
     desk.press("Take in the folder", "Taken in: 1 new")
-    desk.press("Mark this sheet", "1 new, 4 known already")
+    desk.press("Mark this sheet", "1 new, 12 known already")
     desk.is_said(two, "cones", "100 percent, passed, from re-test 2")
 
     names = lab.folder / "names.csv"
     names.write_text(f"learner,name\n{one},Zebulon Quick\n", encoding="utf-8")
     desk.type("Your list of names", "names.csv")
     desk.press("Print the class", "class-2026-09-28.pdf")
-    desk.press("Print the reports", "4 reports in")
-    assert len(list((lab.folder / "printed").glob("*-report.pdf"))) == 4
+    desk.press("Print the reports", "12 reports in")
+    assert len(list((lab.folder / "printed").glob("*-report.pdf"))) == 12
     desk.picture("term_5_printed")
     lab.save(page)
     page.wait_for_timeout(1000)
