@@ -128,10 +128,12 @@ def test_a_damaged_paper_is_settled_by_a_good_one(course, tmp_path, run, marked)
     (tmp_path / "late").mkdir()
     (tmp_path / "late" / "L06-cones-1.json").write_bytes(b"{")
     assert "needs a person: L06-cones-1.json" in run("mark", "cones", "late").out
-    assert marks(course)["L06-cones-1.json"]["state"] == "needs a person"
+    waits = marks(course)["L06"]
+    assert (waits["file"], waits["state"]) == ("L06-cones-1.json", "needs a person")
     paper(course, "L06").save(tmp_path / "late")
     run("mark", "cones", "late")
     assert sorted(marks(course)) == [*LEARNERS, "L06"]
+    assert marks(course)["L06"]["state"] == "marked"
 
 
 def test_a_record_changed_by_hand_is_never_written_over(course, tmp_path, run, marked) -> None:

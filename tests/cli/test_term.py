@@ -234,8 +234,8 @@ def test_a_person_lets_a_paper_count_and_voids_a_sitting(course: Path, tmp_path:
     run("mark", "cones", "in", "--day", "2026-09-20")
     paper(course, "cones", "L01").save(tmp_path / "late")
     told = run("mark", "cones", "late", "--day", "2026-09-25").out
-    assert 'seatwork count-paper ID "why", with the ID that seatwork history L01 shows' in told
     (late,) = re.findall(r"(\w{6}) .? ?2026-09-25 \w+ \S+ paper came in", run("history", "L01").out)
+    assert f'to count this one: seatwork count-paper {late} "why"' in told
     done = run("count-paper", late, "was ill on the day", "--day", "2026-09-26")
     assert "L01: this paper counts." in done.out
     assert "8 of 8" in run("report", "L01", "--day", "2026-09-26").out

@@ -48,3 +48,26 @@ def test_a_wrong_row_is_named(
     path.write_text(HEAD + row, encoding="utf-8")
     with pytest.raises(SeatworkError, match=fault):
         typed_back.read(path, sheet, forms(course_folder))
+
+
+@pytest.mark.parametrize(
+    ("rows", "open_"),
+    [
+        ("L01,q1,1\n", {"q2": "the file has no row for it", "q3": "the file has no row for it"}),
+        ("L01,q1,\nL01,q2,\nL01,q3,\n", {}),
+        ("L01,q1,1\nL01,q2,1\nL01,q3a,1\n", {"q3": "only 1 of its 2 parts stood in the file"}),
+        ("L01,q1,1\nL01,q2,1\nL01,q3,1\n", {"q3": "only 1 of its 2 parts stood in the file"}),
+        ("L01,q1,1\nL01,q2,1\nL01,q3,;1\n", {}),
+    ],
+)
+def test_what_was_not_typed_is_no_blank(
+    course_folder: Path, sheet: Sheet, handouts, tmp_path: Path, rows: str, open_: dict[str, str]
+) -> None:
+    """A question without a row waits for a person; a row without an answer is a blank."""
+    path = tmp_path / "typed.csv"
+    path.write_text(HEAD + rows, encoding="utf-8")
+    handed_out = forms(course_folder)
+    (paper,) = typed_back.read(path, sheet, handed_out)
+    assert paper.doubts == open_
+    (marked,) = Marker(sheet, handed_out).mark([paper])
+    assert {one.id for one in marked.scored if one.points is None} == set(open_)

@@ -56,6 +56,28 @@ def test_a_late_paper_changes_no_other_cell(school) -> None:
     assert late[0][3] is True
 
 
+def test_a_lost_roster_row_changes_no_cell(school, tmp_path) -> None:
+    """L03 is gone from the roster by mistake: marks stay, and so does what is handed in later."""
+    from seatwork.marking import roster
+    from seatwork.record import mark
+
+    made = school(4)
+    for file in made.papers[:2]:
+        file.save(tmp_path / "in")
+    mark(made.folder, made.plan, tmp_path / "in", day="2026-09-14")
+    before = points_of(made.record)
+    place = made.folder / roster.ROSTER_FILE
+    rows = place.read_text(encoding="utf-8-sig").splitlines(keepends=True)
+    place.write_text("".join(row for row in rows if not row.startswith(("L02", "L03"))))
+    made.papers[2].save(tmp_path / "late")
+    mark(made.folder, made.plan, [tmp_path / "in", tmp_path / "late"], day="2026-09-15")
+    after = points_of(made.record)
+    came = after.pop(("L03", "cones"))
+    assert came[0][1] is not None
+    del before["L03", "cones"]
+    assert after == before
+
+
 def test_an_override_beyond_the_points_is_refused_by_the_database(four: School) -> None:
     """What the command refuses, no tool can write either while the rules of the tables hold."""
     record = four.record

@@ -13,10 +13,11 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import course
 from seatwork.marking.names import sheet_name
 from seatwork.record.course_record import open_record, writable_record
-from seatwork.record.deciding import SHORT, Override
-from seatwork.record.deciding import override as decide
+from seatwork.record.deciding import SHORT
 from seatwork.record.giving import forms
 from seatwork.record.paper_results import results
+from seatwork.record.points_by_hand import Override, decided_form
+from seatwork.record.points_by_hand import override as decide
 from seatwork.record.tables_out import write_marks
 
 
@@ -113,7 +114,9 @@ def override(
     question: Annotated[str, typer.Argument(help="Question, such as c1.")],
     points: Annotated[str, typer.Argument(help="Points you give, such as 1.5.")],
     reason: Annotated[str, typer.Argument(help="Why, in a few words.")],
-    form: Annotated[int, typer.Option(min=1, max=99, help="Form of the sheet.")] = 1,
+    form: Annotated[
+        int | None, typer.Option(min=1, max=99, help="Form of the sheet, if several are in.")
+    ] = None,
     named: Course = None,
     day: Annotated[str, typer.Option(help="Day of the decision; today if not given.")] = "",
 ) -> None:
@@ -127,12 +130,14 @@ def override(
     record = writable_record(course_folder, when)
     try:
         made = decide(record, given, when)
+        number = decided_form(record, made)
         found = write_marks(record, course_folder, sheet, when)
     finally:
         record.close()
-    again = feedback_again(learner, sheet, form, named, when)
-    (paper,) = (one for one in found["files"] if (one["learner"], one["form"]) == (learner, form))
-    typer.echo(f"Kept and counted: {learner}, {sheet}, form {form}: {points_of(paper)}.{again}")
+    again = feedback_again(learner, sheet, number, named, when)
+    theirs = (one for one in found["files"] if (one["learner"], one["form"]) == (learner, number))
+    paper = next(theirs)
+    typer.echo(f"Kept and counted: {learner}, {sheet}, form {number}: {points_of(paper)}.{again}")
     typer.echo(f'Undo: seatwork undo {made[:SHORT]} "reason"')
 
 

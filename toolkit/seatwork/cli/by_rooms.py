@@ -11,7 +11,9 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.handing_out import Handout
 from seatwork.marking.sheets import Sheet
+from seatwork.record.giving import other_mode
 from seatwork.school import Room, RoomGiven, RoomMarked, hand_out_rooms, mark_rooms, rooms
+from seatwork.school.layout import passed_over
 from seatwork.school.workers import WITHOUT, has_workers
 
 Workers = Annotated[
@@ -63,26 +65,39 @@ def hand_out_by_rooms(
         for one in hand_out_rooms(
             found, plan, **how, workers=workers, scheduler=scheduler, progress=progress
         ):
-            said, went_well = _given(plan, one, how["sitting"], paper)
+            said, went_well = _given(plan, one, how, paper)
             lines.append((one.room.name, said))
             refused += not went_well
     for _, said in sorted(lines):
         typer.echo(f"  {said}")
-    typer.echo(f"{plan.title}: handed out in {len(found) - refused} of {len(found)} rooms.")
+    count = f"{len(found) - refused} of {len(found)} rooms"
+    typer.echo(f"{plan.title}: handed out in {count}.{_others(folders)}")
     if refused:
         raise typer.Exit(1)
 
 
-def _given(plan: Sheet, one: RoomGiven, sitting: int, paper: str | None) -> tuple[str, bool]:
+def _others(folders: Sequence[Path]) -> str:
+    """Name the folders that are no rooms, and return how many there are as a sentence."""
+    others = [line for folder in folders for line in passed_over(folder)]
+    for line in others:
+        typer.echo(f"  {line}")
+    return f" Passed over: {len(others)}." if others else ""
+
+
+def _given(
+    plan: Sheet, one: RoomGiven, how: Mapping[str, Any], paper: str | None
+) -> tuple[str, bool]:
     """Return the line of a room, and whether all went well there."""
     room = one.room
     if one.refused:
         return f"{room.name}: not handed out: {one.refused}", False
     line = f"{room.name}: {len(one.given)} forms in {room.given}"
+    stay = other_mode(one.given, how["mode"])
+    line += f" ({stay})" if stay else ""
     if paper is None:
         return line, True
     try:
-        papers, _ = printed(plan, one.given, room.given, room.course, sitting, [], paper)
+        papers, _ = printed(plan, one.given, room.given, room.course, how["sitting"], [], paper)
     except SeatworkError as error:
         return f"{line}, not printed: {error}", False
     return f"{line}, to print {papers}", True
@@ -163,8 +178,9 @@ def mark_by_rooms(
         said = sorted(done, key=lambda one: one.room.name)
     for one in said:
         typer.echo(f"  {_line(one)}")
+    beside = _others(folders)
     refused = sum(one.marking is None for one in said)
-    typer.echo(f"{plan.title}: {len(said) - refused} of {len(said)} rooms marked.")
+    typer.echo(f"{plan.title}: {len(said) - refused} of {len(said)} rooms marked.{beside}")
     if refused:
         raise typer.Exit(1)
 
@@ -177,6 +193,7 @@ def _line(one: RoomMarked) -> str:
     person = f", {waits} need a person: seatwork class --course {one.room.course}" if waits else ""
     asked = [f"{paper.name}: {paper.question}" for paper in done.marked if paper.question]
     ask = "".join(f"\n    to ask: {said}" for said in asked)
+    ask += "".join(f"\n    {said}" for said in done.notes)
     return (
         f"{one.room.name}: {done.new} new, {done.known} known already,"
         f" {done.changed} changed{person}{ask}"

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 import typer
 
@@ -26,23 +26,47 @@ Day = Annotated[str, typer.Option(help="Day of the decision; today if not given.
 Sitting = Annotated[int, typer.Option(min=1, max=99, help="2 for the first re-test.")]
 
 
+class Deciding(NamedTuple):
+    """A record to decide in.
+
+    Parameters
+    ----------
+    record : Record
+        The term record.
+    day : str
+        Year-month-day.
+    changed : list of str
+        Filled at the end: of each paper that the decision changed, what it has now.
+    """
+
+    record: Record
+    day: str
+    changed: list[str]
+
+
 @contextmanager
-def deciding_in(named: Path | None, day: str) -> Iterator[tuple[Record, str]]:
-    """Give the record to decide in, and the day; the marks are written anew at the end."""
+def deciding_in(named: Path | None, day: str) -> Iterator[Deciding]:
+    """Give the record to decide in; the marks, and feedback of before, are written anew then."""
     folder, when = folder_of(named), day_of(day)
     if not has_record(folder) and not has_old_files(folder):
         open_record(folder)  # says what is missing
     course.read_key(folder)
     record = writable_record(folder, when)
+    changed: list[str] = []
     try:
-        yield record, when
+        before = papers_now(record, folder, when)
+        yield Deciding(record, when, changed)
+        after = papers_now(record, folder, when)
         write_all_marks(record, folder, when)
     finally:
         record.close()
+    changed += told_anew(before, after, named, when)
 
 
-def _kept(what: str, made: str) -> None:
+def _kept(what: str, made: str, changed: list[str]) -> None:
     typer.echo(f'{what} Undo: seatwork undo {made[:SHORT]} "reason"')
+    for line in changed:
+        typer.echo(f"  {line}")
 
 
 def excuse(
@@ -57,9 +81,9 @@ def excuse(
 
     Example: seatwork excuse angles L05 "court date"
     """
-    with deciding_in(named, day) as (record, when):
+    with deciding_in(named, day) as (record, when, changed):
         made = deciding.excuse(record, sheet, learner, reason, when, sitting)
-    _kept(f"{learner}, {sheet}: excused.", made)
+    _kept(f"{learner}, {sheet}: excused.", made, changed)
 
 
 def lost(
@@ -74,9 +98,9 @@ def lost(
 
     Example: seatwork lost angles L07 "lost in the shop"
     """
-    with deciding_in(named, day) as (record, when):
+    with deciding_in(named, day) as (record, when, changed):
         made = deciding.lose(record, sheet, learner, reason, when, sitting)
-    _kept(f"{learner}, {sheet}: paper lost. Print it again, or give a re-test.", made)
+    _kept(f"{learner}, {sheet}: paper lost. Print it again, or give a re-test.", made, changed)
 
 
 def void(
@@ -91,9 +115,9 @@ def void(
 
     Example: seatwork void angles L07 "two sheets were mixed up"
     """
-    with deciding_in(named, day) as (record, when):
+    with deciding_in(named, day) as (record, when, changed):
         made = deciding.void(record, sheet, learner, reason, when, sitting)
-    _kept(f"{learner}, {sheet}: void, no mark and no zero. Give a re-test.", made)
+    _kept(f"{learner}, {sheet}: void, no mark and no zero. Give a re-test.", made, changed)
 
 
 def count_paper(
@@ -106,9 +130,9 @@ def count_paper(
 
     Example: seatwork count-paper 4f2a "the other is a copy"
     """
-    with deciding_in(named, day) as (record, when):
+    with deciding_in(named, day) as (record, when, changed):
         made, learner = choosing.count_paper(record, paper, reason, when)
-    _kept(f"{learner}: this paper counts.", made)
+    _kept(f"{learner}: this paper counts.", made, changed or ["The marks stay as they are."])
 
 
 def leave(learner: Learner, reason: Reason, named: Course = None, day: Day = "") -> None:
@@ -116,9 +140,9 @@ def leave(learner: Learner, reason: Reason, named: Course = None, day: Day = "")
 
     Example: seatwork leave L10 "moved away"
     """
-    with deciding_in(named, day) as (record, when):
+    with deciding_in(named, day) as (record, when, changed):
         made = deciding.leave(record, learner, reason, when)
-    _kept(f"{learner} left the course; marks stay.", made)
+    _kept(f"{learner} left the course; marks stay.", made, changed)
 
 
 def sign(
@@ -139,10 +163,10 @@ def sign(
 
     Example: seatwork sign L03 "bench drill press" --paper-at "binder 2026, sheet 4"
     """
-    with deciding_in(named, day) as (record, when):
+    with deciding_in(named, day) as (record, when, changed):
         made = deciding.sign(record, learner, machine, paper_at, when, withdrawn=withdrawn)
     said = "that it was withdrawn" if withdrawn else "that a person signed"
-    _kept(f"Kept {said}: {learner}, {machine}. Software clears nobody.", made)
+    _kept(f"Kept {said}: {learner}, {machine}. Software clears nobody.", made, changed)
 
 
 def undo(
@@ -155,14 +179,9 @@ def undo(
 
     Example: seatwork undo 4f2a "talked it over"
     """
-    with deciding_in(named, day) as (record, when):
-        folder = folder_of(named)
-        before = papers_now(record, folder, when)
+    with deciding_in(named, day) as (record, when, changed):
         made, back = deciding.undo(record, target, reason, when)
-        after = papers_now(record, folder, when)
-    _kept(f"Taken back: {back[:SHORT]}.", made)
-    for line in told_anew(before, after, named, when):
-        typer.echo(f"  {line}")
+    _kept(f"Taken back: {back[:SHORT]}.", made, changed)
 
 
 def history(
@@ -170,7 +189,7 @@ def history(
     named: Course = None,
     csv: Annotated[Path | None, typer.Option(help="Write it as CSV.")] = None,
 ) -> None:
-    """Show what the record holds of a learner; what stands last has a = beside it.
+    """Show what the record holds of a learner; what counts now has a = beside it.
 
     Example: seatwork history L04
     """
@@ -186,7 +205,7 @@ def history(
         mark = "x" if not one.stands else "=" if one.counts else " "
         text = f"{one.id[:SHORT]} {mark} {one.day} {one.author}  {one.about}: {one.text}"
         typer.secho(text, bold=one.counts, dim=not one.stands)
-    typer.echo("x: taken back. =: stands, and nothing after it takes its place.")
+    typer.echo("x: taken back. =: counts now.")
 
 
 def _write(path: Path, lines: list[Line]) -> None:

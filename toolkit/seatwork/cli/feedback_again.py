@@ -31,7 +31,7 @@ def told_anew(before: Papers, after: Papers, named: Path | None, day: str) -> li
     lines = []
     for place in sorted(before.keys() | after.keys()):
         old, new = before.get(place), after.get(place)
-        if old is not None and new is not None and old["questions"] == new["questions"]:
+        if old is not None and new is not None and _counts(old) == _counts(new):
             continue
         learner, sheet, form = place
         now = "no paper counts" if new is None else points_of(new)
@@ -40,11 +40,19 @@ def told_anew(before: Papers, after: Papers, named: Path | None, day: str) -> li
     return lines
 
 
+def _counts(paper: dict[str, Any]) -> tuple[Any, ...]:
+    """Return what a learner is told of a paper."""
+    return paper["questions"], paper["points"], paper["state"]
+
+
 def points_of(paper: dict[str, Any]) -> str:
-    """Say the points of a paper, or that a person must look."""
-    if paper["points"] is None:
-        return "other questions need a person"
-    return f"{paper['points']:g} of {paper['of']:g} points"
+    """Say the points of a paper, or why it has none."""
+    if paper["points"] is not None:
+        return f"{paper['points']:g} of {paper['of']:g} points"
+    if paper["state"] != "needs a person":
+        return f"{paper['state']}, no mark and no zero"
+    waits = " ".join(one["id"] for one in paper["questions"] if one["points"] is None)
+    return f"waiting for a person: {waits}" if waits else f"needs a person: {paper['note']}"
 
 
 def feedback_again(learner: str, sheet: str, form: int, named: Path | None, day: str) -> str:

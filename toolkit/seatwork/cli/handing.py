@@ -78,6 +78,8 @@ def hand_out(
     typer.echo(
         f"{plan.title}: {len(given)} forms in {place}{until}. Keep {course_folder} to yourself."
     )
+    for line in filter(None, [giving.other_mode(given, mode)]):
+        typer.echo(f"  {line}.")
     if paper:
         which = learners if only else []
         papers, key = printed(plan, given, place, course_folder, sitting, which, size)

@@ -22,7 +22,8 @@ from seatwork.record.papers_again import MarkedAgain, marked_again
 def mark(
     sheet: Annotated[str, typer.Argument(help="Name of the sheet.")],
     answers: Annotated[
-        list[Path], typer.Argument(help="Folders of answer files, CSVs typed back from paper.")
+        list[Path],
+        typer.Argument(help="Folders of answer files, or single ones; CSVs typed from paper."),
     ],
     named: Course = None,
     day: Annotated[str, typer.Option(help="Day of marking; today if not given.")] = "",

@@ -11,10 +11,11 @@ import typer
 from seatwork.cli.course_folder import Course, day_of, folder_of
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
+from seatwork.record import resealing
 from seatwork.record.bringing_back import bring_back as bring_it_back
 from seatwork.record.copying import copy_for_day, copy_key, copy_to
 from seatwork.record.course_record import open_record, set_author, writable_record
-from seatwork.record.erasing import counted, facts_about
+from seatwork.record.erasing import counted, facts_about, may_show
 from seatwork.record.erasing import erase as erase_learner
 from seatwork.record.keeping import TAKEN_OVER, Record
 from seatwork.record.looking_over import look_over, mend_modes, names_found
@@ -27,6 +28,12 @@ app = typer.Typer(
     help="The record of a term: what was handed out, marked and decided.", no_args_is_help=True
 )
 Day = Annotated[str, typer.Option(help="The day, such as 2026-09-07; today if not given.")]
+
+
+NAMED = (
+    "A name in the record, its lines, copies or tables stands in a reason that was given; it goes"
+    " with the learner alone: seatwork record erase CODE. Take it out of any other file by hand."
+)
 
 
 @contextmanager
@@ -75,14 +82,17 @@ def check(
     folder = folder_of(named)
     known = read_names(names, folder)
     with opened(open_record(folder)) as record:
-        faults = [*look_over(record, folder), *names_found(folder, known)]
+        faults, named_in = look_over(record, folder), names_found(folder, known)
         count = record.count()
     for place in mend_modes(folder):
         typer.echo(f"  others could read {place}; now it is yours alone.")
-    for line in faults:
+    for line in [*faults, *named_in]:
         typer.echo(f"  {line}")
     if faults:
         typer.echo("What is damaged comes back: seatwork record bring-back")
+    if named_in:
+        typer.echo(NAMED)
+    if faults or named_in:
         raise typer.Exit(1)
     typer.echo(f"All is well: {count} facts, each as it was written.")
 
@@ -118,7 +128,8 @@ def copy(
 def bring_back(
     named: Course = None,
     copy_file: Annotated[
-        Path | None, typer.Option("--from", help="The copy; the fullest sound one if not given.")
+        Path | None,
+        typer.Option("--from", help="A copy, or a folder of copies; else the fullest sound one."),
     ] = None,
 ) -> None:
     """Bring the record back from a copy, with all that can be saved of the damaged one.
@@ -129,9 +140,36 @@ def bring_back(
     done = bring_it_back(folder, copy_file)
     typer.echo(f"Brought back from {done.copy}.")
     if done.aside is not None:
-        typer.echo(f"  the damaged record lies at {done.aside}: {done.facts}.")
+        typer.echo(f"  what was there before lies at {done.aside}; from it: {done.facts}.")
     typer.echo(f"  decision lines: {done.decisions}.")
     typer.echo("Papers that are missing come back: seatwork mark SHEET FOLDER, all handed in.")
+
+
+@app.command("reseal")
+def reseal(
+    named: Course = None,
+    stolen: Annotated[
+        bool, typer.Option("--new-key", help="The key is here, and somebody else has it.")
+    ] = False,
+    yes: Annotated[bool, typer.Option("--yes", help="Do not ask.")] = False,
+) -> None:
+    """Seal the record anew where the course key is lost for good, or was stolen.
+
+    Example: seatwork record reseal
+    """
+    folder = folder_of(named)
+    refused = resealing.why_not(folder, stolen=stolen)
+    if refused:
+        raise SeatworkError(str(folder), refused, "seatwork record check looks it over")
+    typer.echo(resealing.WARNING)
+    if not yes and not typer.confirm("Seal it anew?"):
+        raise typer.Exit(1)
+    done = resealing.reseal(folder, stolen=stolen)
+    typer.echo(f"Sealed anew: {done.facts} facts, {done.copies} copies. Keep a copy of the key.")
+    if done.erased:
+        count = "1 learner" if done.erased == 1 else f"{done.erased} learners"
+        typer.echo(f"  {count} {resealing.ERASED}.")
+    typer.echo("Whoever else keeps a record of this course needs the key, and reseals theirs.")
 
 
 @app.command("combine")
@@ -182,4 +220,6 @@ def erase(
             "delete it if nothing more is to be saved" if damaged else "take the code out by hand"
         )
         typer.echo(f"  {place}: look at it, and {what}")
-    typer.echo("A copy on a stick or elsewhere is yours to erase.")
+    for place in may_show(folder, learner):
+        typer.echo(f"  {place}: printed before, it may show the code: print it again, or delete it")
+    typer.echo("A copy on a stick or elsewhere is yours to erase, and so is what was printed.")

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from seatwork.errors import SeatworkError
 from seatwork.files import LOCK, refusal
 from seatwork.marking.answers import MOST_BYTES, AnswerFile, parse
-from seatwork.marking.messages import in_message
+from seatwork.marking.messages import BEGINS, in_message
 from seatwork.marking.names import LEARNER
 from seatwork.marking.pick_file import END, is_pick_file
 
@@ -61,6 +61,25 @@ def collect(folder: Path) -> Iterator[Submission]:
     is unpacked or run.
     """
     yield from _below(str(folder), "", DEEPEST)
+
+
+def one_file(path: Path) -> Submission | None:
+    """Return what was handed in as one file; None for a table typed back from paper.
+
+    Parameters
+    ----------
+    path : Path
+        An answer file, or a message that holds answers as text.
+    """
+    base = DOUBLE_END.sub(".json", path.name).lower()
+    if base.endswith(".txt"):
+        try:
+            is_message = BEGINS.encode() in _read(str(path))
+        except SeatworkError:
+            is_message = False
+        return _look(str(path), path.name, path.name) if is_message else None
+    others = (".json", ".bak", *PAGES)
+    return _look(str(path), path.name, path.name) if base.endswith(others) else None
 
 
 def _below(folder: str, place: str, depth: int) -> Iterator[Submission]:
@@ -124,14 +143,20 @@ def _look(path: str, base: str, name: str) -> Submission:
         return Submission(shown, None, f"it could not be read ({type(error).__name__})")
     if not is_message and not _is_its_name(base, file):
         return Submission(shown, None, f"inside it says {file.name}")
-    owner = _owner(name)
+    owner = owner_of(name)
     if owner not in ("", file.learner):
         return Submission(shown, None, f"{file.learner}'s paper lies in {owner}'s folder")
     return Submission(shown, file)
 
 
-def _owner(name: str) -> str:
-    """Return the learner whose folder a file lies in, the innermost that is one; else nothing."""
+def owner_of(name: str) -> str:
+    """Return the learner whose folder a file lies in, the innermost that is one; else nothing.
+
+    Examples
+    --------
+    >>> owner_of("room 3/L07/answers.json"), owner_of("answers.json")
+    ('L07', '')
+    """
     codes = [part.upper() for part in name.split("/")[:-1]]
     return next((code for code in reversed(codes) if LEARNER.fullmatch(code)), "")
 

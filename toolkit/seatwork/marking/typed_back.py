@@ -1,21 +1,27 @@
 """Answers typed back from paper: learner, question, number, one a row."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.answers import LONGEST, AnswerFile
-from seatwork.marking.handed import Forms
+from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.names import QUESTION, form_number, learner_code
 from seatwork.marking.sealing import FORM_ID
-from seatwork.marking.sheets import Sheet
+from seatwork.marking.sheets import Item, Sheet
 from seatwork.marking.submissions import Submission
+from seatwork.questions.left_out import LeftOut
 
 HEADS = ("learner", "question", "answer")
 COLUMNS = (*HEADS, "form")
 PARTS = "abcdefgh"
+NO_ROW = "the file has no row for it"
+WHOLE = (
+    "type the whole paper, with a row for each question or part; one that is blank on the paper"
+    " has a row without an answer"
+)
 
 
 def read(path: Path, sheet: Sheet, handed_out: Forms) -> list[Submission]:
@@ -35,7 +41,7 @@ def read(path: Path, sheet: Sheet, handed_out: Forms) -> list[Submission]:
     Returns
     -------
     list of Submission
-        A question that stands in two rows is left to a person, with what was read.
+        A question that stands in two rows, or in none, is left to a person, with what was read.
 
     Raises
     ------
@@ -47,7 +53,7 @@ def read(path: Path, sheet: Sheet, handed_out: Forms) -> list[Submission]:
     rows = _sure_of_form(rows, sheet, handed_out, faults)
     papers: dict[tuple[str, int], _Paper] = {}
     files.build_each(rows, lambda row: _enter(papers, row, sheet, handed_out), faults)
-    return [paper.submission() for paper in papers.values()]
+    return [paper.submission(_asked(paper, sheet, handed_out)) for paper in papers.values()]
 
 
 def _sure_of_form(
@@ -81,11 +87,13 @@ class _Paper:
     form: int
     typed: dict[tuple[str, int | None], list[tuple[int, str]]] = field(default_factory=dict)
 
-    def submission(self) -> Submission:
+    def submission(self, asked: Mapping[str, int]) -> Submission:
+        """Return the paper; `asked` says of how many parts each question of its form is."""
         file = AnswerFile(learner=self.learner, sheet=self.sheet, form=self.form)
         for name in dict.fromkeys(name for name, _ in self.typed):
             file = file.changed(name, parts=self._parts(name))
-        return Submission(f"paper {file.name}", file, doubts=self._twice(), came="paper")
+        doubts = {**self._missing(asked), **self._twice()}
+        return Submission(f"paper {file.name}", file, doubts=doubts, came="paper")
 
     def _parts(self, name: str) -> tuple[str, ...]:
         whole = self.typed.get((name, None))
@@ -95,6 +103,19 @@ class _Paper:
                 parts += [""] * (part + 1 - len(parts))
                 parts[part] = rows[0][1]
         return tuple(parts)
+
+    def _missing(self, asked: Mapping[str, int]) -> dict[str, str]:
+        """Name the questions that no row says, or not with all of their parts."""
+        found = {}
+        for name, count in asked.items():
+            given = {part for other, part in self.typed if other == name}
+            whole = self.typed[name, None][0][1] if None in given else ""
+            typed = whole.count(";") + 1 if whole else len(given)
+            if not given:
+                found[name] = NO_ROW
+            elif typed < count and (whole or None not in given):
+                found[name] = f"only {typed} of its {count} parts stood in the file"
+        return found
 
     def _twice(self) -> dict[str, str]:
         """Name the questions that stand in more than one row, with what each row says."""
@@ -106,6 +127,23 @@ class _Paper:
                 sentence = ", ".join(f"row {number} says “{text}”" for number, text in rows)
                 found[name] = f"it was typed twice: {sentence}"
         return found
+
+
+def _asked(paper: _Paper, sheet: Sheet, handed_out: Forms) -> dict[str, int]:
+    """Return of how many parts each question of a paper's form is; 1 where that is not known."""
+    form = handed_out.form(sheet.name, paper.learner, paper.form)
+    items = [item for item in sheet.items if form is not None and item.id in form.sizes]
+    return {
+        item.id: 1 if form is None or issubclass(item.kind, LeftOut) else _count(form, item)
+        for item in items
+    }
+
+
+def _count(form: HandedOut, item: Item) -> int:
+    try:
+        return len(form.question(item).parts)
+    except Exception:  # sizes of another version: marking says so
+        return 1
 
 
 def _enter(

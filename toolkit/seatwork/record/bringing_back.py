@@ -12,6 +12,7 @@ from seatwork.record.checking import check
 from seatwork.record.copying import FOLDER, by_size
 from seatwork.record.course_record import author_of, server_of
 from seatwork.record.keeping import NAME, Record
+from seatwork.record.looking_over import look_over
 from seatwork.record.merging import Brought, bring_facts, bring_lines
 from seatwork.record.server import refuse_on_server
 
@@ -49,16 +50,18 @@ def bring_back(folder: Path, copy: Path | None = None) -> BroughtBack:
     folder : Path
         The instructor's folder.
     copy : Path, optional
-        The copy; the fullest sound one of the folder if not given.
+        The copy, or a folder of copies such as a stick; the fullest sound one of the course
+        folder if not given.
 
     Raises
     ------
     SeatworkError
-        If there is no sound copy; then nothing is changed.
+        If the record is sound and whole, or there is no sound copy; then nothing is changed.
     """
     refuse_on_server(server_of(folder), "bringing it back")
     key = course.read_key(folder)
     with files.lock(folder, wait=20):
+        _refuse_sound(folder, key)
         good = _sound(folder, key, copy)
         content, place = good.read_bytes(), folder / NAME
         aside = _set_aside(place)
@@ -71,18 +74,39 @@ def bring_back(folder: Path, copy: Path | None = None) -> BroughtBack:
     return BroughtBack(copy=good, aside=aside, facts=facts, decisions=decisions)
 
 
+def _refuse_sound(folder: Path, key: bytes) -> None:
+    """Leave a record alone that is sound and holds all that its copies and lines hold."""
+    place = folder / NAME
+    if not place.is_file() or _fault(place, key):
+        return
+    record = Record(place, key)
+    told = look_over(record, folder)
+    record.close()
+    if not told:
+        fault = "the record is sound and whole, so nothing is to be brought back"
+        remedy = "what a copy holds beyond it is added by: seatwork record combine COPY"
+        raise SeatworkError(str(place), fault, remedy)
+
+
 def _sound(folder: Path, key: bytes, copy: Path | None) -> Path:
     """Return the copy to take: whole, sealed with this key, and the fullest of those."""
-    if copy is not None:
+    if copy is not None and not copy.is_dir():
         fault = _fault(copy, key)
         if fault:
             raise SeatworkError(str(copy), fault, "take an earlier copy")
         return copy
-    for one in reversed(by_size(folder / FOLDER)):
+    place = folder / FOLDER if copy is None else copy
+    for one in reversed(_copies_in(place)):
         if not _fault(one, key):
             return one
     remedy = "name another with --from, or hand the sheets out again: forms come out the same"
-    raise SeatworkError(str(folder / FOLDER), "there is no sound copy", remedy)
+    raise SeatworkError(str(place), "there is no sound copy of this course's record", remedy)
+
+
+def _copies_in(place: Path) -> list[Path]:
+    """Return the copies in a folder, or in its folder of copies; the copy of a stick is last."""
+    stick = [place / NAME] if (place / NAME).is_file() else []
+    return [*by_size(place / FOLDER), *by_size(place), *stick]
 
 
 def _fault(copy: Path, key: bytes) -> str:

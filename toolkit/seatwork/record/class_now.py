@@ -1,6 +1,5 @@
 """The class as it stands on a day: worked out from the facts, never stored."""
 
-import re
 from collections import defaultdict
 from dataclasses import dataclass
 from typing import NamedTuple
@@ -15,8 +14,7 @@ from seatwork.shop import rules
 
 EVEN = 1e-9
 """Points that the last digit of a sum may lack."""
-OURS = re.compile(r"([A-Z]\d{2,6})-([a-z][a-z0-9_-]{0,39})-(\d{1,2})\.json", re.ASCII)
-"""The name under which the page saves a paper."""
+SECOND = "another paper came later: look"
 LATER = "another paper came after the day: look"
 DECIDED = "another paper came after it was decided which counts: look"
 MISFIT = "another paper came without a seal that fits: look"
@@ -166,6 +164,17 @@ class Class:
             return None, f"{len(by_answers)} papers with other answers came at once: look"
         return next(iter(by_answers.values())), note
 
+    def counting_papers(self, learner: str) -> set[str]:
+        """Return the papers of a learner that count, one of each form at most."""
+        found = set()
+        for row in self.heads.of("form"):
+            form = self.rows.forms.get(row.id)
+            if row.learner == learner and form is not None:
+                name = self.rows.sheets[form.sheet].name
+                paper, _ = self.paper(row.id, self.due(learner, name, form.sitting))
+                found |= {paper.id} if paper is not None else set()
+        return found
+
     def _fitting(self, papers: list[Head]) -> list[Head]:
         """Leave out papers whose form id or seal does not fit, if there are others."""
         fits = [row for row in papers if not self._misfits(row)]
@@ -203,7 +212,7 @@ class Class:
             return self._ends(papers), ""
         if self.counting.paper == FIRST:
             first = self._begins(papers)
-            return first, "another paper came later: look" if self._others(papers, first) else ""
+            return first, SECOND if self._others(papers, first) else ""
         found = self._ends(in_time) if in_time else self._begins(papers)
         late = [row for row in papers if row not in in_time]
         return found, LATER if self._others(late, found) else ""
@@ -349,30 +358,3 @@ class Class:
         if self.counting.sitting == "last":
             return scored[-1]
         return max(scored, key=lambda cell: cell.percent or 0.0)
-
-    def waiting(self, name: str | None = None) -> list[tuple[Head, Kept]]:
-        """Return what came and could not be marked, and has no paper that settles it."""
-        papers = {(row.subject, self.rows.papers[row.id].digest) for row in self._standing_papers()}
-        places, digests = {one for one, _ in papers}, {two for _, two in papers}
-        found = []
-        for row in self.heads.of("pile"):
-            one = self.rows.piles[row.id]
-            settled = one.digest in digests or place_named(one.name) in places
-            if not settled and name in (None, one.sheet):
-                found.append((row, one))
-        return sorted(found, key=lambda both: (both[1].sheet, both[1].name, both[0].id))
-
-    def _standing_papers(self) -> list[Head]:
-        return [row for rows in self.rows.papers_of.values() for row in rows]
-
-
-def place_named(name: str) -> str:
-    """Return the place that the name of a paper says, such as ``L07/cones/1``; empty if none.
-
-    Examples
-    --------
-    >>> place_named("L07-cones-1.json"), place_named("homework.json")
-    ('L07/cones/1', '')
-    """
-    found = OURS.fullmatch(name)
-    return f"{found[1]}/{found[2]}/{int(found[3])}" if found else ""

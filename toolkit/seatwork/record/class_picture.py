@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.record.class_now import Cell, Class, Counting
 from seatwork.record.keeping import Record
+from seatwork.record.piling import waiting
 
 FEW = 5
 """Learners under whom a slip is not counted on a projector: a small number points at somebody."""
@@ -21,8 +22,8 @@ SIGNS = {
 }
 """How a cell without points shows."""
 LEGEND = (
-    "85+ passed; 60- not yet; r2 from the re-test; * after the day; ? a person must look;"
-    " ... re-test handed out"
+    "the number is percent of the points; + passed; - not yet; r2 from the re-test;"
+    " * after the day; ? a person must look; ... re-test handed out"
 )
 TITLE, CODE = 12, 8
 """Letters of a column and of a code at least."""
@@ -268,7 +269,7 @@ def _slips(now: Class) -> list[Slip]:
 def _needs(now: Class, grid: dict[tuple[str, str], list[Cell]]) -> dict[str, tuple[str, ...]]:
     """Return what is to be done next, each with whom for; nothing for who left."""
     needs: defaultdict[str, list[str]] = defaultdict(list)
-    for head, one in now.waiting():
+    for head, one in waiting(now.rows):
         needs["look at"].append(f"{one.name}, {one.sheet} ({head.id[:6]}): {one.doubt}")
     for (learner, name), cells in sorted(grid.items(), key=lambda both: both[0][::-1]):
         if now.is_withdrawn(learner):

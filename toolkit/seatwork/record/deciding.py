@@ -1,21 +1,20 @@
-"""What a person decides: points by hand, states, signatures, and taking something back."""
+"""What a person decides: states, signatures, and taking something back."""
 
 import json
 from collections.abc import Sequence
-from typing import Any, NamedTuple
+from typing import Any
 
 from sqlalchemy import Connection, select
 
 from seatwork.errors import SeatworkError
-from seatwork.marking.names import QUESTION, form_number, learner_code, sheet_name
+from seatwork.marking.names import form_number, learner_code, sheet_name
 from seatwork.marking.roster import Learner
 from seatwork.record.class_now import Class
 from seatwork.record.facts import Fact, as_kept, text_of
-from seatwork.record.formed import read_forms
 from seatwork.record.keeping import Batch, Record
 from seatwork.record.reasons import LONGEST, in_print, reason_of
 from seatwork.record.standing import Standing
-from seatwork.record.tables import KINDS, fact, question, state
+from seatwork.record.tables import KINDS, fact, state
 
 LONGEST_NAME = 60
 SHORT = 6
@@ -46,121 +45,6 @@ def _says(batch: Batch, kind: str, found: str) -> dict[str, Any]:
     table = KINDS[kind]
     row = batch.connection.execute(select(table).where(table.c.fact == found)).one()
     return {name: value for name, value in row._mapping.items() if name != "fact"}
-
-
-class Override(NamedTuple):
-    """Points a person gives for one question.
-
-    Parameters
-    ----------
-    learner, sheet, question : str
-        Whose answer to what.
-    form : int
-        Which form.
-    points : float
-        Points given [-].
-    reason : str
-        Why.
-    """
-
-    learner: str
-    sheet: str
-    form: int
-    question: str
-    points: float
-    reason: str
-
-
-def override(record: Record, given: Override, day: str) -> str:
-    """Give points by hand, and return the id of the decision.
-
-    Parameters
-    ----------
-    record : Record
-        The term record.
-    given : Override
-        What is given.
-    day : str
-        Year-month-day.
-
-    Raises
-    ------
-    SeatworkError
-        If there is no such paper or question, the points are more than it is worth or those it
-        has already, or no reason is given.
-    """
-    learner_code(given.learner)
-    sheet_name(given.sheet)
-    form_number(given.form)
-    if not QUESTION.fullmatch(given.question):
-        raise SeatworkError(given.question[:40], "that is no question", "write one such as c1")
-    reason = reason_of(given.reason)
-    with record.writing() as batch:
-        now = Class(batch.connection, day, given.sheet)
-        form = _form_with_paper(now, given)
-        sheet = now.rows.forms[form].sheet
-        worth = {
-            row.id: row.points
-            for row in batch.connection.execute(
-                select(question).where(question.c.sheet == sheet).order_by(question.c.place)
-            )
-        }
-        _check(given, worth, _standing_points(now, form, given.question))
-        body = {
-            "form": form,
-            "sheet": sheet,
-            "question": given.question,
-            "of": worth[given.question],
-            "points": given.points,
-            "reason": reason,
-        }
-        subject = f"{given.learner}/{given.sheet}/{given.form}/{given.question}"
-        return stated(batch, "override", subject, body, day, given.learner)
-
-
-def _form_with_paper(now: Class, given: Override) -> str:
-    """Return the form that points are given on; refuse one of which no paper was marked."""
-    who, name = given.learner, given.sheet
-    theirs: dict[int, str] = {
-        now.rows.forms[row.id].number: row.id
-        for row in now.forms()
-        if row.learner == who and now.rows.papers_of.get(row.id)
-    }
-    if given.form in theirs:
-        return theirs[given.form]
-    if theirs:
-        forms = ", ".join(map(str, sorted(theirs)))
-        fault = f"no paper of {name}, form {given.form}, was marked"
-        raise SeatworkError(who, fault, f"add --form with one of {forms}")
-    remedy = f"check the code; or mark their paper first: seatwork mark {name} FOLDER"
-    raise SeatworkError(who, f"no paper of {name} was marked, so nothing can change", remedy)
-
-
-def _standing_points(now: Class, form: str, name: str) -> float | None:
-    """Return the points that a question of a form has now; None if a person must decide."""
-    given = now.given(form)
-    if name in given:
-        return given[name]
-    head = now.heads.all[form]
-    sheet = now.rows.sheets[now.rows.forms[form].sheet].name
-    due = now.due(str(head.learner), sheet, now.rows.forms[form].sitting)
-    paper, _ = now.paper(form, due)
-    mark = now.mark(paper)[0] if paper is not None else None
-    row = now.rows.answers[mark.fact].get(name) if mark is not None else None
-    return row.points if row is not None else None
-
-
-def _check(given: Override, worth: dict[str, float], before: float | None) -> None:
-    if given.question not in worth:
-        fault = f"{given.sheet} has no such question"
-        raise SeatworkError(given.question[:40], fault, f"write one of {', '.join(worth)}")
-    of, said = worth[given.question], f"{given.points:g} points"
-    if not 0 <= given.points <= of:
-        fault = f"{given.question} is worth {of:g}"
-        raise SeatworkError(said, fault, f"give 0 to {of:g}")
-    if given.points == before:
-        fault = f"{given.learner} has them already for {given.question}"
-        raise SeatworkError(said, fault, "nothing is to change; give another number if it should")
 
 
 def enroll(record: Record, learners: Sequence[Learner], day: str) -> int:
@@ -221,12 +105,29 @@ def _of_sitting(
     subject = f"{learner_code(learner)}/{sheet_name(name)}/{form_number(sitting)}"
     body = {"word": word, "value": None, "reason": reason_of(reason)}
     with record.writing() as batch:
-        forms = read_forms(batch.connection, name).forms.sheets.get(name, {}).get(learner, ())
-        if sitting not in [one.sitting for one in forms]:
-            fault = f"{name}, sitting {sitting}, was not handed out to this learner"
-            raise SeatworkError(learner, fault, "check the code, the sheet and --sitting")
+        _refuse_senseless(batch, name, learner, word, sitting)
         _refuse_same(batch, subject, word, f"{learner}, {name}")
         return stated(batch, "state", subject, body, day, learner)
+
+
+def _refuse_senseless(batch: Batch, name: str, learner: str, word: str, sitting: int) -> None:
+    """Refuse a word for a sitting that was not handed out, or that its papers speak against."""
+    now, place = Class(batch.connection, "", name), f"{name}, sitting {sitting},"
+    forms = [
+        row.id
+        for row in now.forms()
+        if row.learner == learner and now.rows.forms[row.id].sitting == sitting
+    ]
+    if not forms:
+        fault = f"{place} was not handed out to this learner"
+        raise SeatworkError(learner, fault, "check the code, the sheet and --sitting")
+    is_in = any(now.rows.papers_of.get(one) for one in forms)
+    if word == "lost" and is_in:
+        remedy = f"seatwork history {learner} shows it; seatwork void takes its mark away"
+        raise SeatworkError(learner, f"a paper of {place} is in, so none is lost", remedy)
+    if word == "void" and not is_in:
+        fault = f"no paper of {place} is in, so there is nothing to void"
+        raise SeatworkError(learner, fault, "mark it first; or say excuse, or lost")
 
 
 def void(record: Record, name: str, learner: str, reason: str, day: str, sitting: int = 1) -> str:

@@ -1,5 +1,6 @@
 """Erasing a learner: out of the record, its lines, its copies and the tables of marks, for good."""
 
+import re
 import shutil
 import sqlite3
 from contextlib import closing
@@ -20,6 +21,9 @@ from seatwork.record.server import refuse_on_server
 from seatwork.record.tables import KINDS, erased, fact, mark, sheet
 from seatwork.record.tables_out import write_marks
 
+PACKED = (".pdf", ".xlsx", ".ods", ".zip", ".gz")
+"""Ends of names of files whose text is packed."""
+CODE = re.compile(r"(?<![A-Za-z])[A-Z]\d{2,6}(?!\d)", re.ASCII)
 LARGEST = 50_000_000
 """A file of the course folder that is looked through [bytes]."""
 
@@ -144,6 +148,23 @@ def _erase_files(folder: Path, learner: str) -> None:
         for path in (folder / place).glob(f"{learner}-*"):
             path.unlink()
     shutil.rmtree(folder / "given" / learner, ignore_errors=True)
+
+
+def may_show(folder: Path, learner: str) -> list[str]:
+    """Return the files below a folder that may show a code and cannot be searched for it.
+
+    What was printed for a class, and spreadsheets, are packed. Those that another learner's
+    code names are that learner's, and tables of marks are written anew.
+    """
+    found = []
+    for path in sorted(folder.rglob("*")):
+        parts = path.relative_to(folder).parts
+        named = {code for part in parts for code in CODE.findall(part)}
+        others = bool(named) and learner not in named
+        is_packed = path.suffix.lower() in PACKED and not path.name.endswith("-marks.xlsx")
+        if path.is_file() and is_packed and not others:
+            found.append("/".join(parts))
+    return found
 
 
 def still_naming(folder: Path, text_found: str) -> list[str]:

@@ -3,6 +3,8 @@
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 
+from sqlalchemy import select
+
 from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking import handing_out as drawing
@@ -13,8 +15,9 @@ from seatwork.marking.sheets import Sheet, load
 from seatwork.record.copying import copy_for_day
 from seatwork.record.course_record import day_of, open_record, writable_record
 from seatwork.record.deciding import enroll, set_due, withdrawn
-from seatwork.record.formed import add_form, pin, read_forms
+from seatwork.record.formed import Given, add_form, pin, read_forms
 from seatwork.record.keeping import Record
+from seatwork.record.tables import fact
 
 WAIT = 20.0
 """How long a second hand-out waits for the first [s]."""
@@ -60,8 +63,8 @@ def hand_out(
     Raises
     ------
     SeatworkError
-        If a code is wrong, an earlier sitting is missing, another command is writing there, or
-        a file cannot be written.
+        If a code is wrong, an earlier sitting is missing, the day it is due is before that of
+        handing out, another command is writing there, or a file cannot be written.
     """
     plan = load(sheet) if isinstance(sheet, str) else sheet
     return keep_drawn(
@@ -107,6 +110,8 @@ def keep_drawn(
             record.key, before.forms, sheet, learners, sitting=sitting, mode=mode, drawn=drawn
         )
         new = [one for one in given if (one.given.learner, one.given.form) not in had]
+        if due:
+            _refuse_past(record, before, given, due, when)
         _keep(record, sheet, [(one, _form(before.forms, one)) for one in new], when)
         if due:
             _set_due(record, before.forms, given, sitting, due, when)
@@ -144,6 +149,19 @@ def draw_forms(
     return {one.given.learner: _form(before, one) for one in given}
 
 
+def _refuse_past(
+    record: Record, before: Given, given: Sequence[Handout], due: str, day: str
+) -> None:
+    """Refuse a day that lies before the forms were handed out; they may have been so before."""
+    there = [before.ids.get((one.given.sheet, one.given.learner, one.given.form)) for one in given]
+    with record.reading() as connection:
+        query = select(fact.c.day).where(fact.c.id.in_([one for one in there if one]))
+        days = [*connection.execute(query).scalars(), *([day] if None in there else [])]
+    if days and due < max(days):
+        fault = f"that is before the day of handing out, {max(days)}"
+        raise SeatworkError(f"due {due}", fault, "write a later --due, or give --day")
+
+
 def _set_due(
     record: Record, handed_out: Forms, given: Sequence[Handout], sitting: int, due: str, day: str
 ) -> None:
@@ -162,6 +180,18 @@ def _set_due(
 
 def _of(forms: Forms, plan: Sheet) -> list[tuple[str, list[HandedOut]]]:
     return list(forms.sheets.get(plan.name, {}).items())
+
+
+def other_mode(given: Sequence[Handout], mode: str | None) -> str:
+    """Say of which forms the mode is another than was asked for; empty if of none.
+
+    A form stays as it was handed out first.
+    """
+    others = [one.given for one in given if mode is not None and one.given.mode != mode]
+    if not others:
+        return ""
+    count = "1 form" if len(others) == 1 else f"{len(others)} forms"
+    return f"{count} stay {others[0].mode}, as handed out before; a re-test can be {mode}"
 
 
 def _form(forms: Forms, one: Handout) -> HandedOut:

@@ -7,8 +7,9 @@ from sqlalchemy import Connection, select
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
+from seatwork.record.class_now import Class
 from seatwork.record.keeping import Record
-from seatwork.record.reading import Contents, read
+from seatwork.record.reading import Contents
 from seatwork.record.tables import KINDS, undo
 
 CAME = {
@@ -41,7 +42,8 @@ class Line(NamedTuple):
     stands : bool
         Whether it was not taken back.
     counts : bool
-        Whether it stands, nothing that stands follows it, and the paper of a mark stands.
+        Whether it stands, and nothing that stands follows it; of papers, whether it is the one
+        of its form that counts, and of marks, whether it is the mark of that paper.
     """
 
     id: str
@@ -72,15 +74,17 @@ def history(record: Record, learner: str, sheet: str = "") -> list[Line]:
     """
     learner_code(learner)
     with record.reading() as connection:
-        rows = read(connection)
+        now = Class(connection, "")
         reasons = _reasons(connection)
+    rows = now.rows
     found = rows.standing.about(learner)
     if not found:
         raise SeatworkError(learner, "nobody of that code is in the record", "check the code")
     place, kinds = f"{learner}/{sheet}/" if sheet else "", [*KINDS]
     about = [one for one in found if f"{_place(rows, one)}/".startswith(place)]
     about.sort(key=lambda one: (one.day, _place(rows, one), kinds.index(one.kind)))
-    return [_line(rows, one, reasons) for one in about]
+    counting = now.counting_papers(learner)
+    return [_line(rows, one, reasons, counting) for one in about]
 
 
 def _place(rows: Contents, one: Any) -> str:
@@ -95,14 +99,16 @@ def _reasons(connection: Connection) -> dict[str, str]:
     return {row.fact: f"takes {row.target[:6]} back: {row.reason}" for row in rows}
 
 
-def _line(rows: Contents, one: Any, reasons: dict[str, str]) -> Line:
+def _line(rows: Contents, one: Any, reasons: dict[str, str], counting: set[str]) -> Line:
     heads = rows.standing
     said = reasons[one.id] if one.kind == "undo" else WORDS[one.kind](rows, one)
     about = "undo" if one.kind == "undo" else _place(rows, one)
     stands = heads.stands(one.id)
     counts = stands and one.id in heads.heads(one.kind, one.subject)
+    if one.kind == "paper":
+        counts = one.id in counting
     if one.kind == "mark":
-        counts = counts and heads.stands(one.subject)
+        counts = counts and one.subject in counting
     return Line(one.id, one.day, one.author, about, said, stands, counts)
 
 

@@ -14,11 +14,11 @@ from seatwork.marking.results import Data
 from seatwork.marking.sheets import Sheet, load
 from seatwork.marking.submissions import Submission
 from seatwork.record.checking import BY_HAND, changed
-from seatwork.record.class_now import MISFIT
 from seatwork.record.course_record import day_of, has_old_files, has_record, writable_record
 from seatwork.record.deciding import enroll
 from seatwork.record.formed import read_forms
 from seatwork.record.keeping import Record
+from seatwork.record.other_papers import notes
 from seatwork.record.paper_results import results
 from seatwork.record.tables_out import write_marks
 from seatwork.record.taking_in import (
@@ -33,7 +33,6 @@ from seatwork.record.taking_in import (
     take_in,
 )
 
-Place = tuple[str | None, int | None]
 Change = tuple[str, str, float | None, float | None]
 
 
@@ -90,7 +89,8 @@ def mark(
     sheet : Sheet or str
         The worksheet, or its name.
     given : str or Path, or sequence of them
-        Folders of answer files, CSVs typed back from paper; opened as data, nothing is run.
+        Folders of answer files, single ones, CSVs typed back from paper; opened as data,
+        nothing is run.
     day : str
         The day of marking, year-month-day; today if not given.
     handed_in : str
@@ -185,7 +185,8 @@ def _submissions(plan: Sheet, place: Path, handed_out: Forms) -> Sequence[Submis
     except OSError as error:  # whoever may not look there
         raise files.refusal(place, error) from error
     if is_file:
-        return typed_back.read(place, plan, handed_out)
+        one = submissions.one_file(place)
+        return [one] if one is not None else typed_back.read(place, plan, handed_out)
     if not is_folder:
         raise SeatworkError(str(place), "there is no such folder", "name the folder handed in")
     return list(submissions.collect(place))
@@ -207,7 +208,7 @@ def _marking(taken: Taken, before: Data, after: Data) -> Marking:
         known=taken.count[KNOWN] + taken.count[PILE] - piled,
         changed=taken.count[AGAIN] + taken.count[ANOTHER],
         late=_late(after, taken),
-        notes=tuple(_notes(taken, after)),
+        notes=tuple(notes(taken, after)),
         changes=tuple(changes),
         results=after,
     )
@@ -232,43 +233,6 @@ def _late(after: Data, taken: Taken) -> tuple[str, ...]:
     came = {(one.file.learner, one.file.form) for one in taken.marked if one.file is not None}
     late = (one for one in after["files"] if one["late"])
     return tuple(one["learner"] for one in late if (one["learner"], one["form"]) in came)
-
-
-def _choose(learner: str) -> str:
-    """Say how a person lets a paper count."""
-    return f'seatwork count-paper ID "why", with the ID that seatwork history {learner} shows'
-
-
-def _notes(taken: Taken, after: Data) -> list[str]:
-    """Say of each other paper of a form which one counts."""
-    notes = []
-    rows = {(one["learner"], one["form"]): one for one in after["files"]}
-    for learner, form in dict.fromkeys(taken.another):
-        who, note = f"{learner}, form {form}", rows.get((learner, form), {}).get("note", "")
-        if "came at once" in note:
-            said = f"has two papers with other answers in one pile; say which: {_choose(learner)}"
-        elif MISFIT in note:
-            said = (
-                "has another paper without a seal that fits; the one that has it stands, "
-                f"both are kept; to count the other: {_choose(learner)}"
-            )
-        elif "another paper came" in note:
-            said = (
-                "has a paper that came after the day; the first stands, both are kept; "
-                f"to count the late one: {_choose(learner)}"
-            )
-        else:
-            said = "has other answers than the paper marked before; these count now, both are kept"
-            if "points by hand on" in note:
-                said += ", and so are points given by hand before: look whether they still fit"
-        notes.append(f"{who} {said}")
-    marked = {(one["learner"], one["form"]) for one in after["files"] if one["questions"]}
-    for one in taken.marked:
-        if one.file is not None and one.doubt and not one.scored:
-            place: Place = one.file.learner, one.file.form
-            if place in marked and "other answers" not in one.doubt:
-                notes.append(f"{place[0]}, form {place[1]} was marked before and stays as it was")
-    return notes
 
 
 def compare(before: Data, after: Data) -> list[Change]:

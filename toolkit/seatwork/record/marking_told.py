@@ -6,7 +6,9 @@ from pathlib import Path
 from seatwork.marking.marker import Marked
 from seatwork.marking.results import Data
 from seatwork.marking.sheets import Sheet
+from seatwork.marking.typed_back import NO_ROW, WHOLE
 from seatwork.record.marking_course import Marking
+from seatwork.record.piling import piled
 from seatwork.record.tables_out import marks_place
 
 MOST_NAMED = 30
@@ -15,6 +17,7 @@ ASK_AND_COUNT = (
     'ask the learner; to let it count: seatwork count-paper ID "why", with the ID that'
     " seatwork history CODE shows."
 )
+SETTLED = 'seatwork undo ID "why", with the ID that seatwork class --next shows.'
 EVEN = 1e-9
 """Points that the last digit of a sum may lack."""
 
@@ -54,7 +57,9 @@ def _files(plan: Sheet, marked: Sequence[Marked]) -> Iterator[str]:
     for one in doubtful:
         waits = [item for item in one.scored if item.points is None]
         reasons = [one.doubt, *(f"{item.id}: {item.doubt}" for item in waits)]
-        yield f"  needs a person: {one.name}: {'; '.join(filter(None, reasons))}"
+        held = piled(one, ()).name
+        called = f" (the class calls it {held})" if not one.scored and held != one.name else ""
+        yield f"  needs a person: {one.name}: {'; '.join(filter(None, reasons))}{called}"
     yield from _what_to_do(plan.name, doubtful)
     for one in twice:
         yield f"  the same paper twice: {one.name} is the same as {one.same_as}; it counts once"
@@ -66,11 +71,14 @@ def _files(plan: Sheet, marked: Sequence[Marked]) -> Iterator[str]:
 def _what_to_do(sheet: str, doubtful: Sequence[Marked]) -> Iterator[str]:
     if any(one.scored and one.doubt for one in doubtful):
         yield f"  A paper whose form id or seal does not fit is kept: {ASK_AND_COUNT}"
+    if any(item.doubt == NO_ROW for one in doubtful for item in one.scored):
+        yield f"  A paper that was typed in part: {WHOLE}."
     if any(item.points is None for one in doubtful for item in one.scored):
         line = f'seatwork override {sheet} CODE QUESTION POINTS "reason"'
         yield f"  Read each answer that needs a person, then give its points: {line}"
     if any(not one.scored for one in doubtful):
         yield "  A file that cannot be marked: ask for it again and mark what comes."
+        yield f"  One that is settled otherwise: {SETTLED}"
 
 
 def _added(done: Marking) -> Iterator[str]:

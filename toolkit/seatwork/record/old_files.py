@@ -16,11 +16,12 @@ from seatwork.marking import roster, sheets
 from seatwork.marking.answers import Answer, AnswerFile
 from seatwork.marking.handed import Forms, HandedOut
 from seatwork.marking.submissions import Submission
-from seatwork.record.deciding import Override, enroll, override
+from seatwork.record.deciding import enroll
 from seatwork.record.facts import Fact
 from seatwork.record.formed import add_form, pin
 from seatwork.record.keeping import TAKEN_OVER, Record
 from seatwork.record.paper_results import results
+from seatwork.record.points_by_hand import Override, override
 from seatwork.record.taking_in import take_in
 
 HANDED_OUT, OVERRIDES = "handed_out.json", "overrides.csv"

@@ -8,9 +8,12 @@ from seatwork.marking.answers import AnswerFile, parse
 from seatwork.marking.results import Data, slips, unknown
 from seatwork.record.class_now import Cell, Class, Counting
 from seatwork.record.keeping import Record
+from seatwork.record.piling import waiting
 from seatwork.record.reading import Kept
 from seatwork.record.standing import Head
 
+NO_MARK = ("excused", "void")
+"""Words by which a paper that is in gives no mark, and nobody need look."""
 HEADS = ("file", "learner", "sheet", "form", "points", "of", "percent", "state", "note")
 
 
@@ -45,7 +48,7 @@ def results_in(
     now = Class(connection, day, name, counting=counting, contents=True)
     heads = [row for row in now.forms() if now.rows.papers_of.get(row.id)]
     rows = [one for row in sorted(heads, key=_place) for one in _paper(now, row)]
-    rows += [_waiting(head, one) for head, one in now.waiting(name)]
+    rows += [_waiting(head, one) for head, one in waiting(now.rows, name)]
     return {
         "sheet": name,
         "files": rows,
@@ -87,11 +90,11 @@ def _file(now: Class, form: Head, paper: Head, cell: Cell, *, is_chosen: bool) -
         "points": cell.points if is_chosen else None,
         "of": cell.of if cell.of is not None else (mark.of if mark is not None else 0.0),
         "late": cell.late,
-        "doubt": mark.doubt if mark is not None and not scored else "",
+        "doubt": mark.doubt if mark is not None and cell.word == "needs a person" else "",
         "asks": mark.ask if mark is not None else "",
         "questions": questions,
         "typed": {} if questions else {q: list(a.parts) for q, a in file.answers.items()},
-        "state": "marked" if scored else "needs a person",
+        "state": "marked" if scored else cell.word if cell.word in NO_MARK else "needs a person",
         "note": _note(now, form, cell, mark, questions, given),
     }
 

@@ -4,7 +4,7 @@ import hashlib
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, select
 
@@ -14,11 +14,11 @@ from seatwork.marking.marker import Marked, Marker, without_doubles
 from seatwork.marking.scoring import Scored
 from seatwork.marking.sheets import Sheet
 from seatwork.marking.submissions import Submission
-from seatwork.record.class_now import OURS
 from seatwork.record.deciding import extra_tries
 from seatwork.record.facts import Fact, in_pieces
 from seatwork.record.formed import Given, pinned_sheets, read_forms
 from seatwork.record.keeping import Batch, Record
+from seatwork.record.piling import put_on_pile
 from seatwork.record.standing import Standing
 from seatwork.record.tables import answer, mark, paper
 
@@ -39,19 +39,43 @@ class Taken:
         Each hand-in, in the order it came.
     count : Counter
         How many were new, known, marked anew, another paper of a form, or put on the pile.
-    another : list of (str, int)
-        Learner and form of papers with other answers than one that was there.
+    another : list of Came
+        Papers with other answers than one that was there.
+    taken_back : list of Came
+        Papers that are known, and were taken back by a person.
     before : dict of str to str
         By form, the paper that stood last when this began: each new one follows it.
     """
 
     marked: list[Marked] = field(default_factory=list)
     count: Counter[str] = field(default_factory=Counter)
-    another: list[tuple[str, int]] = field(default_factory=list)
+    another: list["Came"] = field(default_factory=list)
+    taken_back: list["Came"] = field(default_factory=list)
     before: dict[str, str | None] = field(default_factory=dict)
 
     def __repr__(self) -> str:
         return f"<Taken: {len(self.marked)} hand-ins, {dict(self.count)}>"
+
+
+class Came(NamedTuple):
+    """A paper that came in, and needs a word.
+
+    Parameters
+    ----------
+    learner : str
+        Whose.
+    form : int
+        Number of the form.
+    paper : str
+        Id of the paper.
+    how : {"screen", "paper"}
+        As an answer file, or typed back from paper.
+    """
+
+    learner: str
+    form: int
+    paper: str
+    how: str
 
 
 class Takers:
@@ -180,16 +204,20 @@ def _take(
     with record.writing() as batch:
         forms = [form for one in marked if (form := takers.form(one))]
         there = _There(batch.connection, forms, done.before)
+        owners = takers.given.forms.sheets.get(takers.plan.name, {})
         for one, came in zip(marked, pile, strict=True):
             form = takers.form(one)
             if form is None or one.file is None or one.file.sheet != takers.plan.name:
-                _put_on_pile(batch, takers.plan.name, one, day)
+                put_on_pile(batch, takers.plan.name, one, day, owners)
                 done.count[PILE] += 1
                 continue
-            word = _add_paper(batch, one, form, day, came.came, there)
+            word, paper_id = _add_paper(batch, one, form, day, came.came, there)
             done.count[word] += 1
+            said = Came(one.file.learner, one.file.form, paper_id, came.came)
             if word == ANOTHER:
-                done.another.append((one.file.learner, one.file.form))
+                done.another.append(said)
+            elif not there.stands(paper_id):
+                done.taken_back.append(said)
     done.marked += marked
 
 
@@ -224,6 +252,10 @@ class _There:
             said = row.points, row.verdicts, row.slips, row.doubt
             self.said.setdefault(row.mark, {})[row.question] = said
 
+    def stands(self, paper_id: str) -> bool:
+        """Whether a paper was not taken back."""
+        return self._standing.stands(paper_id)
+
     def paper_before(self, form: str, place: str) -> str | None:
         """Return the paper that a new one of a form follows: the last that was there before."""
         if form not in self.before:
@@ -245,7 +277,10 @@ def _typed(file: AnswerFile) -> Typed:
     return {name: one.parts for name, one in file.answers.items() if any(one.parts)}
 
 
-def _add_paper(batch: Batch, one: Marked, form: str, day: str, came: str, there: _There) -> str:
+def _add_paper(
+    batch: Batch, one: Marked, form: str, day: str, came: str, there: _There
+) -> tuple[str, str]:
+    """Add a paper with its mark; return what became of it, and its id."""
     file = one.file
     assert file is not None, "a hand-in without answers has no form"
     content = file.content()
@@ -253,14 +288,14 @@ def _add_paper(batch: Batch, one: Marked, form: str, day: str, came: str, there:
     place = f"{file.learner}/{file.sheet}/{file.form}"
     papers = there.papers.setdefault(form, {})
     if digest in papers:
-        return _add_mark(batch, one, papers[digest], day, KNOWN, there)
+        return _add_mark(batch, one, papers[digest], day, KNOWN, there), papers[digest]
     before = there.paper_before(form, place)
     word = ANOTHER if papers else NEW
     if there.old.get(form) == _typed(file):  # the paper itself, known from an old file so far
         word = KNOWN
     body = {"form": form, "content": content, "digest": digest, "came": came}
     papers[digest] = batch.add(Fact("paper", place, body, day, file.learner, before))
-    return _add_mark(batch, one, papers[digest], day, word, there)
+    return _add_mark(batch, one, papers[digest], day, word, there), papers[digest]
 
 
 def _add_mark(batch: Batch, one: Marked, paper_id: str, day: str, word: str, there: _There) -> str:
@@ -298,21 +333,3 @@ def _answer(item: Scored) -> dict[str, Any]:
         "slips": " ".join(slip.code for verdict in item.verdicts for slip in verdict.slips),
         "doubt": item.doubt,
     }
-
-
-def _put_on_pile(batch: Batch, name: str, one: Marked, day: str) -> str:
-    """Keep that something came which cannot be marked, without a name that may be a person's."""
-    content = one.file.content() if one.file is not None else None
-    said = content if content is not None else f"{one.name}\n{one.doubt}".encode(errors="replace")
-    digest = hashlib.sha256(said).hexdigest()
-    base = one.name.rpartition("/")[2]
-    shown = one.file.name if one.file is not None else base
-    body = {
-        "sheet": name,
-        "name": shown if OURS.fullmatch(shown) else f"file {digest[:8]}",
-        "digest": digest,
-        "content": content,
-        "doubt": one.doubt,
-    }
-    learner = one.file.learner if one.file is not None else None
-    return batch.add(Fact("pile", f"pile/{name}/{digest[:12]}", body, day, learner))

@@ -67,6 +67,22 @@ def rooms(folder: str | Path) -> list[Room]:
     ]
 
 
+def passed_over(folder: str | Path) -> list[str]:
+    """Say of each other folder beside the rooms why it is none, by name; hidden ones aside.
+
+    Parameters
+    ----------
+    folder : str or Path
+        As for `rooms`.
+    """
+    others = sorted(
+        path
+        for path in Path(folder).iterdir()
+        if path.is_dir() and not path.name.startswith(".") and not (path / COURSE).is_dir()
+    )
+    return [f"{path.name}: passed over, no folder {COURSE} is in it" for path in others]
+
+
 def refuse_without_course(folder: Path) -> None:
     """Refuse a course folder in which nothing was handed out.
 

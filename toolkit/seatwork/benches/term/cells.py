@@ -89,7 +89,7 @@ def history_block(lines: Sequence[Line]) -> Block:
 
 
 def _state(line: Line) -> str:
-    return "counts" if line.counts else "another followed" if line.stands else "taken back"
+    return "counts" if line.counts else "does not count now" if line.stands else "taken back"
 
 
 def report_blocks(report: Report) -> list[Block]:
