@@ -20,8 +20,8 @@ def test_copied_numbers_are_asked_about_and_honest_ones_are_not(school) -> None:
     for name, one in owner.answers.items():
         thief = thief.changed(name, parts=one.parts)
     done = _kept(record, made.folder, made.plan, given((thief,)), DAY, "2026-09-11")
-    assert any(said.startswith("L01 and L02 typed ") and "alike" in said for said in done.notes)
+    assert any(said.startswith("L01 and L02 typed the same numbers in") for said in done.notes)
     rows = results(record, "mixed_test", DAY)["files"]
     assert len(alike(rows)) == 1
-    assert not any("alike" in row["note"] for row in rows)
-    assert b"alike" not in (made.folder / "mixed_test-marks.csv").read_bytes()
+    assert not any("same numbers" in row["note"] for row in rows)
+    assert b"same numbers" not in (made.folder / "mixed_test-marks.csv").read_bytes()
