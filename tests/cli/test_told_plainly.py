@@ -74,6 +74,8 @@ def test_one_answer_file_is_marked(course: Path, tmp_path: Path, run) -> None:
     assert "1 new, 0 known already" in done.out
     (tmp_path / "mail.txt").write_bytes(b"Hello,\n" + paper(course, "L02").content())
     assert "1 new, 0 known already" in run("mark", "cones", "mail.txt").out
+    (tmp_path / "typed.txt").write_text("learner,question,answer\nL04,c1,1\n", encoding="utf-8")
+    assert "the file has no row for it" in run("mark", "cones", "typed.txt").out
     (tmp_path / "L03-cones-1.json").write_text("{", encoding="utf-8")
     done = run("mark", "cones", "L03-cones-1.json")
     assert "needs a person: L03-cones-1.json: it is damaged" in done.out

@@ -6,6 +6,8 @@ from seatwork.marking.alike import alike
 from seatwork.record import results
 from seatwork.record.marking_course import _kept
 
+from tests.as_saved import as_saved
+
 pytestmark = pytest.mark.slow
 DAY = "2026-09-10"
 
@@ -19,6 +21,7 @@ def test_copied_numbers_are_asked_about_and_honest_ones_are_not(school) -> None:
     thief, owner = made.papers[:2]
     for name, one in owner.answers.items():
         thief = thief.changed(name, parts=one.parts)
+    thief = as_saved(made.folder, thief)
     done = _kept(record, made.folder, made.plan, given((thief,)), DAY, "2026-09-11")
     assert any(said.startswith("L01 and L02 typed the same numbers in") for said in done.notes)
     rows = results(record, "mixed_test", DAY)["files"]

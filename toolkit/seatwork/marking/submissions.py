@@ -74,7 +74,7 @@ def one_file(path: Path) -> Submission | None:
     base = DOUBLE_END.sub(".json", path.name).lower()
     if base.endswith(".txt"):
         try:
-            is_message = BEGINS.encode() in _read(str(path))
+            is_message = BEGINS.search(_read(str(path)).decode("utf-8", "replace")) is not None
         except SeatworkError:
             is_message = False
         return _look(str(path), path.name, path.name) if is_message else None
