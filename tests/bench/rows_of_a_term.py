@@ -10,6 +10,8 @@ from bench.timed import Timed, grown, part, runs
 from seatwork.marking import Answer, AnswerFile, Sheet, examples, hand_out, mark
 from seatwork.marking.handed import Forms
 
+from tests.as_saved import sealed
+
 DAY = "2026-09-14"
 HAND_INS = (1, 100, 10_000)
 KEPT = (1_000, 10_000)
@@ -59,6 +61,7 @@ def hand_ins(bench: ModuleType, home: Path, count: int) -> tuple[Forms, Sheet]:
             for name, question in one.questions.items()
         }
         file = AnswerFile(learner=learner, sheet=sheet.name, form=1, answers=answers)
+        file = sealed(file, forms.forms(sheet.name, learner)[0])
         (home / "in" / file.name).write_bytes(file.content())
     return forms, sheet
 

@@ -24,7 +24,8 @@ import numpy as np
 from seatwork import notes, plan
 from seatwork.shop.shop import Shop
 
-sys.path.insert(0, str(Path(__file__).parents[1]))
+sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
+sys.path.insert(1, str(Path(__file__).resolve().parents[2]))  # where `tests` is found
 
 from bench.rows_of_a_term import of_marking, of_record
 from bench.rows_of_pages import of_benches, of_home

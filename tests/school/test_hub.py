@@ -46,11 +46,14 @@ def test_the_recipe_is_whole_and_names_the_class(tmp_path: Path, monkeypatch) ->
     hub_recipe.write_recipe(tmp_path / "hub", ["L01", "L07"])
     assert {path.name for path in (tmp_path / "hub").iterdir()} == FILES
     c = configured(tmp_path / "hub", monkeypatch)
-    assert "allowed_users" not in vars(c.Authenticator)  # the sign-up page lets these in at once
+    assert c.Authenticator.allowed_users == {"i1"}  # the sign-up page lets these in at once
     pattern = re.compile(c.Authenticator.username_pattern)
     names = ("l01", "l07", "i1", "l070", "al01", "l0", "", "l01\n", "i1|l07")
     assert [name for name in names if pattern.match(name)] == ["l01", "l07", "i1"]
-    assert c.Authenticator.admin_users == {"i1"}
+    assert "admin_users" not in vars(c.Authenticator)  # these open every learner's server
+    (role,) = c.JupyterHub.load_roles
+    assert role["users"] == ["i1"]
+    assert not [scope for scope in role["scopes"] if "access" in scope or "token" in scope]
     assert c.JupyterHub.bind_url.startswith("http://127.0.0.1:")
     assert c.ConfigurableHTTPProxy.command[1:] == ["--proxy-timeout", "300000"]
     assert c.JupyterHub.authenticator_class == "native"
