@@ -19,7 +19,7 @@ def test_a_sheet_is_typed_back_by_keyboard(lab, page) -> None:
     form = ["from seatwork import worksheet", 'worksheet.from_paper("cones", "course")']
     lab.open(page, lab.write("typed_back.ipynb", form))
     lab.run_all(page)
-    shown = page.locator(".seatwork-form")
+    shown = page.locator(".seatwork-term")
     box = shown.locator("input[type=text]").first
     expect(box).to_be_visible(timeout=LOOSE)
     box.click()

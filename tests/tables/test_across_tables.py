@@ -40,6 +40,7 @@ def test_iso_7089_washers_have_the_fine_hole_of_iso_273_to_m36() -> None:
     for row in tables.rows("washer_iso_7089"):
         size = float(row["size"][1:])
         fit = "fine_H12_mm" if size <= 36 else "medium_H13_mm"
+        assert size in ISO_273, f"clearance_hole_iso_273 has no {row['size']}: add its row there"
         assert row["hole_d1_min_mm"] == ISO_273[size][fit], row["size"]
 
 

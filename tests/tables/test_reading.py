@@ -89,7 +89,8 @@ def test_unknown_size_names_the_sizes_there_are() -> None:
 def test_a_whole_table_in_another_folder_is_read(folder) -> None:
     """The fixture's table is whole before a test spoils it."""
     assert tables.names() == [WASHERS]
-    assert len(tables.rows(WASHERS)) == 19
+    lines = (folder / f"{WASHERS}.csv").read_text("utf-8").splitlines()
+    assert len(tables.rows(WASHERS)) == len(lines) - 1 >= 19
 
 
 @pytest.mark.parametrize(

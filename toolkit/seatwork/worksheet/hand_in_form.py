@@ -6,6 +6,7 @@ from typing import Any
 
 import ipywidgets as widgets
 
+from seatwork.benches.term.grid import TermLook
 from seatwork.errors import SeatworkError
 from seatwork.units import explain
 from seatwork.worksheet.answered import Answered
@@ -31,8 +32,9 @@ class HandInForm(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
         self.press = button(desk.voice.words["form.hand_in_button"], lambda _button: self.hand_in())
         self.said = widgets.HTML()
         self.answered = widgets.HTML()
-        lines = [self.answered, self.press, self.said]
+        lines = [TermLook(), self.answered, self.press, self.said]
         super().__init__(lines, layout=widgets.Layout(align_items="flex-start"))
+        self.add_class("seatwork-term")
         self._stand()
         desk.kept.on_change = self._stand
 

@@ -28,7 +28,7 @@ function render({ model, el }) {
   const from = model.get("sources").length ? box(root, sources) : null;
   const before = model.get("cautions").length ? box(root, cautions) : null;
   for (const { title, hazard, doing, number } of model.get("cautions")) {
-    html(before, "h4", title);
+    html(before, "h3", title);
     html(before, "p", hazard);
     list(before, doing);
     if (number) html(before, "p", number);

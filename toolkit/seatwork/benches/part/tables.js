@@ -25,7 +25,7 @@ function table(home, { heads, rows }) {
 function block(root, said) {
   const home = said.folded ? html(root, "details") : html(root, "section");
   if (said.kind) home.className = `seatwork-${said.kind}`;
-  if (said.heading) html(home, said.folded ? "summary" : "h4", said.heading);
+  if (said.heading) html(home, said.folded ? "summary" : "h3", said.heading);
   if (said.rows.length) table(home, said);
 }
 

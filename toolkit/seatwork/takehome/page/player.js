@@ -2,16 +2,25 @@
 // worked out here, and nothing moves without a hand.
 const SAID_AFTER = 500; // ms without a move, before a screen reader is told
 let numbered = 0;
+const titles = new Map();
+
+// A bench that stands on the page twice has two names.
+function named(title) {
+  const count = (titles.get(title) ?? 0) + 1;
+  titles.set(title, count);
+  return count > 1 ? `${title} (${count})` : title;
+}
 
 class Played {
   constructor(home, told) {
     this.told = told;
     this.home = home;
-    this.root = make(home, "section", "", { class: "player", "aria-label": told.title });
+    const title = named(told.title);
+    this.root = make(home, "section", "", { class: "player", "aria-label": title });
     home.prepend(this.root);
     if (told.opens) this.button = make(this.root, "button", told.opens, { type: "button" });
     this.body = make(this.root, "div", "", { class: "player-body" });
-    this.frame = strip(this.body, `Picture of ${told.title}`);
+    this.frame = strip(this.body, `Picture of ${title}`);
     this.frame.classList.add("player-picture");
     this.trouble = make(this.body, "p", "", { class: "player-trouble", role: "status" });
     this.set = make(this.body, "p", "", { class: "player-set" });

@@ -261,4 +261,4 @@ def _box(label: str, text: str = "") -> Any:
 
 
 def _heading(name: str) -> Any:
-    return widgets.HTML(f"<h4>{HEADINGS[name]}</h4>")
+    return widgets.HTML(f"<h3>{HEADINGS[name]}</h3>")
