@@ -40,8 +40,9 @@ NOVICE = {
 WRONG = {
     "cones c1": (".184",), "cones c2": (".586",), "cones c3": (None, ".030"),
     "flushness f1": ("1.05",), "flushness f2": (None, ".030"), "flushness f3": (".150",),
-    "flushness f4": (".5",), "counterbores b1": (".415",), "counterbores b2": (".2",),
-    "counterbores b3": (".3",), "castings_and_edges e1": (".1",), "castings_and_edges e3": (".2",),
+    "flushness f4": (".5",), "counterbores b1": (".415",), "counterbores b3": (".3",),
+    "counterbores b12": (".2", ".1", ".05"), "castings_and_edges e14": (None, ".1", ".2"),
+    "castings_and_edges e3": (".2",),
 }  # fmt: skip
 """By sheet and place a wrong answer for each part, None for the first option of a choice."""
 

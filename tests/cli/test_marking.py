@@ -35,9 +35,9 @@ def test_a_class_is_marked_from_the_terminal(tmp_path: Path) -> None:
     learner = min(given.sheets["counterbores"])
     form = given.form("counterbores", learner, 1)
     assert form is not None
-    head = form.sizes["b2"]["height"] / 25.4
+    stack = (form.sizes["b3"]["height"] + form.sizes["b3"]["washer"]) / 25.4
     file = AnswerFile(learner=learner, sheet="counterbores", form=1)
-    as_saved(tmp_path / "course", file.changed("b2", parts=(f"{head:.3f}",))).save(tmp_path / "in")
+    as_saved(tmp_path / "course", file.changed("b3", parts=(f"{stack:.3f}",))).save(tmp_path / "in")
     done = seatwork(tmp_path, "mark", "counterbores", "in", "--feedback", "--day", "2026-03-02")
     assert done.returncode == 0, done.stderr
     rows = list(csv.DictReader((tmp_path / "course" / "counterbores-marks.csv").open()))
@@ -46,8 +46,8 @@ def test_a_class_is_marked_from_the_terminal(tmp_path: Path) -> None:
     ]
     page = (tmp_path / "course" / "feedback" / f"{learner}-counterbores-1.html").read_text()
     assert "[M23]" not in page
-    assert "M23" in seatwork(tmp_path, "why", "counterbores", learner, "b2", f"{head:.3f}").stdout
-    words = ("override", "counterbores", learner, "b2", "1", "said it right aloud")
+    assert "M23" in seatwork(tmp_path, "why", "counterbores", learner, "b3", f"{stack:.3f}").stdout
+    words = ("override", "counterbores", learner, "b3", "1", "said it right aloud")
     assert seatwork(tmp_path, *words).returncode == 0
     done = seatwork(tmp_path, "mark", "counterbores", "in", "--day", "2026-03-03")
     assert "1 known already, 0 changed" in done.stdout

@@ -485,7 +485,7 @@ CALLS: dict[str, Call] = {
     "questions.lacks": always(kind=questions.named("seat-depth"), draws=1),
     "marking.counted": always(results={"slips": [], "files": [], "unknown": []}),
     "marking.reasons": lambda ground: {
-        "handed_out": handed_out(ground), "sheet": sheet(), "learner": "L07", "question": "b2",
+        "handed_out": handed_out(ground), "sheet": sheet(), "learner": "L07", "question": "b3",
         "text": "0.5",
     },
     "marking.coverage": lambda ground: {"folder": ground.folder},
@@ -568,11 +568,11 @@ CALLS: dict[str, Call] = {
     },
     "record.open_record": lambda ground: {"folder": given_course(ground)},
     "record.Override": always(
-        learner="L07", sheet="counterbores", form=1, question="b2", points=0.5, reason="aloud",
+        learner="L07", sheet="counterbores", form=1, question="b3", points=0.5, reason="aloud",
     ),
     "record.override": lambda ground: {
         "record": marked_record(ground), "day": "2026-09-21",
-        "given": term.Override("L07", "counterbores", 1, "b2", 0.5, "aloud"),
+        "given": term.Override("L07", "counterbores", 1, "b3", 0.5, "aloud"),
     },
     "record.results": lambda ground: {
         "record": term_record(ground), "name": "counterbores", "day": "2026-09-21",

@@ -4,11 +4,18 @@ import json
 from pathlib import Path
 
 import pytest
-from seatwork.marking import Answer, AnswerFile, Sheet, mark, sheets
+from seatwork.errors import SeatworkError
+from seatwork.marking import Answer, AnswerFile, Sheet, mark, sheets, typed_back
+from seatwork.marking.given import read as read_given
 from seatwork.marking.handed import HandedOut
+from seatwork.marking.text import right_answer
+from seatwork.marking.why import reasons
 from seatwork.quantities import INCH
 from seatwork.questions import all_types
+from seatwork.questions.registry import retired_types
 from seatwork.record import forms, hand_out
+from seatwork.record.marking_course import mark as mark_kept
+from seatwork.worksheet.desk import Desk
 
 PADS = '{"system": "inch", "tool": "removable pilot", "order": "%s"}'
 OLD_SCREW = {
@@ -106,3 +113,76 @@ def test_a_paper_of_before_is_marked_right(
     answers = {"q1": Answer(parts=(".563 in",)), "q2": Answer(parts=("bacde",))}
     AnswerFile(learner="L01", sheet="two", form=1, answers=answers).save(handed_in)
     assert [paper.points for paper in mark(given, two, handed_in)] == [pytest.approx(2)]
+
+
+SHEET = 'format = 1\ntitle = "Three"\nmode = "{mode}"\n'
+ASKS = '[[questions]]\nid = "{name}"\ntype = "{kind}"\npoints = {points}\n'
+
+
+def sheet_of(folder: Path, *asked: tuple[str, str, int], mode: str = "graded") -> Sheet:
+    """Write the sheet "three" with these questions, and read it."""
+    path = folder / "sheets" / "three.toml"
+    path.parent.mkdir(exist_ok=True)
+    texts = [ASKS.format(name=name, kind=kind, points=points) for name, kind, points in asked]
+    path.write_text(SHEET.format(mode=mode) + "".join(texts), encoding="utf-8")
+    return sheets.read(path)
+
+
+BEFORE = (("q1", "spotface-touch", 2), ("q2", "seat-depth", 1), ("q3", "bore-depth", 1))
+AFTER = (("q1", "spotface-depth", 3), ("q2", "seat-depth", 1), ("q4", "bore-and-floor", 2))
+
+
+@pytest.mark.parametrize("mode", ["graded", "practice"])
+def test_a_form_keeps_its_questions_when_their_types_go(
+    tmp_path: Path, course_folder: Path, handed_in: Path, mode: str
+) -> None:
+    """One type changed under its id, one question went, one came: the form asks what it asked."""
+    (given,) = hand_out(course_folder, sheet_of(tmp_path, *BEFORE, mode=mode), ("L01",))
+    after = sheet_of(tmp_path, *AFTER, mode=mode)
+    place = tmp_path / "three.given.json"
+    place.write_text(given.given.text(), encoding="utf-8")
+    mine = read_given(place)
+    page = Desk(mine.asked(after), mine, None)
+    assert [item.id for item in page.plan.items] == ["q1", "q2", "q3"]
+    assert {name: page.question(name) for name in given.questions} == given.questions
+    again = hand_out(course_folder, after, ("L01",))[0]
+    assert again.questions == given.questions
+    assert again.given.text() == given.given.text()
+    file = given.given.empty
+    for name, question in given.questions.items():
+        file = file.changed(name, parts=(right_answer(question.main),))
+    file.sealed(given.given.secret).save(handed_in)
+    marked = mark_kept(course_folder, after, handed_in, day="2026-03-02").marked
+    assert [(one.points, one.doubt) for one in marked] == [(4.0, "")]
+    head = f"{given.questions['q3'].height / INCH:.3f}"  # type: ignore[attr-defined]
+    assert reasons(forms(course_folder), after, "L01", "q3", head)
+    rows = "learner,question,answer\nL01,q3,.2\n"
+    (tmp_path / "paper.csv").write_text(rows, encoding="utf-8")
+    (paper,) = typed_back.read(tmp_path / "paper.csv", after, forms(course_folder))
+    assert paper.file is not None
+    assert paper.file.of("q3").parts == (".2",)
+
+
+def test_a_sheet_that_names_a_type_of_before_is_asked_as_ever(tmp_path: Path) -> None:
+    """A workbook laid out before keeps its sheets; the types that no sheet asks any more draw."""
+    drawn = sheet_of(tmp_path, *BEFORE).draw(b"seed")
+    assert [question.id for question in drawn.values()] == [kind for _, kind, _ in BEFORE]
+    assert not all_types().keys() & retired_types().keys()
+
+
+@pytest.mark.parametrize(
+    "types",
+    [{"q1": "spotface-touch"}, {"q1": 7, "q2": "seat-depth"}, {"q1": "../up", "q2": "x"}, "none"],
+)
+def test_types_that_are_none_are_refused(tmp_path: Path, types: object) -> None:
+    """Each question that has sizes has a type, which is a word."""
+    mine = {"q1": {}, "q2": {}}
+    content = {
+        "format": 3, "learner": "L01", "sheet": "three", "form": 1, "mode": "graded",
+        "version": "1", "form_id": "K7QM-4XRD", "secret": "00" * 32, "sizes": mine,
+        "versions": {"q1": 1, "q2": 1}, "types": types,
+    }  # fmt: skip
+    place = tmp_path / "three.given.json"
+    place.write_text(json.dumps(content), encoding="utf-8")
+    with pytest.raises(SeatworkError, match="not as it was handed out"):
+        read_given(place)

@@ -87,7 +87,7 @@ def test_slips_are_counted_once_for_each_learner(tmp_path: Path) -> None:
     assert whole_angle.learners == ("L01", "L05", "L07", "L12")
     assert whole_angle.questions == ("m2", "m8")
     assert first.code == "M25"
-    assert str(first).startswith("M25: 5 learners, question m6: You measured at another place")
+    assert str(first).startswith("M25: 5 learners, question m12: You measured at another place")
 
 
 def test_a_slip_that_is_not_in_the_catalogue_is_told_as_ones_own() -> None:

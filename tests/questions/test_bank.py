@@ -9,6 +9,7 @@ from seatwork.marking.outline import asked_on
 from seatwork.questions import all_types, lacks
 from seatwork.questions.checking.pinning import is_pinned
 from seatwork.questions.checking.places import stem
+from seatwork.questions.registry import retired_types
 from seatwork.questions.type.clearness import is_told_apart, too_close
 from seatwork.questions.type.draws import generator
 from seatwork.questions.type.parts import NumberPart
@@ -19,16 +20,21 @@ LIST = re.compile(r"[\d., ]+|.*⌀.*")
 HERE = Path(__file__).parent
 ASKED = Path(drawings.__file__).with_name("asked")
 SHEETS = asked_on()
+EVERY = {**all_types(), **retired_types()}
+"""What is asked today, and what papers handed out before are marked by."""
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("name", sorted(all_types()))
+@pytest.mark.parametrize("name", sorted(EVERY))
 def test_a_type_lacks_nothing(name: str) -> None:
-    """Contract, codes, drawing, proof and pinned draws hold over 300 draws; it is on a sheet."""
-    kind = all_types()[name]
+    """Contract, codes, drawing, proof and pinned draws hold over 300 draws; it is on a sheet.
+
+    A type that retired is on none, and marks as ever.
+    """
+    kind = EVERY[name]
     assert lacks(kind) == ()
     assert is_pinned(kind)
-    assert SHEETS.get(name)
+    assert bool(SHEETS.get(name)) == (name in all_types())
 
 
 @pytest.mark.parametrize(
@@ -39,8 +45,8 @@ def test_a_type_lacks_nothing(name: str) -> None:
 def test_no_file_is_left_over(folder: Path, suffix: str) -> None:
     """Each drawing, proof and file of pinned draws belongs to a type of the bank."""
     files = {path.stem for path in folder.glob(f"*{suffix}")} - {"__init__"}
-    drawn = {stem(name) for name, kind in all_types().items() if not kind.undrawn}
-    assert files == (drawn if folder == ASKED else {stem(name) for name in all_types()})
+    drawn = {stem(name) for name, kind in EVERY.items() if not kind.undrawn}
+    assert files == (drawn if folder == ASKED else {stem(name) for name in EVERY})
 
 
 @pytest.mark.parametrize("name", sorted(all_types()))

@@ -23,7 +23,7 @@ def seen_in(question: Question) -> str:
 
 def test_a_drawing_that_gives_the_answer_away_is_found() -> None:
     """The check above sees the answer, and a step, put on a drawing by mistake."""
-    question = all_types()["spotface-axis"].draw(Random(0))
+    question = all_types()["flange-left"].draw(Random(0))
     part = question.main
     assert isinstance(part, NumberPart)
     told = part.measure.show(part.value, part.system)

@@ -1,4 +1,4 @@
-"""One question of each type that reads a print, gages or sets, against numbers worked by hand."""
+"""Questions that read a print, gage, set or were merged, against numbers worked by hand."""
 
 import tomllib
 from decimal import Decimal

@@ -15,7 +15,7 @@ from seatwork.worksheet.form import Form
 
 FIRST = (
     "seat-depth", "seat-diameter", "wrong-angle", "sink-below", "flush-diameter", "least-head",
-    "bore-depth", "bore-diameter", "washer-depth", "floor-left", "spotface-touch", "edge-break",
+    "bore-and-floor", "bore-diameter", "washer-depth", "spotface-depth", "edge-break",
 )  # fmt: skip
 """The types that are to be cut first of all; some may be merged with others."""
 
@@ -41,7 +41,7 @@ def test_twice_the_right_number_is_cut_or_told(name: str) -> None:
     assert isinstance(part, NumberPart)
     found = own_cut(question, place, str(2 * part.rounded))
     assert found is not None
-    assert found.own is None or found.own.standing().faults or name in ("edge-break", "floor-left")
+    assert found.own is None or found.own.standing().faults or name == "edge-break"
     right = right_cut(question, place)
     assert right is not None
     assert right.own is not None

@@ -60,5 +60,8 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "roster": ("seatwork.cli.handing:roster_app", "The roster: learner codes, no names."),
     "stick": ("seatwork.cli.stick:stick", "A copy for rooms without network and without rights."),
     "hub": ("seatwork.cli.hub:app", "A room of learners on one server: the recipe of a hub."),
-    "question": ("seatwork.cli.questions:app", "Question types of your own: begin one, check it, allow it."),
+    "question": (
+        "seatwork.cli.questions:app",
+        "Question types of your own: begin one, check it, allow it.",
+    ),
 }

@@ -1,7 +1,8 @@
 """What a learner is given: whose sheet it is, which form, and its numbers.
 
-A graded form comes with its drawn sizes: nothing in it tells the numbers of another form. In
-practice a seed gives new numbers as often as they are asked for.
+A form comes with its drawn sizes and the type of each question, so that it stays as it was handed
+out when the sheet changes. Nothing in a graded one tells the numbers of another form; in practice
+a seed gives new numbers as often as they are asked for.
 """
 
 import json
@@ -14,7 +15,14 @@ from typing import Any
 from seatwork.errors import SeatworkError
 from seatwork.marking.answers import AnswerFile
 from seatwork.marking.handed import HandedOut
-from seatwork.marking.names import PRACTICE_LEARNER, form_number, learner_code, sheet_name
+from seatwork.marking.names import (
+    NAME,
+    PRACTICE_LEARNER,
+    QUESTION,
+    form_number,
+    learner_code,
+    sheet_name,
+)
 from seatwork.marking.sealing import FORM_ID
 from seatwork.marking.seeds import PRACTICE_KEY, sheet_seed
 from seatwork.marking.sheets import MODES, Sheet
@@ -31,10 +39,11 @@ COMMON = {"format", "learner", "sheet", "form", "mode", "version"}
 SEED = {"sheet_seed"}
 OWN = {"form_id", "secret"}
 SIZES = {"sizes", "versions"}
+TYPED = SIZES | {"types"}
 KEYS = {
     BEFORE_APART: (COMMON | SEED,),
     BEFORE_IDS: (COMMON | SEED,),
-    FORMAT: (COMMON | OWN | SEED, COMMON | OWN | SIZES),
+    FORMAT: tuple(COMMON | OWN | more for more in (SEED, SIZES, TYPED, SEED | TYPED)),
 }
 """What may stand in a file of each format."""
 
@@ -52,7 +61,7 @@ class Given:
     mode : {"practice", "graded"}
         How it was given.
     seed : bytes
-        What its numbers are drawn from; empty where the sizes come with it.
+        What new numbers are drawn from; empty where there are none.
     version : str
         Of the program that handed it out.
     apart : bool
@@ -61,8 +70,9 @@ class Given:
         As printed on the paper; empty where there is none.
     secret : bytes
         What its answers are sealed with; empty where there is no form id.
-    sizes, versions : mapping
-        Drawn sizes and the version of the question's type, by question.
+    sizes, versions, types : mapping
+        Drawn sizes, the version of the question's type and the type, by question; no types in
+        forms of before.
     """
 
     learner: str
@@ -76,6 +86,7 @@ class Given:
     secret: bytes = field(default=b"", repr=False)
     sizes: Mapping[str, dict[str, Any]] = field(default_factory=dict)
     versions: Mapping[str, int] = field(default_factory=dict)
+    types: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def format(self) -> int:
@@ -96,8 +107,11 @@ class Given:
         if self.form_id:
             content |= {"form_id": self.form_id, "secret": self.secret.hex()}
         if self.sizes:
-            content |= {"sizes": dict(self.sizes), "versions": dict(self.versions)}
-        else:
+            sizes = {name: dict(sorted(self.sizes[name].items())) for name in sorted(self.sizes)}
+            content |= {"sizes": sizes, "versions": dict(sorted(self.versions.items()))}
+        if self.types:
+            content["types"] = dict(self.types)
+        if self.seed:
             content["sheet_seed"] = self.seed.hex()
         content["version"] = self.version
         return json.dumps(content, indent=1) + "\n"
@@ -108,6 +122,17 @@ class Given:
         return AnswerFile(
             learner=self.learner, sheet=self.sheet, form=self.form, form_id=self.form_id
         )
+
+    def asked(self, plan: Sheet) -> Sheet:
+        """Return the sheet as this form asks it, whatever has gone or changed on it since."""
+        return self._form.asked(plan)
+
+    @property
+    def _form(self) -> HandedOut:
+        return HandedOut(
+            sitting=1, form=self.form, mode=self.mode, sizes=dict(self.sizes),
+            versions=dict(self.versions), types=dict(self.types),
+        )  # fmt: skip
 
     def question(self, plan: Sheet, name: str, attempt: int = 1) -> Question:
         """Return a question with this learner's numbers.
@@ -126,18 +151,14 @@ class Given:
         SeatworkError
             If the form does not ask it, or its sizes are none of that question.
         """
-        if not self.sizes:
+        if not self.sizes or (self.seed and attempt > 1):
             return plan.question(name, self.seed, attempt, apart=self.apart)
         item = plan.item(name)
         if name not in self.sizes:
             fault = f"form {self.form} was handed out without this question"
             raise SeatworkError(name, fault, "ask for the sheet again")
-        form = HandedOut(
-            sitting=1, form=self.form, mode=self.mode, sizes=dict(self.sizes),
-            versions=dict(self.versions),
-        )  # fmt: skip
         try:
-            return form.question(item)
+            return self._form.question(item)
         except (TypeError, ValueError, LookupError, ArithmeticError) as error:
             raise _damaged(f"{self.sheet}, {name}") from error
 
@@ -206,7 +227,7 @@ def read(path: Path) -> Given:
 
 
 def _given(name: str, found: dict[str, Any]) -> Given:
-    sizes, versions = found.get("sizes", {}), found.get("versions", {})
+    sizes, versions, types = (found.get(name, {}) for name in ("sizes", "versions", "types"))
     try:
         seed = bytes.fromhex(found.get("sheet_seed", ""))
         secret = bytes.fromhex(found.get("secret", ""))
@@ -215,7 +236,13 @@ def _given(name: str, found: dict[str, Any]) -> Given:
     form_id = found.get("form_id", "")
     if found["mode"] not in MODES or not isinstance(found["version"], str):
         raise _damaged(name)
-    if not (_is_secret(seed) if "sheet_seed" in found else _are_sizes(sizes, versions)):
+    if "sheet_seed" in found and not _is_secret(seed):
+        raise _damaged(name)
+    if "sizes" in found and not _are_sizes(sizes, versions):
+        raise _damaged(name)
+    if found["mode"] == "graded" and {"sheet_seed", "sizes"} <= set(found):
+        raise _damaged(name)  # a seed would tell the numbers of another form
+    if "types" in found and not _are_types(types, sizes):
         raise _damaged(name)
     if found["format"] == FORMAT and not (_is_id(form_id) and _is_secret(secret)):
         raise _damaged(name)
@@ -231,6 +258,7 @@ def _given(name: str, found: dict[str, Any]) -> Given:
         secret=secret,
         sizes=sizes,
         versions=versions,
+        types=types,
     )
 
 
@@ -248,6 +276,14 @@ def _are_sizes(sizes: Any, versions: Any) -> bool:
         return False
     whole = all(isinstance(one, dict) for one in sizes.values())
     return whole and all(type(one) is int for one in versions.values())
+
+
+def _are_types(types: Any, sizes: Mapping[str, Any]) -> bool:
+    """Tell whether what stands there may be the types of the questions that have sizes."""
+    if not isinstance(types, dict) or types.keys() != sizes.keys():
+        return False
+    pairs = types.items()
+    return all(QUESTION.fullmatch(n) and isinstance(t, str) and NAME.fullmatch(t) for n, t in pairs)
 
 
 def _damaged(name: str) -> SeatworkError:

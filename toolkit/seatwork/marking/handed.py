@@ -1,10 +1,12 @@
 """What was handed out: each learner's forms with the sizes drawn for them."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
+from seatwork.errors import SeatworkError
 from seatwork.marking.sheets import Item, Sheet
-from seatwork.questions import Question
+from seatwork.questions import Question, named
+from seatwork.questions.left_out import left_out
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -23,6 +25,8 @@ class HandedOut:
         Drawn sizes by question.
     versions : dict
         Version of each question's type at that time.
+    types : dict
+        Type of each question, in the order of the paper; empty where it was not kept.
     form_id : str
         As printed on the paper; empty for a form of a time when there were none.
     sealed : bool
@@ -34,17 +38,55 @@ class HandedOut:
     mode: str
     sizes: dict[str, dict[str, Any]]
     versions: dict[str, int]
+    types: dict[str, str] = field(default_factory=dict)
     form_id: str = ""
     sealed: bool = False
 
+    def asked(self, sheet: Sheet) -> Sheet:
+        """Return a sheet as this form asks it, whatever has gone or changed on it since."""
+        if not self.types:
+            return sheet
+        items = (as_given(name, kind, sheet) for name, kind in self.types.items())
+        return replace(sheet, items=tuple(items))
+
     def questions(self, sheet: Sheet) -> dict[str, Question]:
         """Return the questions as they were drawn, by their id."""
-        return {item.id: self.question(item) for item in sheet.items if item.id in self.sizes}
+        items = self.asked(sheet).items
+        return {item.id: self.question(item) for item in items if item.id in self.sizes}
 
     def question(self, item: Item) -> Question:
-        """Return one question as it was drawn, of the version that was handed out."""
-        kind = item.kind.earlier.get(self.versions.get(item.id, 0), item.kind)
-        return kind(**self.sizes[item.id])
+        """Return one question as it was drawn, of the type and version that was handed out."""
+        was = self.types.get(item.id, item.kind.id)
+        kind = item.kind if was == item.kind.id else _kind(was)
+        return kind.earlier.get(self.versions.get(item.id, 0), kind)(**self.sizes[item.id])
+
+
+def as_given(name: str, kind: str, sheet: Sheet, points: float | None = None) -> Item:
+    """Return a question of a sheet as it was handed out.
+
+    Parameters
+    ----------
+    name, kind : str
+        Its place and its type then.
+    sheet : Sheet
+        The worksheet as it is now: it says how what is still on it is asked.
+    points : float, optional
+        Points it was worth then [-]; as the sheet says, else 1, if not given.
+    """
+    same = next((item for item in sheet.items if item.id == name), None)
+    worth = points if points is not None else same.points if same else 1.0
+    if same is not None and same.kind.id == kind:
+        return replace(same, points=worth)
+    own = {item.kind.id: item.kind for item in sheet.items}
+    return Item(id=name, kind=_kind(kind, own), points=worth, system=None)
+
+
+def _kind(name: str, own: dict[str, type[Question]] | None = None) -> type[Question]:
+    """Return a question type; a stand-in, which says that it is not here, if nobody knows it."""
+    try:
+        return named(name, own)
+    except SeatworkError:
+        return left_out(name)
 
 
 @dataclass(slots=True)

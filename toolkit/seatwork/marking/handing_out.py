@@ -138,6 +138,7 @@ def _unlike(
             mode=mode,
             sizes=sizes,
             versions=_versions(sheet),
+            types={item.id: item.kind.id for item in sheet.items},
             form_id=form_id(key, learner, sheet.name, form, sizes),
             sealed=True,
         )
@@ -154,17 +155,18 @@ def _unlike(
 
 
 def _handout(key: bytes, sheet: Sheet, learner: str, form: HandedOut) -> Handout:
-    is_shown = form.mode == "graded" and bool(form.form_id)
+    is_graded, is_kept = form.mode == "graded", bool(form.form_id)
     given = Given(
         learner=learner,
         sheet=sheet.name,
         form=form.form,
         mode=form.mode,
-        seed=b"" if is_shown else sheet_seed(key, learner, sheet.name, form.form),
+        seed=b"" if is_graded and is_kept else sheet_seed(key, learner, sheet.name, form.form),
         version=seatwork.__version__,
         form_id=form.form_id,
         secret=form_secret(key, form.form_id) if form.form_id else b"",
-        sizes=form.sizes if is_shown else {},
-        versions=form.versions if is_shown else {},
+        sizes=form.sizes if is_kept else {},
+        versions=form.versions if is_kept else {},
+        types=form.types if is_kept else {},
     )
     return Handout(given=given, questions=form.questions(sheet))

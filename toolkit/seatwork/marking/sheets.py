@@ -12,9 +12,9 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.apart import clash
 from seatwork.marking.names import NAME, QUESTION, sheet_name
 from seatwork.marking.seeds import question_seed
-from seatwork.questions import Question, all_types, named, own_types
+from seatwork.questions import Question, named, own_types
 from seatwork.questions.left_out import MEND_IT, described, left_out
-from seatwork.questions.registry import NotAllowed
+from seatwork.questions.registry import NotAllowed, is_ours
 from seatwork.questions.type.draws import generator
 from seatwork.rows import short
 from seatwork.shop import find
@@ -304,7 +304,7 @@ def _types(
     """Return the own types that a sheet may ask, and the faults of files left out."""
     if own is None:
         seen = described(path.resolve().parents[2] / "questions")
-        return {name: kind for name, kind in seen.items() if name not in all_types()}, ()
+        return {name: kind for name, kind in seen.items() if not is_ours(name)}, ()
     faults: list[SeatworkError] = []
     types = own_types(own, faults, allowed)
     for fault in faults:
@@ -323,7 +323,7 @@ def _said(fault: SeatworkError) -> str:
 def _kind(name: str, types: Types, faults: tuple[str, ...]) -> type[Question]:
     """Return a question type; a stand-in if it may be one of the files left out."""
     doubled = any(fault.split(": ")[0].endswith(f", {name}") for fault in faults)
-    if doubled or (faults and name not in types and name not in all_types()):
+    if doubled or (faults and name not in types and not is_ours(name)):
         return left_out(name, "; ".join(faults), MEND_IT)
     return named(name, types)
 

@@ -152,7 +152,9 @@ def _enter(
     learner = learner_code_of(row)
     form = _form(row, sheet, handed_out, learner)
     row.needed("question")
-    place = row.read("question", lambda text: place_of(text.lower(), sheet))
+    given = handed_out.form(sheet.name, learner, form)
+    asked = given.asked(sheet) if given else sheet
+    place = row.read("question", lambda text: place_of(text.lower(), asked))
     assert place is not None
     answer = row.text("answer")
     if len(answer) > LONGEST:

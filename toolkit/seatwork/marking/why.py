@@ -77,8 +77,9 @@ def reasons(
         meant, or the question asks for no number.
     """
     given = _given(handed_out, sheet, learner_code(learner), form)
-    name, number = place_of(question, sheet)
-    part = given.question(sheet.item(name)).parts[number or 0]
+    asked = given.asked(sheet)
+    name, number = place_of(question, asked)
+    part = given.question(asked.item(name)).parts[number or 0]
     if not isinstance(part, NumberPart):
         raise SeatworkError(question, "it asks for no number", "name a part such as c3b")
     return why(part, text)

@@ -8,7 +8,7 @@ from pathlib import Path
 from types import ModuleType
 
 from seatwork.errors import SeatworkError
-from seatwork.questions import bank
+from seatwork.questions import bank, retired
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.running import fingerprint, run_file
 
@@ -19,9 +19,28 @@ DRAWINGS = "drawings"
 @cache
 def all_types() -> dict[str, type[Question]]:
     """Return the question types of the package by their id, in the order of their files."""
+    return _types_of(bank)
+
+
+@cache
+def retired_types() -> dict[str, type[Question]]:
+    """Return the types that no sheet of the package asks any more, by their id.
+
+    Papers handed out before are asked and marked by them, and so are sheets of a workbook that
+    still name them.
+    """
+    return _types_of(retired)
+
+
+def is_ours(name: str) -> bool:
+    """Tell whether the package has a type of that name, asked today or before."""
+    return name in all_types() or name in retired_types()
+
+
+def _types_of(room: ModuleType) -> dict[str, type[Question]]:
     found: dict[str, type[Question]] = {}
-    for module in sorted(pkgutil.iter_modules(bank.__path__), key=lambda item: item.name):
-        kind = defined_in(importlib.import_module(f"{bank.__name__}.{module.name}"))
+    for module in sorted(pkgutil.iter_modules(room.__path__), key=lambda item: item.name):
+        kind = defined_in(importlib.import_module(f"{room.__name__}.{module.name}"))
         found[kind.id] = kind
     return found
 
@@ -34,7 +53,7 @@ def named(name: str, own: dict[str, type[Question]] | None = None) -> type[Quest
     SeatworkError
         If there is none.
     """
-    kind = (own or {}).get(name) or all_types().get(name)
+    kind = (own or {}).get(name) or all_types().get(name) or retired_types().get(name)
     if kind is None:
         raise SeatworkError(name, "there is no question type of that name", "check its spelling")
     return kind
@@ -86,7 +105,7 @@ def own_types(
             refuse_others(path, allowed)
             kind = load(path)
             refuse_others(drawing_file(path.parent, kind.id), allowed)
-            if kind.id in all_types() or kind.id in found:
+            if is_ours(kind.id) or kind.id in found:
                 place = f"{path.name}, {kind.id}"
                 raise SeatworkError(place, "two question types have this name", "rename yours")
         except SeatworkError as error:

@@ -1,16 +1,13 @@
 """Forms in the record: what was drawn for whom, and the sheets as they were then."""
 
 import json
-from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
 from sqlalchemy import Connection, select
 
-from seatwork.marking.handed import Forms, HandedOut
-from seatwork.marking.sheets import Item, Sheet
-from seatwork.questions import all_types
-from seatwork.questions.left_out import left_out
+from seatwork.marking.handed import Forms, HandedOut, as_given
+from seatwork.marking.sheets import Sheet
 from seatwork.record.facts import Fact, text_of
 from seatwork.record.keeping import Batch
 from seatwork.record.standing import Standing
@@ -57,17 +54,25 @@ def read_forms(connection: Connection, name: str | None = None) -> Given:
     )
     if name is not None:
         query = query.where(sheet.c.name == name)
-    standing, found = Standing(connection, ()), Given()
+    standing, found, types = Standing(connection, ()), Given(), _types(connection)
     for row in connection.execute(query):
         place = row.name, row.learner, row.number
         if standing.stands(row.fact) and place not in found.ids:
-            found.forms.forms(row.name, row.learner).append(_handed(row))
+            found.forms.forms(row.name, row.learner).append(_handed(row, types.get(row.sheet, {})))
             found.ids[place] = row.fact
             found.pins[row.fact] = row.sheet
     return found
 
 
-def _handed(row: Any) -> HandedOut:
+def _types(connection: Connection) -> dict[str, dict[str, str]]:
+    """Return the type of each question of each sheet as it was handed out, in their order."""
+    found: dict[str, dict[str, str]] = {}
+    for row in connection.execute(select(question).order_by(question.c.sheet, question.c.place)):
+        found.setdefault(row.sheet, {})[row.id] = row.type
+    return found
+
+
+def _handed(row: Any, types: dict[str, str]) -> HandedOut:
     drawn = json.loads(row.drawn)
     return HandedOut(
         sitting=row.sitting,
@@ -75,6 +80,7 @@ def _handed(row: Any) -> HandedOut:
         mode=row.mode,
         sizes=drawn["sizes"],
         versions=drawn["versions"],
+        types=types,
         form_id=drawn.get("form_id", ""),
         sealed=drawn.get("sealed", False),
     )
@@ -164,17 +170,8 @@ def pinned_sheets(connection: Connection, plan: Sheet) -> dict[str, Sheet]:
             pass_mark=row.pass_mark,
             tries=int(rules["tries"]),
             hint_cost=float(rules["hint_cost"]),
-            items=tuple(_item(one, plan) for one in standing.get(row.fact, ())),
+            items=tuple(
+                as_given(one.id, one.type, plan, one.points) for one in standing.get(row.fact, ())
+            ),
         )
     return found
-
-
-def _item(row: Any, plan: Sheet) -> Item:
-    """Return a question as it was pinned; what it leads to is as the sheet says now."""
-    now: Mapping[str, Item] = {item.id: item for item in plan.items}
-    same = now.get(row.id)
-    if same is not None and same.kind.id == row.type:
-        return replace(same, points=row.points)
-    kinds = {item.kind.id: item.kind for item in plan.items} | dict(all_types())
-    kind = kinds.get(row.type) or left_out(row.type)
-    return Item(id=row.id, kind=kind, points=row.points, system=None)

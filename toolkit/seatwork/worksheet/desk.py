@@ -54,7 +54,7 @@ def sheet(name: str) -> "Desk":
     workbook = find()
     mine = given.look_for(name, Path.cwd(), workbook)
     plan = sheets.load(name, own=sheets.own_folder())
-    return Desk(plan, mine, workbook / "answers" if workbook else None)
+    return Desk(mine.asked(plan), mine, workbook / "answers" if workbook else None)
 
 
 def model_sheet(name: str) -> "Desk":

@@ -69,7 +69,7 @@ class PaperForm:
         self.kept = Kept(empty, self.folder, secret)
         self.asked = {
             item.id: _Asked(self, item, form.question(item))
-            for item in self.plan.items
+            for item in form.asked(self.plan).items
             if item.id in form.sizes
         }
         for name in self.asked:

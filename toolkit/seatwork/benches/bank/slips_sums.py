@@ -18,10 +18,10 @@ TOPICS = {
     "quill travel from the nose": ("nose-travel", "M10"),
     "quill travel from the hole edge": ("edge-travel", "M11"),
     "spindle speed": ("spindle-speed", "M29"),
-    "depth of a counterbore": ("bore-depth", "M23"),
+    "depth of a counterbore": ("washer-depth", "M23"),
     "room for the wrench": ("wrench-room", "M22"),
     "chamfer of a tapped hole": ("thread-chamfer", "M20"),
-    "first touch on a rough pad": ("spotface-touch", "M25"),
+    "first touch on a rough pad": ("spotface-depth", "M25"),
     "which cutter left this seat": ("angle-found", "M01"),
 }
 """Questions by their topic: the type, and the slip whose number is typed to begin with."""

@@ -1,11 +1,10 @@
-"""The seat in section, the size asked for as a question mark."""
+"""The end of the shaft, the depth of the cone as a question mark."""
 
-from typing import Any
+from seatwork.drawings.asked import Stated
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.shaft_ends import center_hole
 
-from seatwork.drawings.parts.holes import countersink
-from seatwork.drawings.scene import Drawing, present_look
 
-
-def draw(question: Any) -> Drawing:
-    """Draw the seat in section, the size asked for as a question mark."""
-    return countersink(question.cone(), present_look(question.system), asked="depth")
+def draw(question: Stated) -> Drawing:
+    """Draw the end of the shaft, the depth of the cone as a question mark."""
+    return center_hole(question.labels("mouth", "pilot", angle="included_angle", depth="?"))

@@ -1,11 +1,15 @@
-"""The seat in section, its depth as a question mark."""
+"""The tool at the edge of the hole, its travel as a question mark."""
 
-from typing import Any
+from seatwork.drawings.asked import Stated
+from seatwork.drawings.scene import Drawing
+from seatwork.drawings.sketches.touched_off import touched_off
 
-from seatwork.drawings.parts.holes import countersink
-from seatwork.drawings.scene import Drawing, present_look
 
-
-def draw(question: Any) -> Drawing:
-    """Draw the seat in section, its depth as a question mark."""
-    return countersink(question.seat(), present_look(question.system), asked="depth")
+def draw(question: Stated) -> Drawing:
+    """Draw the tool at the edge of the hole, its travel as a question mark."""
+    return touched_off(
+        question.labels(
+            mouth="diameter", hole="hole_diameter", nose="nose_diameter", angle="included_angle",
+            travel="?",
+        )
+    )  # fmt: skip

@@ -20,7 +20,7 @@ class ChatterMarks(NumberQuestion):
     goal = "Turn a count of chatter marks into a frequency."
     difficulty = 2
     codes = ("M3",)
-    undrawn = "a count and a clock; no part to show"
+    unmarked = "a tone is heard, not seen on the part"
     measure = FREQUENCY
     accepted = Tolerance("5", "5", "One mark more or less is some 10 Hz; a count is no better.")
     sizes: ClassVar = {"marks": COUNT, "speed": SPINDLE_SPEED}

@@ -7,7 +7,7 @@ from seatwork.errors import SeatworkError
 from seatwork.files import write
 from seatwork.questions.checking.places import project_tests, stem
 from seatwork.questions.checking.template import DRAWING, bank_files, own_type
-from seatwork.questions.registry import all_types
+from seatwork.questions.registry import is_ours
 from seatwork.shop import find
 from seatwork.shop.lists.outline import read_outline
 
@@ -42,7 +42,7 @@ def begin(name: str, *, here: bool = False, drawing: bool = False) -> tuple[Path
     given = (file.stem if file else name).replace("_", "-").casefold()
     if not NAME.fullmatch(given):
         raise SeatworkError(name, "that is no name", "write words with hyphens: chamfer-mouth")
-    if given in all_types():
+    if is_ours(given):
         raise SeatworkError(given, "the package has a type of that name", "choose another name")
     texts = _texts(given, file, here=here, drawing=drawing)
     for path in texts:

@@ -84,6 +84,24 @@ def floor_left(question: Any, _part: int, value: float) -> OwnCut:
     return OwnCut(own=found.own, right=found.right, said=said)
 
 
+def bore_and_floor(question: Any, part: int, value: float) -> OwnCut:
+    """Counterbore by the depth, by the floor left under it, or deeper by so much."""
+    depth, _, more = question.values()
+    thread, plate = question.diameter, question.thickness
+    screw = CapScrew(head_diameter=HEX * thread, head_height=question.height, diameter=thread)
+    own = (value, plate - value, depth + value)[part]
+    allowed = Allowed(sunk=question.below)
+    if part == 2:
+        depth += more
+        allowed = Allowed(sunk=plate, floor=question.least_floor * 0.999)
+    if own <= 0:
+        system = question.system
+        left, whole = show_length(value, system), show_length(plate, system)
+        return words(f"{left} left of a plate {whole} thick: then nothing is cut.")
+    sizes = (AROUND * screw.head_diameter, CLEARANCE * thread, depth)
+    return bored(question, screw, sizes, own, thickness=plate, allowed=allowed)
+
+
 def deepest_bore(question: Any, _part: int, value: float) -> OwnCut:
     """Counterbore so deep, and look at the floor."""
     depth = question.value()
@@ -131,6 +149,12 @@ def pilot_size(question: Any, _part: int, value: float) -> OwnCut:
     if play <= 0:
         return words(f"A pilot of ⌀{wide} does not go into the hole.")
     return words(f"A pilot of ⌀{wide} has {show_length(play, question.system)} of play in all.")
+
+
+def spotface_depth(question: Any, part: int, value: float) -> OwnCut:
+    """Spotface by its travel, or by the depth found at the axis."""
+    own = value if part == 1 else value + question.travel - question.at_axis
+    return _faced(question, question.travel, own, question.scale)
 
 
 def spotface_touch(question: Any, _part: int, value: float) -> OwnCut:

@@ -1,0 +1,1 @@
+"""Question types that no sheet asks any more: papers handed out before are marked by them."""
