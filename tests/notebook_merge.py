@@ -3,8 +3,9 @@
 Once in a clone: ``git config merge.notebook.driver "python tests/notebook_merge.py %O %A %B"``;
 ``.gitattributes`` then has git merge notebooks with it. A cell that only one side changed is taken
 from that side, whole; where both changed one cell, its text is merged and its outputs are theirs.
-What cannot be merged is left in the cell with git's marks, and the notebook still opens. Run
-``tests/store.py`` on a notebook merged so.
+The order is that of the side that moved cells; where both moved them, apart, it is ours and a
+person must look. What cannot be merged is left in the cell with git's marks, and the notebook
+still opens. Run ``tests/store.py`` on a notebook merged so.
 """
 
 import json
@@ -20,8 +21,9 @@ Cell = dict[str, Any]
 def merge(base: list[Cell], ours: list[Cell], theirs: list[Cell]) -> tuple[list[Cell], bool]:
     """Return the merged cells, and whether a person must look."""
     old, mine, other = by_id(base), by_id(ours), by_id(theirs)
-    merged, torn = [], False
-    for name in order(list(mine), list(other)):
+    merged = []
+    names, torn = order(list(old), list(mine), list(other))
+    for name in names:
         sides = old.get(name), mine.get(name), other.get(name)
         cell, apart = merged_cell(*sides)
         torn |= apart
@@ -30,18 +32,28 @@ def merge(base: list[Cell], ours: list[Cell], theirs: list[Cell]) -> tuple[list[
 
 
 def by_id(cells: list[Cell]) -> dict[str, Cell]:
-    """Return the cells by their names; a cell without one goes by its place."""
-    return {cell.get("id", f"cell {number}"): cell for number, cell in enumerate(cells)}
+    """Return the cells by their names; one without a name of its own goes by its place, too."""
+    found: dict[str, Cell] = {}
+    for number, cell in enumerate(cells):
+        name = cell.get("id", "cell")
+        found[f"{name} {number}" if name in found or "id" not in cell else name] = cell
+    return found
 
 
-def order(ours: list[str], theirs: list[str]) -> list[str]:
-    """Return the names in our order, those of theirs alone behind the one they follow."""
-    names = ours.copy()
-    for place, name in enumerate(theirs):
+def order(base: list[str], ours: list[str], theirs: list[str]) -> tuple[list[str], bool]:
+    """Return the names in the order of the side that moved cells, and whether both moved them.
+
+    Names of the other side alone stand behind the nearest one that they follow there.
+    """
+    shared = {*base} & {*ours} & {*theirs}
+    old, mine, other = ([one for one in side if one in shared] for side in (base, ours, theirs))
+    first, then = (theirs, ours) if mine == old else (ours, theirs)
+    names = first.copy()
+    for place, name in enumerate(then):
         if name not in names:
-            before = theirs[place - 1] if place else ""
-            names.insert(names.index(before) + 1 if before in names else 0, name)
-    return names
+            before = next((one for one in reversed(then[:place]) if one in names), None)
+            names.insert(names.index(before) + 1 if before else 0, name)
+    return names, mine not in (old, other) and other != old
 
 
 def merged_cell(

@@ -63,6 +63,36 @@ def test_a_cell_taken_out_is_out_unless_the_other_side_changed_it(driver) -> Non
     assert driver.merge(BASE, BASE[:1], changed) == (changed, True)
 
 
+A, B, C, D = (cell(name, name) for name in "abcd")
+THREE = [A, B, C]
+
+
+@pytest.mark.parametrize("swap", [False, True], ids=["theirs moved", "ours moved"])
+def test_cells_that_one_side_moved_stay_moved(driver, swap: bool) -> None:
+    """One side put the last cell first, the other changed one: both hold, whichever is ours."""
+    changed = cell("b", "B")
+    sides = [A, changed, C], [C, A, B]
+    assert driver.merge(THREE, *(sides[::-1] if swap else sides)) == ([C, A, changed], False)
+
+
+def test_cells_that_both_sides_moved_ask_for_a_look(driver) -> None:
+    """Ours stands, nothing is lost, and the merge is not called done; the same move is one."""
+    assert driver.merge(THREE, [C, A, B], [B, A, C]) == ([C, A, B], True)
+    assert driver.merge(THREE, [C, A, B], [C, A, B]) == ([C, A, B], False)
+
+
+def test_a_new_cell_stays_behind_what_it_followed(driver) -> None:
+    """Where that was taken out, behind the one before it, never at the top."""
+    assert driver.merge(THREE, [A, C], [A, B, D, C]) == ([A, D, C], False)
+    assert driver.merge(THREE, [A, B, D, C], [C, A, B]) == ([C, A, B, D], False)
+
+
+def test_two_cells_of_one_name_are_both_kept(driver) -> None:
+    """A copied cell keeps its name until the notebook is saved again; neither is lost."""
+    twice = [A, {**B, "source": ["more"]}, cell("b", "b")]
+    assert driver.merge(twice, twice, twice) == (twice, False)
+
+
 def test_git_merges_a_lesson_by_it(tmp_path: Path) -> None:
     """In a clone that knows the driver two branches come together, though git alone could not."""
     git = ["git", "-c", "user.name=x", "-c", "user.email=x@example.org"]
