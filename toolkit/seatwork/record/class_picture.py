@@ -22,7 +22,7 @@ SIGNS = {
 }
 """How a cell without points shows."""
 LEGEND = (
-    "the number is percent of the points; + passed; - not yet; r2 from the re-test;"
+    "The number is percent of the points; + passed; - not yet; r2 from the re-test;"
     " * after the day; ? a person must look; ... re-test handed out"
 )
 TITLE, CODE = 12, 8
