@@ -15,6 +15,8 @@ from random import Random
 from babel.messages import mofile, pofile
 from seatwork.marking.languages import CATALOGS, languages
 from seatwork.marking.speaking import template, unsaid
+from seatwork.picks.bench_of import filled, opened
+from seatwork.picks.wording import every
 from seatwork.questions import Question, all_types
 from seatwork.questions.cuts.finding import own_cut, right_cut
 from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
@@ -74,6 +76,15 @@ def _cut_texts(question: Question) -> Iterator[str]:
             yield "; ".join(fault.label() for fault in faults).capitalize() + "."
 
 
+def pick_texts() -> Iterator[str]:
+    """Yield what each pick asks and says, the readouts of its bench in their places."""
+    for pick in every().values():
+        yield from (pick.question, *pick.choice.values(), *pick.tempt.values())
+        yield filled(pick, opened(pick))
+        for ask in pick.ask:
+            yield from (ask.label, *(one.says for one in ask.tempt))
+
+
 def without_text(texts: Iterable[str], language: str) -> set[str]:
     """Return the templates of those sentences that have no text in a language."""
     return {template(one)[0] for text in texts for one in unsaid(text, language)}
@@ -90,7 +101,7 @@ def main() -> None:
     """Compile the catalogs, or list what they have no text for."""
     if "--missing" in sys.argv:
         draws = range(int(sys.argv[-1]) if sys.argv[-1].isdigit() else 20)
-        texts = set(drawn_texts(draws))
+        texts = {*drawn_texts(draws), *cut_texts(draws), *pick_texts()}
         for language in languages()[1:]:
             for text in sorted(without_text(texts, language)):
                 sys.stdout.write(f'msgid {json.dumps(text, ensure_ascii=False)}\nmsgstr ""\n\n')

@@ -108,7 +108,8 @@ def test_a_word_of_the_trade_is_that_of_the_glossary(said: dict[str, str]) -> No
     for term in held:
         stem = flat(terms[term]).split()[0][:5]
         for english, spanish in said.items():
-            if re.search(rf"\b{term}s?\b", english, re.IGNORECASE):
+            prose = re.sub(r"parts washer|\b[A-Z]{2,}\b", "", english)  # and no word of a print
+            if re.search(rf"\b{term}s?\b", prose, re.IGNORECASE):
                 assert stem in flat(spanish), (term, english)
 
 

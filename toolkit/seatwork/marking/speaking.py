@@ -11,8 +11,11 @@ import re
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
+from pathlib import Path
 
-from seatwork.marking.languages import CATALOGS, translator, words_in
+from seatwork.errors import SeatworkError
+from seatwork.marking.languages import CATALOGS, languages, translator, words_in
+from seatwork.shop.folder import find, language_named
 
 SENTENCES = "learners"
 """Domain of the catalogs of sentences."""
@@ -69,6 +72,24 @@ class Voice:
     def say(self) -> Speaker:
         """Says a text of one or more sentences in that language."""
         return speaker(self.language)
+
+
+def voice_at(folder: Path | None = None) -> Voice:
+    """Return the language of the workbook that a folder is in; English outside of one.
+
+    Raises
+    ------
+    SeatworkError
+        If the workbook names a language that has no texts.
+    """
+    workbook = find(folder)
+    named = language_named(workbook) if workbook else "en"
+    if named not in languages():
+        known = " or ".join(f'"{code}"' for code in languages())
+        raise SeatworkError(
+            "workbook.toml", f'language is "{named}", which has no texts', f"write {known} there"
+        )
+    return Voice(named)
 
 
 def template(sentence: str) -> tuple[str, tuple[str, ...]]:
@@ -155,12 +176,13 @@ def _pieces(text: str, catalog: gettext.NullTranslations, missing: list[str]) ->
     for number, line in enumerate(text.split("\n")):
         told, gap, note = line.partition("  ")
         yield "\n" if number else ""
-        for piece in ENDS.split(told):
+        whole = _template(told, catalog)
+        for piece in ENDS.split(told) if whole is None else ():
             said = _sentence(piece, catalog)
             if said is None:
                 missing.append(piece)
             yield piece if said is None else said
-        yield gap + note
+        yield (whole or "") + gap + note
 
 
 def _sentence(sentence: str, catalog: gettext.NullTranslations) -> str | None:

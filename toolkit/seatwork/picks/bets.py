@@ -5,9 +5,13 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from seatwork.errors import SeatworkError
+from seatwork.marking.speaking import Speaker
 from seatwork.picks.wording import Ask, Words
 
 NO_IDEA = "?"
+NOW_LOOK = "Now look."
+YOU_BET = "You bet {bet}. Look again."
+YOU_BET_RIGHT = "You bet {bet}. Right bet."
 NUMBER = re.compile(r"[-−]?\d{1,6}(?:[.,]\d{1,4})?|[.,]\d{1,4}")
 
 
@@ -76,21 +80,22 @@ def is_right(pick: Words, bet: str) -> bool:
     )
 
 
-def said(pick: Words, bet: str) -> str:
+def said(pick: Words, bet: str, say: Speaker = str) -> str:
     """Return the one short sentence that answers a bet; never "wrong"."""
     if bet == NO_IDEA:
-        return "Now look."
-    if is_right(pick, bet):
-        return f"You bet {named(pick, bet)}. Right bet."
-    return f"You bet {named(pick, bet)}. Look again."
+        return say(NOW_LOOK)
+    told = YOU_BET_RIGHT if is_right(pick, bet) else YOU_BET
+    return say(told).format(bet=named(pick, bet, say))
 
 
-def named(pick: Words, bet: str) -> str:
+def named(pick: Words, bet: str, say: Speaker = str) -> str:
     """Name a bet as people do: ``c``, ``a and c``, ``73 and 10``, ``B``."""
     parts = bet.split()
     if pick.kind == "letter":
         parts = [pick.choice.get(letter, letter) for letter in parts]
-    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
+    if len(parts) == 1:
+        return parts[0]
+    return say("{first} and {last}").format(first=", ".join(parts[:-1]), last=parts[-1])
 
 
 def whys(pick: Words, bet: str) -> tuple[Why, ...]:

@@ -29,10 +29,10 @@ function choice(home, name, asked, [letter, words]) {
 }
 
 // For a class: minus, a count, plus.
-function hands(row, words) {
-  const less = html(row, "button", { type: "button", "aria-label": `${words}: one hand less` }, "−");
-  const count = html(row, "output", { "aria-label": `${words}: hands` }, "0");
-  const more = html(row, "button", { type: "button", "aria-label": `${words}: one hand more` }, "+");
+function hands(row, words, told) {
+  const less = html(row, "button", { type: "button", "aria-label": `${words}: ${told.less}` }, "−");
+  const count = html(row, "output", { "aria-label": `${words}: ${told.hands}` }, "0");
+  const more = html(row, "button", { type: "button", "aria-label": `${words}: ${told.more}` }, "+");
   const turn = (by) => {
     count.textContent = Math.max(0, Number(count.textContent) + by);
   };
@@ -48,10 +48,10 @@ function box(home, name, number, label) {
     type: "text", id: `${name}-${number}`, autocomplete: "off", inputmode: "decimal", size: 8 });
 }
 
-function sureness(home, name) {
+function sureness(home, name, told) {
   const group = html(home, "fieldset", { class: "seatwork-sure" });
-  html(group, "legend", {}, "How sure?");
-  for (const [value, words] of [["guessing", "guessing"], ["sure", "fairly sure"]]) {
+  html(group, "legend", {}, told.sure);
+  for (const [value, words] of [["guessing", told.guessing], ["sure", told.fairly]]) {
     const label = html(group, "label");
     html(label, "input", { type: "radio", name: `${name}-sure`, value });
     html(label, "span", {}, words);
@@ -60,7 +60,7 @@ function sureness(home, name) {
 }
 
 function build(el, asked, name) {
-  const root = html(el, "div", { class: "seatwork-pick-form" });
+  const root = html(el, "div", { class: "seatwork-pick-form", lang: asked.language });
   root.toggleAttribute("data-projector", asked.room);
   const head = html(root, "p", { class: "seatwork-pick-title" });
   html(head, "strong", {}, asked.title);
@@ -70,12 +70,13 @@ function build(el, asked, name) {
   html(group, "legend", {}, asked.question);
   for (const one of asked.choices) {
     const row = choice(group, name, asked, one);
-    if (asked.room) hands(row, asked.kind === "letter" ? one[1] : `${one[0]} ${one[1]}`);
+    if (asked.room)
+      hands(row, asked.kind === "letter" ? one[1] : `${one[0]} ${one[1]}`, asked.words);
   }
   asked.asks.forEach((label, n) => box(group, name, n, label));
-  if (!asked.room) sureness(form, name);
+  if (!asked.room) sureness(form, name, asked.words);
   const turns = html(form, "div", { class: "seatwork-turns" });
-  html(turns, "button", { type: "submit" }, asked.room ? "Show" : "Lock my bet");
+  html(turns, "button", { type: "submit" }, asked.room ? asked.words.show : asked.words.lock);
   const said = html(root, "p", { class: "seatwork-pick-said", role: "status" });
   const after = html(root, "div", { class: "seatwork-pick-after", tabindex: "-1" });
   const cover = html(root, "div", { class: "seatwork-pick-cover" }, asked.cover);
@@ -96,11 +97,42 @@ function tell(after, answer) {
   }
 }
 
+// The two languages: all picks of the page change together.
+function languages(root, asked, model) {
+  const row = html(root, "div", { class: "seatwork-languages" });
+  for (const [code, own] of asked.languages) {
+    const made = html(row, "button", {
+      type: "button", lang: code, "aria-pressed": String(code === asked.language) }, own);
+    made.addEventListener("click", () => model.send({ speak: code }));
+  }
+  root.prepend(row);
+}
+
+// Another language builds the form anew; what was chosen and not yet locked stays chosen.
 function render({ model, el }) {
+  let mounted = mount({ model, el });
+  const again = () => {
+    const chosen = mounted.chosen();
+    const here = el.contains(document.activeElement);
+    mounted.leave();
+    el.replaceChildren();
+    mounted = mount({ model, el });
+    mounted.choose(chosen);
+    if (here) el.querySelector(".seatwork-languages [aria-pressed=true]").focus();
+  };
+  model.on("change:asked", again);
+  return () => {
+    model.off("change:asked", again);
+    mounted.leave();
+  };
+}
+
+function mount({ model, el }) {
   const name = newName();
   const asked = model.get("asked");
   const parts = build(el, asked, name);
   const { root, form, turns, said, after, cover } = parts;
+  languages(root, asked, model);
   const inputs = () => [...form.querySelectorAll("fieldset input")];
   const typed = () =>
     asked.kind === "number"
@@ -121,8 +153,8 @@ function render({ model, el }) {
     ask(asked.room ? { hands: true } : { lock: bet, sure: sure() });
   }
 
-  const idea = asked.room ? null : button(turns, "No idea, show me", () => lock("?"));
-  const again = button(turns, "Bet again", () => ask({ again: true }));
+  const idea = asked.room ? null : button(turns, asked.words.idea, () => lock("?"));
+  const again = button(turns, asked.words.again, () => ask({ again: true }));
 
   function show() {
     const answer = model.get("answer");
@@ -175,11 +207,19 @@ function render({ model, el }) {
   placed.observe(root);
   model.on("change:answer", show);
   show();
-  return () => {
+  const leave = () => {
     placed.disconnect();
     release();
     model.off("change:answer", show);
   };
+  const chosen = () =>
+    inputs().map((one) => (one.type === "text" ? one.value : one.checked));
+  const choose = (before) => {
+    if (model.get("answer").said !== undefined) return;
+    inputs().forEach((one, n) => (one.type === "text" ? (one.value = before[n] ?? "") :
+      (one.checked = before[n] === true)));
+  };
+  return { leave, chosen, choose };
 }
 
 export default { render };

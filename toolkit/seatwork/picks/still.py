@@ -3,6 +3,7 @@
 from typing import Any
 
 from seatwork.benches.bench import Bench
+from seatwork.marking.speaking import Speaker
 from seatwork.picks.bench_of import filled
 from seatwork.picks.bets import NO_IDEA, named, whys
 from seatwork.picks.wording import Words
@@ -11,6 +12,7 @@ from seatwork.rows import plain
 SCALE = 0.6
 """Of a bench's own picture: the fold is read, not worked on."""
 
+RIGHT = "Right: {right}."
 FOLD = "Bet first, then open"
 LINE = "I bet ______ because ____________________________"
 
@@ -52,19 +54,22 @@ def answer_lines(pick: Words, bench: Bench[Any] | None) -> list[str]:
     return [f"{right_one(pick)} {filled(pick, bench)}", *why]
 
 
-def right_one(pick: Words) -> str:
+def right_one(pick: Words, say: Speaker = str) -> str:
     """Say what counts as right."""
+    right = say(RIGHT)
     if pick.kind != "number":
-        return f"Right: {named(pick, pick.right)}."
-    bands = [_band(*ask.right) for ask in pick.ask]
+        return right.format(right=named(pick, pick.right, say))
+    bands = [_band(*ask.right, say) for ask in pick.ask]
     if len(bands) == 1:
-        return f"Right: {bands[0]}."
+        return right.format(right=bands[0])
     told = (f"{ask.label}: {band}" for ask, band in zip(pick.ask, bands, strict=True))
-    return f"Right: {'; '.join(told)}."
+    return right.format(right="; ".join(told))
 
 
-def _band(low: float, high: float) -> str:
-    return f"{low:g}" if low == high else f"{low:g} to {high:g}"
+def _band(low: float, high: float, say: Speaker) -> str:
+    if low == high:
+        return f"{low:g}"
+    return say("{low} to {high}").format(low=f"{low:g}", high=f"{high:g}")
 
 
 def _choices(pick: Words) -> str:

@@ -1,12 +1,13 @@
 """The words of every pick: its question, its choices, what is said after the bet."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
 from functools import lru_cache
 from typing import Any
 
 from seatwork.errors import SeatworkError
+from seatwork.marking.speaking import Speaker
 from seatwork.shop.folder import package_text, parse_toml
 
 FILE = "picks.toml"
@@ -140,6 +141,33 @@ def every() -> dict[str, Words]:
     """Return the words of every pick, by name, in the order of the pages."""
     read = parse_toml(package_text(FILE), FILE)
     return {name: _built(name, row) for name, row in read["pick"].items()}
+
+
+def spoken(pick: Words, say: Speaker) -> Words:
+    """Return a pick in a language; what is right and what is kept of a bet stay.
+
+    Parameters
+    ----------
+    pick : Words
+        As it stands in the list; what is said after the bet stays so until its numbers are in.
+    say : callable
+        Says a text in that language.
+    """
+    asks = tuple(
+        replace(
+            ask,
+            label=say(ask.label),
+            tempt=tuple(replace(one, says=say(one.says)) for one in ask.tempt),
+        )
+        for ask in pick.ask
+    )
+    return replace(
+        pick,
+        question=say(pick.question),
+        choice={letter: say(text) for letter, text in pick.choice.items()},
+        tempt={letter: say(text) for letter, text in pick.tempt.items()},
+        ask=asks,
+    )
 
 
 def place_of(name: str) -> tuple[int, int]:

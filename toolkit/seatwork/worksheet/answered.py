@@ -5,14 +5,11 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from seatwork.errors import SeatworkError
 from seatwork.marking import Answer, AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST
 from seatwork.marking.given import Given
-from seatwork.marking.languages import languages
-from seatwork.marking.speaking import Voice
+from seatwork.marking.speaking import Voice, voice_at
 from seatwork.questions import Question, Verdict, judge_all
-from seatwork.shop.folder import find, language_named
 from seatwork.worksheet import watching
 from seatwork.worksheet.kept import Kept
 
@@ -41,7 +38,7 @@ class Answered:
         self.kept = Kept(empty, folder, mine.secret)
         self._shown: dict[str, Any] = {}
         self._asked_again: dict[str, Callable[[], None]] = {}
-        self.voice = _voice_at(folder)
+        self.voice = voice_at(folder)
 
     def __repr__(self) -> str:
         count = len(self.plan.items)
@@ -111,15 +108,3 @@ class Answered:
     def verdicts(self, name: str) -> tuple[Verdict, ...]:
         """Return what is to be said of each part of an answer."""
         return judge_all(self.question(name), self.answers.of(name).parts)
-
-
-def _voice_at(folder: Path | None) -> Voice:
-    """Return the language of the workbook that a folder is in; English outside of one."""
-    workbook = find(folder)
-    named = language_named(workbook) if workbook else "en"
-    if named not in languages():
-        known = " or ".join(f'"{code}"' for code in languages())
-        raise SeatworkError(
-            "workbook.toml", f'language is "{named}", which has no texts', f"write {known} there"
-        )
-    return Voice(named)
