@@ -7,7 +7,7 @@ import pytest
 from PIL import Image
 from seatwork.questions import all_types
 from seatwork.questions.cuts.cone_triangle import CONES, step_of_hint
-from seatwork.questions.cuts.finding import CUTTERS, own_cut, right_cut
+from seatwork.questions.cuts.finding import CUTTERS, UNCUT, own_cut, right_cut
 from seatwork.questions.type.draws import generator
 from seatwork.questions.type.parts import NumberPart
 from seatwork.worksheet import model_sheet
@@ -30,6 +30,16 @@ def checked(sheet: str, name: str, *texts: str) -> Form:
     form = Form(model_sheet(sheet).ask(name))
     form.press("check", texts)
     return form
+
+
+def test_every_number_is_cut_or_it_is_said_why_not() -> None:
+    """No type that asks for a number is passed over without a reason."""
+    numbers = {
+        name
+        for name in all_types()
+        if any(isinstance(part, NumberPart) for part in asked(name).parts)
+    }
+    assert numbers - CUTTERS.keys() == UNCUT.keys()
 
 
 @pytest.mark.parametrize("name", [name for name in FIRST if name in all_types()])
@@ -202,3 +212,29 @@ def test_a_far_side_seat_begun_too_low_is_shallow() -> None:
     assert "begins 0.262 in below the near face" in found.said
     assert "0.113 in deep" in found.said
     assert "proud" in found.own.standing().names
+
+
+@pytest.mark.parametrize(
+    ("kind", "part", "sizes", "typed", "said"),
+    [
+        ("off-center", 0, {"offset": 0.254, "included_angle": 90.0}, ".020", "seat 0.020 in"),
+        ("tilted-head", 0, {"size": "3/8", "width": 25.4, "slope": 2.0}, "1.000", "45°"),
+        (
+            "decide",
+            1,
+            {
+                "least_diameter": 0.385 * 25.4,
+                "greatest_diameter": 0.411 * 25.4,
+                "doubt": 0.002 * 25.4,
+                "reading": 0.386 * 25.4,
+            },
+            ".385",
+            "0.383 in to 0.387 in",
+        ),
+    ],
+)  # fmt: skip
+def test_what_a_number_means_is_said(kind: str, part: int, sizes: dict, typed: str, said: str):
+    """By plane geometry: 90° leans 1 for 1, a gap as wide as the head is 45°, .385 less .002."""
+    found = own_cut(all_types()[kind](**sizes), part, typed)
+    assert found is not None
+    assert said in found.said

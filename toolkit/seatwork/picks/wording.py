@@ -1,6 +1,7 @@
 """The words of every pick: its question, its choices, what is said after the bet."""
 
-from collections.abc import Mapping
+import re
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
 from functools import lru_cache
@@ -8,9 +9,12 @@ from typing import Any
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.speaking import Speaker
-from seatwork.shop.folder import package_text, parse_toml
+from seatwork.shop.folder import find, package_text, parse_toml, read_toml
 
 FILE = "picks.toml"
+OWN = ("question", "after", "choice", "tempt")
+"""What an instructor may say in other words; which bet is right stays."""
+READOUT = re.compile(r"\{[^{}]*\}")
 LETTERS = "abcdefgh"
 KINDS = ("one", "several", "letter", "number")
 
@@ -111,7 +115,7 @@ class Words:
 
 
 def words(name: str) -> Words:
-    """Return the words of a pick.
+    """Return the words of a pick, the instructor's own where the workbook has some.
 
     Parameters
     ----------
@@ -121,7 +125,7 @@ def words(name: str) -> Words:
     Raises
     ------
     SeatworkError
-        If no pick has that name.
+        If no pick has that name, or ``shop/picks.toml`` of the workbook has a fault.
 
     Examples
     --------
@@ -129,11 +133,67 @@ def words(name: str) -> Words:
     'c'
     """
     known = every()
-    if name in known:
-        return known[name]
+    if name not in known:
+        raise _unknown(name, known)
+    home = find()
+    path = home / "shop" / FILE if home else None
+    own = read_toml(path).get("pick", {}) if path and path.is_file() else {}
+    for other in own:
+        if other not in known:
+            raise _unknown(other, known)
+    return reworded(known[name], own[name]) if name in own else known[name]
+
+
+def _unknown(name: str, known: Mapping[str, Words]) -> SeatworkError:
     near = get_close_matches(str(name)[:60], known, n=1)
     remedy = f"perhaps {near[0]} is meant" if near else "look in picks.toml for its name"
-    raise SeatworkError(str(name)[:60], "no pick has that name", remedy)
+    return SeatworkError(str(name)[:60], "no pick has that name", remedy)
+
+
+def reworded(pick: Words, own: Mapping[str, Any]) -> Words:
+    """Return a pick in an instructor's own words.
+
+    Parameters
+    ----------
+    pick : Words
+        As the package has it.
+    own : mapping
+        Any of ``question``, ``after``, ``choice`` and ``tempt``, the last two by letter.
+
+    Raises
+    ------
+    SeatworkError
+        If anything else stands there, or the words would answer the bet.
+    """
+    for fault, remedy in _own_faults(pick, own):
+        raise SeatworkError(f"shop/{FILE}, {pick.name}", fault, remedy)
+    by_letter: dict[str, Any] = {
+        key: {**getattr(pick, key), **own.get(key, {})} for key in ("choice", "tempt")
+    }
+    said: dict[str, Any] = {key: own[key] for key in ("question", "after") if key in own}
+    return replace(pick, **said, **by_letter)
+
+
+def _own_faults(pick: Words, own: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
+    """Yield what is wrong with own words, and what would do."""
+    if not isinstance(own, dict) or not set(own) <= set(OWN):
+        yield "only the words of a pick can be one's own", f"write {', '.join(OWN)}"
+        return
+    for key in ("choice", "tempt"):
+        part = own.get(key, {})
+        if not isinstance(part, dict) or not set(part) <= set(pick.choice):
+            yield f"{key} names another letter", f"write {', '.join(pick.choice) or 'none'}"
+            return
+    texts = [own.get("question", ""), own.get("after", "")]
+    texts += [text for key in ("choice", "tempt") for text in own.get(key, {}).values()]
+    if not all(isinstance(text, str) for text in texts):
+        yield "its words are no text", 'write them between quotes, such as after = "Flush."'
+        return
+    if not set(READOUT.findall(texts[1])) <= (known := set(READOUT.findall(pick.after))):
+        yield "after names another readout", f"write {', '.join(sorted(known)) or 'none'}"
+    for word in pick.giveaway:
+        if word.lower() in texts[0].lower() and word.lower() not in pick.question.lower():
+            yield f"its question says {word!r}, which answers the bet", "say it in after"
 
 
 @lru_cache(maxsize=1)

@@ -65,10 +65,22 @@ CUTTERS: dict[str, Cutter] = {
     "clearance-hole": limits_and_lengths.clearance_hole,
     "stop-band": limits_and_lengths.stop_band,
     "depth-error": limits_and_lengths.depth_error,
+    "decide": limits_and_lengths.decide,
+    "off-center": limits_and_lengths.off_center,
+    "tilted-head": limits_and_lengths.tilted_head,
     "screw-length": limits_and_lengths.screw_length,
     "cap-screw-length": limits_and_lengths.cap_screw_length,
 }
 """By the id of the type, what cuts a value of it."""
+
+COUNTED = "a count or a name is read off a print or a list; no number of it is cut"
+LIMITS = "limits of the title block belong to no one cut"
+UNCUT = {
+    "print-drill-name": COUNTED,
+    "print-pattern-count": COUNTED,
+    "print-general-tolerance": LIMITS,
+}
+"""Types that ask for a number of which nothing comes, and why; choices and orders cut nothing."""
 
 
 def can_cut(question: Any) -> bool:

@@ -6,10 +6,10 @@ No seat is drawn for most of these: a sentence says what the number comes to.
 from typing import Any
 
 from seatwork.questions.cuts.own_cut import OwnCut, cone_by_width, words
-from seatwork.seats import Countersink, Head
+from seatwork.seats import Countersink, Head, bolting
 from seatwork.seats.cones import half_tangent
 from seatwork.seats.heads import FLUSH
-from seatwork.units import show_length
+from seatwork.units import show_angle, show_length
 
 
 def limits_aim(question: Any, part: int, value: float) -> OwnCut:
@@ -59,6 +59,31 @@ def depth_error(question: Any, _part: int, value: float) -> OwnCut:
         for size in (value / 2 / half_tangent(question.included_angle), value, question.error)
     )
     return words(f"A seat {wide} wider is {deep} deeper. The stop slipped {slipped}.")
+
+
+def decide(question: Any, _part: int, value: float) -> OwnCut:
+    """Say what a seat may measure in truth that is passed from such a reading on."""
+    low, high, least = (
+        show_length(size, question.system)
+        for size in (value - question.doubt, value + question.doubt, question.least_diameter)
+    )
+    return words(f"A seat that reads so may measure {low} to {high}. The least allowed is {least}.")
+
+
+def off_center(question: Any, _part: int, value: float) -> OwnCut:
+    """Say how far beside its hole a seat lies that lifts a head so much."""
+    beside, up, offset = (
+        show_length(size, question.system)
+        for size in (value * half_tangent(question.included_angle), value, question.offset)
+    )
+    return words(f"A head lifted by {up} clears a seat {beside} beside its hole. Cut was {offset}.")
+
+
+def tilted_head(question: Any, _part: int, value: float) -> OwnCut:
+    """Say how far a pad leans that leaves such a gap under a head."""
+    gap, wide = (show_length(size, question.system) for size in (value, question.width))
+    lean = show_angle(bolting.seat_tilt(gap=value, across=question.width))
+    return words(f"A gap of {gap} over {wide} is a lean of {lean}.")
 
 
 def screw_length(question: Any, _part: int, value: float) -> OwnCut:
