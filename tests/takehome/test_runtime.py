@@ -1,5 +1,6 @@
 """Python for pages: found in order, held against a pinned digest, told where there is none."""
 
+import ast
 import io
 import tarfile
 
@@ -75,3 +76,31 @@ def test_what_a_page_carries_is_there() -> None:
         assert any(name.startswith(f"seatwork/{room}") for name in names), room
     assert not [name for name in names if "__pycache__" in name or "/drawings/" in name]
     assert "lark/grammars/python.lark" in names
+
+
+def imported(source: bytes) -> set[str]:
+    """Name what a file imports, wherever in it."""
+    found = set()
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.Import):
+            found |= {one.name for one in node.names}
+        elif isinstance(node, ast.ImportFrom) and not node.level and node.module:
+            found |= {node.module, *(f"{node.module}.{one.name}" for one in node.names)}
+    return found
+
+
+NEVER_ASKED = ("marking/learner_words.py", "worksheet/boxes.py", "worksheet/checking.py", "/tools/")
+"""Files of the carried rooms that the page's desk never loads."""
+
+
+@pytest.mark.slow
+def test_nothing_that_a_page_imports_is_left_out_of_its_library() -> None:
+    """No import of the carried rooms, nor of lark without its tools, names a module left out."""
+    left_out = tuple(f"{one}." for one in home.LEFT_OUT.split())
+    wanted = {
+        (name, module)
+        for name, content in practice_files().items()
+        if name.endswith(".py") and not any(one in name for one in NEVER_ASKED)
+        for module in imported(content)
+    }
+    assert [one for one in wanted if f"{one[1]}.".startswith(left_out)] == []

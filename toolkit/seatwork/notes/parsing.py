@@ -60,12 +60,20 @@ class Phrase:
         return self.quantity is not None and self.quantity.is_angle
 
 
+READY = "note.ready"
+"""Name under which a page taken home holds the parser ready-made: building it takes a second."""
+
+
 @lru_cache(maxsize=1)
 def parser() -> "Lark":
-    """Return the note parser; built at the first note that is read."""
+    """Return the note parser; built, or unpacked, at the first note that is read."""
     from lark import Lark
 
-    grammar = (resources.files("seatwork.notes") / "note.lark").read_text(encoding="utf-8")
+    here = resources.files("seatwork.notes")
+    if (here / READY).is_file():
+        with (here / READY).open("rb") as ready:
+            return Lark.load(ready)
+    grammar = (here / "note.lark").read_text(encoding="utf-8")
     return Lark(grammar, parser="lalr", lexer="contextual", maybe_placeholders=False)
 
 

@@ -34,15 +34,24 @@ def retired_types() -> dict[str, type[Question]]:
 
 def is_ours(name: str) -> bool:
     """Tell whether the package has a type of that name, asked today or before."""
-    return name in all_types() or name in retired_types()
+    return name in _ids(bank) or name in _ids(retired)
 
 
 def _types_of(room: ModuleType) -> dict[str, type[Question]]:
-    found: dict[str, type[Question]] = {}
-    for module in sorted(pkgutil.iter_modules(room.__path__), key=lambda item: item.name):
-        kind = defined_in(importlib.import_module(f"{room.__name__}.{module.name}"))
-        found[kind.id] = kind
-    return found
+    return {name: _type_of(room, name) for name in _ids(room)}
+
+
+@cache
+def _ids(room: ModuleType) -> tuple[str, ...]:
+    """Return the ids of a room's types: a file is named as its type, with underscores."""
+    modules = sorted(module.name for module in pkgutil.iter_modules(room.__path__))
+    return tuple(module.replace("_", "-") for module in modules)
+
+
+@cache
+def _type_of(room: ModuleType, name: str) -> type[Question]:
+    """Return one type of a room, of those in `_ids`; the others are not loaded for it."""
+    return defined_in(importlib.import_module(f"{room.__name__}.{name.replace('-', '_')}"))
 
 
 def named(name: str, own: dict[str, type[Question]] | None = None) -> type[Question]:
@@ -53,10 +62,13 @@ def named(name: str, own: dict[str, type[Question]] | None = None) -> type[Quest
     SeatworkError
         If there is none.
     """
-    kind = (own or {}).get(name) or all_types().get(name) or retired_types().get(name)
-    if kind is None:
-        raise SeatworkError(name, "there is no question type of that name", "check its spelling")
-    return kind
+    kind = (own or {}).get(name)
+    if kind is not None:
+        return kind
+    for room in (bank, retired):
+        if name in _ids(room):
+            return _type_of(room, name)
+    raise SeatworkError(name, "there is no question type of that name", "check its spelling")
 
 
 def defined_in(module: ModuleType, file: str = "") -> type[Question]:

@@ -3,12 +3,14 @@
 import json
 import struct
 from collections.abc import Iterator
+from io import BytesIO
 from pathlib import Path
 
 import lark
 
 import seatwork
 from seatwork.marking import sheets
+from seatwork.notes.parsing import READY, parser
 
 READER = (
     "__init__.py", "arguments.py", "doors.py", "entries", "errors.py", "kinds.py",
@@ -39,6 +41,9 @@ def practice_files() -> Files:
         for path in _files(home)
         if "__pyinstaller" not in path.parts
     }
+    ready = BytesIO()
+    parser().save(ready)
+    found[f"seatwork/notes/{READY}"] = ready.getvalue()
     place = sheets.folder()
     for path in sorted(place.rglob("*.toml")):
         found[f"seatwork/workbook/exercises/sheets/{path.relative_to(place).as_posix()}"] = (

@@ -6,7 +6,7 @@ from seatwork.errors import SeatworkError
 from seatwork.live.signs import face
 from seatwork.marking.given import practice
 from seatwork.marking.sheets import Sheet
-from seatwork.questions import all_types
+from seatwork.questions.registry import is_ours
 from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.graded import PAGE, picture_of
 from seatwork.takehome.package_block import practice_files
@@ -69,8 +69,7 @@ def practice_page(
     SeatworkError
         If the sheet asks a type of an instructor's own, whose file is no part of the page.
     """
-    known = all_types()
-    own = [item.id for item in sheet.items if item.kind is not known.get(item.kind.id)]
+    own = [item.id for item in sheet.items if not is_ours(item.kind.id)]
     if own:
         fault = f"{', '.join(own)} is of a type of your own, which the page has not"
         raise SeatworkError(sheet.name, fault, "take a sheet without it")

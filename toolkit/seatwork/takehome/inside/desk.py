@@ -8,7 +8,6 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import given as handed
 from seatwork.marking import sheets
 from seatwork.marking.speaking import Speaker
-from seatwork.plan import make_plan
 from seatwork.questions.type.question import Question
 from seatwork.shop.shop import Shop
 from seatwork.units import explain
@@ -69,6 +68,8 @@ def renew(given: dict[str, Any]) -> dict[str, Any]:
 
 def plan(given: dict[str, Any]) -> dict[str, Any]:
     """Plan a note: its rows as the card prints them."""
+    from seatwork.plan import make_plan  # a sheet is checked without it
+
     made = make_plan(given["note"], material=given["material"], machine=given["machine"])
     blocks = [
         [heading, [[row.label, row.text] for row in rows]] for heading, rows in made._blocks()

@@ -12,7 +12,8 @@ import importlib.util, marshal, re, zipfile
 CODECS = r"encodings/(__init__|aliases|ascii|latin_1|idna|punycode|cp437|cp1252|utf_.*)[.]py"
 with zipfile.ZipFile("/library.zip") as given, zipfile.ZipFile("/out.zip", "w") as made:
     for name in sorted(given.namelist()):
-        if not name.endswith(".py") or name.split("/")[0].removesuffix(".py") in left_out:
+        module = name.removesuffix(".py").replace("/", ".")
+        if not name.endswith(".py") or any(f"{module}.".startswith(f"{one}.") for one in left_out):
             continue
         if name.startswith("encodings/") and not re.fullmatch(CODECS, name):
             continue
