@@ -12,10 +12,10 @@ from bench.timed import Timed, beside, part
 from playwright.sync_api import Browser, sync_playwright
 from seatwork.errors import SeatworkError
 
-TURNS = 3
+TURNS = 2
 PHONE, SLOWER = {"width": 390, "height": 844}, 4
 LONGEST = 120.0
-PRESSES, DRAG_SECONDS = 12, 2.0
+PRESSES, DRAG_SECONDS = 10, 1.5
 READY = {
     "graded, plain": "document.querySelector('input[type=text]')",
     "graded": "globalThis.seatwork && seatwork.reader",

@@ -68,6 +68,7 @@ def of_export() -> Iterator[Timed]:
         source.mkdir()
         shutil.copy(lesson, source)
         asked = [sys.executable, "-m", "seatwork.cli", "export", str(source), str(pages)]
+        asked.append("--replace")
         yield Timed("export one lesson by the command", runs(lambda: quiet(asked), 2))
 
 
