@@ -48,7 +48,9 @@ def clean(notebook: nbformat.NotebookNode) -> None:
     """Leave the kernel's plain name as the only thing said of the machine it ran on."""
     notebook.metadata = nbformat.from_dict({"kernelspec": KERNEL})
     for cell in notebook.cells:
-        cell.metadata = {key: cell.metadata[key] for key in ("tags",) if key in cell.metadata}
+        cell.metadata = {
+            key: cell.metadata[key] for key in ("tags", "asked") if key in cell.metadata
+        }
 
 
 def picture(path: Path) -> None:

@@ -13,6 +13,7 @@ from pathlib import Path
 import nbformat
 import pytest
 from seatwork import opening
+from seatwork.marking import given, sheets
 from seatwork.shop.folder import package_text
 
 pytestmark = pytest.mark.slow
@@ -239,6 +240,14 @@ def test_a_worksheet_is_handed_out_unworked(path: Path) -> None:
 def test_a_worked_sheet_has_its_worksheet(path: Path) -> None:
     """Each model answer belongs to a worksheet of the same name."""
     assert path.name in {sheet.name for sheet in SHEETS}
+
+
+@names(WORKED)
+def test_the_working_is_of_the_question_asked(path: Path) -> None:
+    """What a worked copy answers is what its sheet asks now; other numbers may end alike."""
+    drawn = sheets.load(path.stem).draw(given.practice(path.stem).seed)
+    asked = [cell.metadata["asked"] for cell in read(path).cells if "asked" in cell.metadata]
+    assert sorted(asked) == sorted(question.text() for question in drawn.values())
 
 
 @names(ALL)

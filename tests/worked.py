@@ -34,6 +34,14 @@ def is_right(question: Question, answer: str) -> bool:
     return all(verdict.is_right for verdict in judge_all(question, typed))
 
 
+def is_worked(question: Question, before: nbformat.NotebookNode, answer: str) -> bool:
+    """Tell whether a cell's answer is right, and the working before it of this question's numbers.
+
+    Other numbers may give the same answer, so the cell of the working keeps what was asked.
+    """
+    return is_right(question, answer) and before.metadata.get("asked") == question.text()
+
+
 def heading(text: str) -> str:
     """Return a cell's text up to its last heading."""
     lines = text.splitlines()
@@ -47,11 +55,15 @@ def rework(path: Path) -> list[str]:
     drawn = sheets.load(path.stem).draw(given.practice(path.stem).seed)
     for before, cell in pairwise(notebook.cells):
         found = ASKED.fullmatch(cell.source) if cell.cell_type == "code" else None
-        if found and not is_right(drawn[found["name"]], found["answer"]):
-            question = drawn[found["name"]]
-            cell.source = f"{found['lead']}{answered(question)})"
-            before.source = f"{heading(before.source)}\n\n{question.worked()}"
-            changed.append(found["name"])
+        if not found:
+            continue
+        question = drawn[found["name"]]
+        if is_worked(question, before, found["answer"]):
+            continue
+        cell.source = f"{found['lead']}{answered(question)})"
+        before.source = f"{heading(before.source)}\n\n{question.worked()}"
+        before.metadata["asked"] = question.text()
+        changed.append(found["name"])
     if changed:
         nbformat.write(notebook, path)
     return changed
