@@ -3,6 +3,7 @@
 from seatwork.cards.blocks import Day, caption, heading, in_full, sign_here, written
 from seatwork.cards.pages import Pages
 from seatwork.errors import SeatworkError
+from seatwork.marking.speaking import speaker
 from seatwork.plan import Operation, Plan, SeatPlan
 from seatwork.shop.house.cautions import cautions, closing
 from seatwork.shop.lists.cutters import SeatCutter
@@ -109,7 +110,9 @@ def _script(plan: Plan, seat: SeatPlan, step: Operation) -> list[tuple[str, list
     ]
 
 
-def station_sign(machine: str, *, paper: str = "", shop: Shop | None = None) -> Pages:
+def station_sign(
+    machine: str, *, paper: str = "", shop: Shop | None = None, language: str = "en"
+) -> Pages:
     """Set the sign of a machine, in type to read from a step away.
 
     Parameters
@@ -120,24 +123,33 @@ def station_sign(machine: str, *, paper: str = "", shop: Shop | None = None) -> 
         Size of the pages; by house rule ``display.paper`` if not given.
     shop : Shop, optional
         The shop; the workbook folder's, or the package's own.
+    language : {"en", "es"}
+        What it is said in; a caution that the shop reworded stays as the shop has it.
+
+    Raises
+    ------
+    SeatworkError
+        If the shop has no such machine, or there is no catalog of that language.
     """
+    say = speaker(language)
     shop = shop or Shop.at()
     its = shop.machine(machine)
     cap = shop.rules.number("speeds.countersink_cap")
     pages = Pages(paper, foot=f"Station sign: {its.name}")
-    pages.text(its.name.upper(), size=BIG, bold=True)
+    pages.text(say(its.name).upper(), size=BIG, bold=True)
     pages.rule(2.0)
-    pages.text(f"COUNTERSINKS: AT MOST {show_spindle(cap)}", size=20.0, bold=True)
-    pages.text(f"Slowest speed here: {show_spindle(its.slowest)}.", size=LARGE)
+    most = say("Countersinks: at most").upper()
+    pages.text(f"{most} {show_spindle(cap)}", size=20.0, bold=True)
+    pages.text(say(f"Slowest speed here: {show_spindle(its.slowest)}."), size=LARGE)
     names = ["before", *(["belt"] if its.kind == "drill press" else []), MARKS[its.kind]]
     for box in cautions(*names):
         pages.space(0.08)
         pages.keep_together(0.9)
-        pages.text(box.title, size=18.0, bold=True)
+        pages.text(say(box.title), size=18.0, bold=True)
         for line in (*box.do, *filter(None, [box.number])):
-            pages.text(f"• {line}", size=LARGE, indent=0.1)
+            pages.text(f"• {say(line)}", size=LARGE, indent=0.1)
     pages.space(0.1)
-    pages.text(closing(), size=LARGE, bold=True)
+    pages.text(say(closing()), size=LARGE, bold=True)
     return pages
 
 

@@ -71,6 +71,7 @@ def print_sheet(
         typer.Option("--list", help="Also write the cuts (CSV), or the list of evenings (TOML)."),
     ] = None,
     paper: Paper = "",
+    language: Annotated[str, typer.Option(help="Of a station sign: en or es.")] = "en",
     day: Day = "",
     replace: Replace = False,
 ) -> None:
@@ -78,6 +79,8 @@ def print_sheet(
 
     Example: seatwork print formulas formulas.pdf
     """
+    if language != "en" and kind != "station-sign":
+        raise SeatworkError(kind, "it is printed in English alone", "leave --language out")
     free(out, replace)
     when = day or date.today().isoformat()
     if kind in OF_AN_EVENING:
@@ -95,7 +98,8 @@ def print_sheet(
     elif kind == "coupons":
         pages = coupons.coupon_set(paper=paper, date=when)
     elif kind == "station-sign":
-        pages = station.station_sign(stated(machine, "--machine", kind), paper=paper)
+        its = stated(machine, "--machine", kind)
+        pages = station.station_sign(its, paper=paper, language=language)
     elif kind == "seat-profile":
         pages = profile.seat_profile(
             _plan(kind, note, material, machine, screw, thickness), paper=paper
