@@ -146,3 +146,51 @@ def test_impossible_size_cannot_be_built(sizes: dict) -> None:
     """A size that contradicts itself is refused."""
     with pytest.raises(SeatworkError):
         Size(**sizes)
+
+
+# Included angles of the trade: 60, 82, 90, 100, 120 (common practice, no source).
+@pytest.mark.parametrize(
+    ("text", "angle", "across"),
+    [
+        ("17/64 DRILL, 82 CSK 1/2 DIA", 82, 12.7),
+        ("Ø6.6 THRU, CSK 90 TO Ø13", 90, 13),
+        ("Ø20 THRU, CSK 60", 60, None),
+        ("Ø30 THRU, CSK 60 X 90°", 90, 60),
+        ("Ø30 THRU, CSK 60 DIA X 90°", 90, 60),
+        ("Ø30 THRU, CSK 60 MM X 90°", 90, 60),
+    ],
+)
+def test_a_bare_angle_beside_csk_is_the_angle(text, angle, across) -> None:
+    """It is said among what was taken; where another angle stands there it is a diameter."""
+    callout = read(text)
+    seat = callout.features[1]
+    assert seat.angle.value == angle
+    assert seat.diameter is None if across is None else seat.diameter.value == pytest.approx(across)
+    taken = [one for one in callout.assumptions if one.rule == "note.bare_angle"]
+    assert [(one.feature, one.value) for one in taken] == ([(1, angle)] if across != 60 else [])
+
+
+def test_a_bare_angle_may_be_asked_about() -> None:
+    """By house rule it is asked whether 82 is degrees or a width."""
+    found = house_rules.apply('[note]\nbare_angle = "ask"', "rules")
+    with pytest.raises(NoteError, match="82° included, or 82 wide"):
+        read("17/64 DRILL, 82 CSK 1/2 DIA", rules=house_rules.HouseRules(found, "rules"))
+
+
+def test_ninety_degrees_at_a_wider_diameter_is_included() -> None:
+    """No chamfer has a side of 90°: a #10 thread's mouth is .190 and over (ASME B1.1)."""
+    chamfer = read("DRILL #21, TAP 10-32, CHAMFER 90° X .21").features[-1]
+    assert chamfer.angle.value == 90
+    assert chamfer.diameter.value == pytest.approx(0.21 * 25.4)
+    with pytest.raises(NoteError, match="a side, or included"):
+        read("Ø20 THRU, CHAM 90° X 1")
+
+
+@pytest.mark.parametrize(
+    "text", ["1/16 X 45° CHAMFER BOTH ENDS OF 1.500 BORE", "1/16 X 45° CHAM OF BORE 1.500"]
+)
+def test_a_chamfer_of_a_hole_lies_on_it(text) -> None:
+    """The bore comes first, and its mouths are chamfered, not an edge beside it."""
+    (group,) = read(text).groups()
+    assert [type(one).__name__ for one in group] == ["Hole", "Chamfer"]
+    assert group[0].diameter.value == pytest.approx(38.1)

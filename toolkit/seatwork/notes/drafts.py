@@ -47,6 +47,7 @@ class Draft:
     count: int | None = None
     above: bool = False  # written bare above its hole, as ISO 15786 does
     at_mouth: bool = False  # a chamfer called a countersink: it stands at a hole
+    of_next: bool = False  # a chamfer that stands before the hole it is of
     bare: bool = False  # a hole without a word of its own
     joined: str = ""  # the separator before it
     by_depth: str = ""  # how the depth was given: "X", or "marked"

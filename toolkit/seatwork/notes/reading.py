@@ -8,6 +8,7 @@ from seatwork.errors import SeatworkError
 from seatwork.notes.apart import Apart, set_apart
 from seatwork.notes.assembly import Assembler
 from seatwork.notes.assuming import assumptions
+from seatwork.notes.bare_angles import assumed_angles, with_bare_angles
 from seatwork.notes.callout import Assumption, Callout, NoteError
 from seatwork.notes.characters import plain
 from seatwork.notes.composition import compose
@@ -84,6 +85,7 @@ def read(text: str, system: str | None = None, rules: HouseRules | None = None) 
 def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
     apart = set_apart(plain(text))
     as_parsed = _parsed(text, apart)
+    bare = with_bare_angles(text, as_parsed, rules)
     decision = decide(text, as_parsed, system, rules)
     sizer = Sizer(text, decision.system)
     features = Assembler(text, sizer).run(marked(text, as_parsed))
@@ -98,7 +100,11 @@ def _read(text: str, system: str | None, rules: HouseRules) -> Callout:
         features=features,
         said_not_used=apart.stated(text),
         sizes_hold=apart.sizes_hold,
-        assumptions=(*_about_system(decision, rules), *assumptions(stated, rules)),
+        assumptions=(
+            *_about_system(decision, rules),
+            *assumed_angles(features, bare, rules),
+            *assumptions(stated, rules),
+        ),
         warnings=warnings(stated, as_parsed, decision, sizer.differing, rules),
         system=decision.system,
         text=text,

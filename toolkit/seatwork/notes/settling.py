@@ -1,16 +1,20 @@
 """What a feature is can hang on the ones beside it: settled once all of a note is read."""
 
+import re
 from itertools import pairwise
 
 from seatwork import hardware
 from seatwork.errors import SeatworkError
 from seatwork.notes.callout import NoteError
 from seatwork.notes.drafts import Draft
-from seatwork.notes.features import Chamfer, Counterbore, Countersink, EdgeBreak, Hole
+from seatwork.notes.features import Chamfer, Counterbore, Countersink, EdgeBreak, Hole, Thread
+from seatwork.notes.grouping import major_diameter
 from seatwork.notes.parsing import Phrase
 from seatwork.notes.sizes import Size
 
 SIDE_ANGLES = (40.0, 50.0)  # deg; no cutter has such an included angle, a chamfer's side may
+INCLUDED = (90.0, 100.0, 120.0)  # deg; no chamfer has a side of so much
+OF = re.compile(r"(?<![A-Z])(?:OF|ON|IN|AT)(?: +(?:THE|AN?|EACH))? *(?:⌀|Ø|DIA\.?)? *$")
 WIDEST_LEG = 3.175  # mm, 1/8 in; a wider leg of a countersink's mouth is asked about
 
 
@@ -31,6 +35,7 @@ def settle(text: str, drafts: list[Draft]) -> None:
     """
     for first, second in pairwise(drafts):
         _stack(text, first, second)
+        first.of_next = _of(text, first, second)
     for draft in drafts:
         if draft.kind in (Countersink, Chamfer, EdgeBreak):
             _side_angle(text, draft, drafts)
@@ -57,6 +62,13 @@ def _stack(text: str, first: Draft, second: Draft) -> None:
         )
 
 
+def _of(text: str, first: Draft, second: Draft) -> bool:
+    """Tell whether a chamfer stands before its own hole: ``CHAM BOTH ENDS OF 1.500 BORE``."""
+    if first.kind not in (Chamfer, Countersink) or second.kind is not Hole:
+        return False
+    return OF.search(text[first.start : second.start].upper()) is not None
+
+
 def _is_bare(draft: Draft) -> bool:
     return draft.kind is Hole and draft.bare and "process" not in draft.stated
 
@@ -68,6 +80,8 @@ def _side_angle(text: str, draft: Draft, drafts: list[Draft]) -> None:
         return
     degrees = angle.value or 0.0
     if draft.is_side_angle():
+        if draft.kind is Chamfer and degrees in INCLUDED and _to_diameter(draft, drafts):
+            return
         if not (angle.largest or 0.0) < 90:
             raise _ask_which(text, phrase, degrees)
         return
@@ -78,6 +92,19 @@ def _side_angle(text: str, draft: Draft, drafts: list[Draft]) -> None:
         draft.stated["leg"] = draft.stated.pop("diameter")
         return
     raise _ask_which(text, phrase, degrees)
+
+
+def _to_diameter(draft: Draft, drafts: list[Draft]) -> bool:
+    """Take ``CHAM 90° X .21`` for a cone at its hole, where it is wider than that hole."""
+    across = _value(draft.stated.get("leg"))
+    holes = [width(one) for one in drafts if one.kind is Hole]
+    holes += [major_diameter(one.stated["size"]) for one in drafts if one.kind is Thread]
+    known = [one for one in holes if one is not None]
+    if across is None or not known or across <= max(known):
+        return False
+    draft.stated["diameter"] = draft.stated.pop("leg")
+    draft.phrases["diameter"] = draft.phrases.pop("leg")
+    return True
 
 
 def _ask_which(text: str, phrase: Phrase, degrees: float) -> NoteError:

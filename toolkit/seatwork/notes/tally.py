@@ -58,6 +58,8 @@ def _holes_first(drafts: list[Draft]) -> list[Draft]:
 
 def _place_of(hole: Draft, before: list[Draft]) -> int:
     place = len(before)
+    if before and before[-1].of_next:
+        return place - 1
     while place and _is_ahead(before[place - 1], hole):
         place -= 1
     owned = place > 0 and before[place - 1].kind in (Hole, Thread)

@@ -5,6 +5,7 @@ from dataclasses import replace
 from seatwork import notes
 from seatwork.plan import sentences
 from seatwork.plan.agreeing import check_depth_agrees
+from seatwork.plan.bearing import check_bears, check_rivet_hole
 from seatwork.plan.checking import check_blind, check_mouth, check_sheet_metal, check_wall
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.floors import Base, below, on_floor
@@ -37,8 +38,11 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
     )
     plan = replace(plan, checks=(*check_depth_agrees(note, sized, order), *plan.checks))
     if screw is None:
-        return _for_rivet(plan, note, sized.seat, order)
-    checks = check_head(sized, screw, order.shop.rules, order.show)
+        return _for_rivet(plan, note, sized.seat, place, order)
+    checks = (
+        *check_bears(place.hole("the screw"), screw, order),
+        *check_head(sized, screw, order.shop.rules, order.show),
+    )
     return replace(
         plan,
         checks=(*checks, *plan.checks, *check_length(screw, sized.seat, order)),
@@ -53,7 +57,7 @@ def _on_scrap(plan: SeatPlan, tried: str = "") -> str:
 
 
 def _for_rivet(
-    plan: SeatPlan, note: notes.Countersink, seat: Countersink, order: Order
+    plan: SeatPlan, note: notes.Countersink, seat: Countersink, place: Place, order: Order
 ) -> SeatPlan:
     """Return the plan of a cone without a screw: a rivet's where the note names one."""
     rivet = rivet_named((note,))
@@ -64,6 +68,7 @@ def _for_rivet(
         title=f"countersink for {rivet.name} rivet",
         advice=(_on_scrap(plan, "rivet"),),
         checks=(
+            *check_rivet_hole(rivet, place.hole("the rivet"), order),
             check_rivet_head(plan, note, rivet, order),
             *plan.checks,
             *check_rivet_sheet(rivet, seat, order),

@@ -5,6 +5,7 @@ from dataclasses import replace
 from seatwork import notes
 from seatwork.hardware import Screw
 from seatwork.plan import sentences
+from seatwork.plan.bearing import check_bears
 from seatwork.plan.checking import check_flat
 from seatwork.plan.counterbores import pilot, size_counterbore, size_spotface
 from seatwork.plan.faces import check_flange, clean_up_sizes, clean_up_stops
@@ -48,7 +49,7 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
         stops=flat_stops(sized.seat, sized.sizes[1], order=order, best=best),
         readings=bore_readings(sized, system=order.system, rules=order.shop.rules),
         checks=(
-            *(() if place.thread else check_passes(hole.value, screw, order)),
+            *_through(place, hole, order),
             *_for_screw(sized.seat, screw, order),
             *(check_fillet(screw, hole, order, broken=place.floor_break) if screw else ()),
             *check_corner(note, sized.sizes[0], hole, screw, order),
@@ -71,6 +72,14 @@ def _edge_words(screw: Screw | None, hole: Given, place: Place, order: Order) ->
         across=order.show_length(wanted.value),
         leg=order.show_length(leg),
     )
+
+
+def _through(place: Place, hole: Given, order: Order) -> tuple[Check, ...]:
+    """Look at whether the screw goes through its plain hole, and its head does not."""
+    if place.thread is not None:
+        return ()
+    passes = check_passes(hole.value, place.screw, order)
+    return (*passes, *check_bears(place.hole("the screw"), place.screw, order))
 
 
 def _for_screw(seat: Counterbore, screw: Screw | None, order: Order) -> tuple[Check, ...]:
@@ -105,7 +114,7 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
         stops=depth_stop(note, order=order, best=best) or clean_up_stops(note, seat, order, best),
         readings=face_readings(across, system=order.system, rules=order.shop.rules),
         checks=(
-            *(() if place.thread else check_passes(hole.value, place.screw, order)),
+            *_through(place, hole, order),
             *check_seated(seat, place.screw, order),
             *check_flat(seat.diameter, None, hole.value, order),
             *check_flange(note, order),

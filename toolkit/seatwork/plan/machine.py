@@ -46,7 +46,8 @@ def _torque(step: Operation, seat: SeatPlan) -> Iterator[Check]:
 
 
 def _shank(step: Operation, seat: SeatPlan, order: Order) -> Iterator[Check]:
-    hole, chuck = seat.size("hole"), order.machine.chuck
+    under = seat.size("drill under the bore") or seat.size("drill under the reamer")
+    hole, chuck = under or seat.size("hole"), order.machine.chuck
     if step.name != "drill" or hole is None or chuck is None or not hole.value > chuck:
         return
     yield Check(

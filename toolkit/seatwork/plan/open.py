@@ -10,6 +10,8 @@ from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Assumed
 from seatwork.plan.standing import BELOW
 
+BARE_ANGLE = "note.bare_angle"
+
 
 def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tuple[Assumed, ...]:
     """Return what was assumed, each once; what the screw itself settles is left out.
@@ -53,7 +55,8 @@ def _settled(one: notes.Assumption, feature: notes.Feature, screw: Screw | None)
     if screw is None:
         rivet = feature.screw is not None and is_rivet(feature.screw)
         return rivet and one.rule == BELOW
-    angle = one.field == "angle" and isinstance(feature, notes.Countersink)
+    left_open = one.field == "angle" and one.rule != BARE_ANGLE
+    angle = left_open and isinstance(feature, notes.Countersink)
     return (angle and screw.seat_angle is not None) or (
         one.rule == INCH_LIST and screw.across_flats is not None
     )

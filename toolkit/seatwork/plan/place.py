@@ -8,6 +8,7 @@ from seatwork.hardware import Screw
 from seatwork.notes.features import FLOOR
 from seatwork.plan import sentences
 from seatwork.plan.blind import Bottom, bottom_of
+from seatwork.plan.boring import bored_hole, drilled_to_bore, to_size_step
 from seatwork.plan.order import Order, by_hand, drilling
 from seatwork.plan.reaming import drilled_under, reamed_hole
 from seatwork.plan.records import Given, Operation
@@ -39,6 +40,8 @@ class Place:
         Diameter of the finished hole with its source.
     drilled : Given or None
         Diameter of the drill; the same where nothing follows it.
+    bored : bool
+        Whether the drill goes under, and the hole is bored or reamed to size behind it.
     bottom : Bottom or None
         Where a blind hole ends.
     seat_first : bool
@@ -54,6 +57,7 @@ class Place:
     screw: Screw | None
     size: Given | None
     drilled: Given | None
+    bored: bool = False
     bottom: Bottom | None = None
     seat_first: bool = True
     floor_break: Given | None = None
@@ -99,9 +103,12 @@ def place_of(group: tuple[notes.Feature, ...], *, screw: Screw | None, order: Or
     drill = next((one for one in holes if one is not ream), None)
     thread = next((one for one in group if isinstance(one, notes.Thread)), None)
     rules = order.shop.rules
-    size = reamed_hole(ream) if ream else hole_for(drill, None if thread else screw, thread, rules)
+    bored = bored_hole(drill) if ream is None and thread is None else None
+    size = reamed_hole(ream) if ream else bored
+    size = size or hole_for(drill, None if thread else screw, thread, rules)
     size = size or rivet_hole(rivet_named(group))
     drilled = drilled_under(drill, size, order) if ream and size else size
+    drilled = drilled_to_bore(bored, order) if bored else drilled
     return Place(
         count=group[0].count,
         note=drill or ream,
@@ -110,6 +117,7 @@ def place_of(group: tuple[notes.Feature, ...], *, screw: Screw | None, order: Or
         screw=screw,
         size=size,
         drilled=drilled,
+        bored=bored is not None,
         bottom=bottom_of(drill, ream, thread, drilled, order),
         seat_first=rules.word("order.ream_and_seat") == SEAT_FIRST,
         floor_break=_floor_break(group),
@@ -147,14 +155,23 @@ def drill_hole(place: Place, order: Order) -> tuple[Operation, ...]:
         return ()
     why = sentences.TAP_DRILL if place.thread else sentences.DRILL
     why = sentences.UNDER_REAMER if place.ream else why
+    why = sentences.UNDER_BORE if place.bored else why
     size = drill_size(hole)
     deep = "" if place.bottom else "through"
     step = replace(drilling(order, diameter=size, name=hole.name, why=why), deep=deep)
+    last = _to_size(place, order)
     if not size > LEAD_OVER + 1e-6:
-        return (step,)
+        return (step, *last)
     lead = _lead(WEB * size, order.system)
     first = drilling(order, diameter=lead.diameter, name=lead.name, why=sentences.LEAD_DRILL)
-    return (replace(first, name="lead drill", deep=deep or "not past the tip"), step)
+    return (replace(first, name="lead drill", deep=deep or "not past the tip"), step, *last)
+
+
+def _to_size(place: Place, order: Order) -> tuple[Operation, ...]:
+    """Return what brings a hole that no drill makes to its size."""
+    if not place.bored or place.note is None:
+        return ()
+    return (to_size_step(place.note, place.hole("the bore"), order),)
 
 
 def _lead(web: float, system: str) -> hardware.Drill:

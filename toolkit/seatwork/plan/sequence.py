@@ -3,8 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from seatwork import notes
 from seatwork.plan import sentences
 from seatwork.plan.blind import bottom_checks, bottom_sizes, bottom_stops
+from seatwork.plan.boring import bore_readings, bore_sizes, check_bored
 from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import Place, drill_hole, far_side
 from seatwork.plan.plans import SeatPlan
@@ -131,7 +133,11 @@ def _with_hole(seat: SeatPlan, place: Place, order: Order) -> SeatPlan:
         stops=(*seat.stops, *bottom_stops(place.bottom, order)),
         checks=(*seat.checks, *bottom_checks(place.bottom, order)),
     )
-    if place.ream is None or place.size is None or place.drilled is None:
+    if place.size is None or place.drilled is None:
+        return seat
+    if place.bored and place.note is not None:
+        return _with_bore(seat, place.note, place.size, place.drilled, order)
+    if place.ream is None:
         return seat
     return replace(
         seat,
@@ -142,4 +148,16 @@ def _with_hole(seat: SeatPlan, place: Place, order: Order) -> SeatPlan:
             *ream_checks(place.ream, place.size, place.drilled, place.bottom, order),
         ),
         advice=(*seat.advice, *ream_advice(place.size, order)),
+    )
+
+
+def _with_bore(
+    seat: SeatPlan, note: notes.Hole, hole: Given, under: Given, order: Order
+) -> SeatPlan:
+    """Put what belongs to a bore with the hole's first seat."""
+    return replace(
+        seat,
+        sizes=(*seat.sizes, *bore_sizes(hole, under)),
+        readings=(*seat.readings, *bore_readings(note, hole, order)),
+        checks=(*seat.checks, *check_bored(note, hole, under, order)),
     )
