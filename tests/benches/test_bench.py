@@ -90,7 +90,7 @@ def test_readouts_compare_with_the_state_kept(bench):
     bench.set(depth=2.0).keep().set(depth=4.0)
     assert bench.readouts() == [
         ["Plug over the face", "0.028 in (0.70 mm) below", "0.051 in (1.30 mm) proud",
-         "−0.024 in (0.60 mm)"],
+         "0.079 in (2.00 mm) lower"],
         ["Lies", "below", "proud", "changed"],
     ]  # fmt: skip
     assert all(len(row) == 2 for row in bench.forget().readouts())

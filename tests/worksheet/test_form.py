@@ -237,3 +237,35 @@ def test_a_box_says_its_unit_in_words() -> None:
     """The label says "in inches" to those who hear it, and the unit stands beside the box."""
     part = form_of().view.asked["parts"][0]
     assert (part["unit"], part["unit_words"]) == ("in", " in inches")
+
+
+@pytest.mark.parametrize(
+    ("typed", "why"),
+    [
+        ("1,875", "the comma can mean 1875 or 1.875"),
+        ("-.018", "say proud or below"),
+        ("135 mil", "write thou, or mm"),
+        ("3 1/2 mm", "a fraction is read in inches"),
+    ],
+)
+def test_why_an_answer_cannot_be_read_is_told(typed: str, why: str) -> None:
+    """In practice and graded, with what would do; in Spanish too."""
+    assert f'I cannot read "{typed}"' in check(form_of(), typed).said
+    assert why in check(form_of(), typed).said
+    assert why in check(graded(), typed).said
+    spoken = form_of()
+    spoken.press("speak es")
+    said = check(spoken, typed).said
+    assert said.startswith(f"No puedo leer «{typed}»: ")
+    assert not {"write", "the", "inch"} & set(said.split())
+
+
+def test_a_graded_sheet_does_not_count_what_cannot_be_read() -> None:
+    """The last line names the question, so that nobody hands in unread."""
+    form = graded()
+    desk = form.entry.desk
+    check(form, "1,46")
+    assert "1 of 3 answered" in str(desk.finish())
+    check(form, "1,875")
+    assert "0 of 3 answered" in str(desk.finish())
+    assert "c1 cannot be read yet" in str(desk.finish())

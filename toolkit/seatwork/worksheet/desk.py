@@ -204,15 +204,25 @@ class Desk(Answered):
         left = {name: self._left(name) for name in names}
         empty = [name for name in names if left[name] == len(self.question(name).parts)]
         in_part = [name for name in names if left[name] and name not in empty]
-        listed = (("form.left_empty", empty), ("form.left_in_part", in_part))
+        unread = [name for name in names if self._is_unread(name)]
+        left_out = {*empty, *in_part, *unread}
+        listed = (
+            ("form.left_empty", empty),
+            ("form.left_in_part", in_part),
+            ("form.left_unread", unread),
+        )
         named = "form.hand_in_here" if place else "form.hand_in"
         kept = words[named if self.kept.folder else "form.not_kept"]
         return words["form.finished"].format(
-            done=len(names) - len(empty) - len(in_part),
+            done=len(names) - len(left_out),
             count=len(names),
             left="".join(words[key].format(names=" ".join(them)) for key, them in listed if them),
             place=kept.format(file=self.answers.name),
         )
+
+    def _is_unread(self, name: str) -> bool:
+        """Tell whether some part of an answer cannot be read; nothing is said of what it is."""
+        return any(verdict.kind == "unreadable" for verdict in self.verdicts(name))
 
     def _left(self, name: str) -> int:
         """Count the parts of a question that are empty."""

@@ -212,7 +212,7 @@ class Form:
         """Find what is to be said of an answer, and what helps with it."""
         self._judged = typed
         if not self.entry.desk.is_practice:
-            self._told = graded(self._parts, typed, self.entry.desk.voice)
+            self._told = graded(self.entry.question, typed, self.entry.desk.voice)
             return
         verdicts = self.entry.verdicts
         self.help.judged(verdicts, typed)

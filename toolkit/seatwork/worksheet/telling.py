@@ -4,11 +4,10 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from seatwork.entries.letters import LETTERS
-from seatwork.entries.typed import read
-from seatwork.errors import SeatworkError
 from seatwork.marking.speaking import Speaker, Voice
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
-from seatwork.questions.type.verdicts import Verdict
+from seatwork.questions.type.question import Question
+from seatwork.questions.type.verdicts import Verdict, judge_all
 from seatwork.rows import short
 from seatwork.worksheet.entry import Entry
 
@@ -87,6 +86,8 @@ def _said(part: Part, text: str, verdict: Verdict, line: str, entry: Entry) -> t
         return (line,)
     words, typed = entry.words, shown(part, text, entry.say)
     if verdict.kind == "unreadable":
+        if why := reason(verdict, entry.desk.voice):
+            return (words["form.cannot_read_why"].format(typed=typed, why=why),)
         return (words["form.cannot_read"].format(typed=typed, example=entry.say(example(part))),)
     if verdict.kind == "wrong":
         return (words["form.unknown"].format(typed=typed),)
@@ -110,16 +111,27 @@ def example(part: Part) -> str:
     return "a letter" if isinstance(part, ChoicePart) else "the letters, each once"
 
 
-def graded(parts: Sequence[Part], typed: Sequence[str], voice: Voice) -> Told:
+def reason(verdict: Verdict, voice: Voice) -> str:
+    """Return why an answer cannot be read and what would do; empty where that says no more."""
+    why = verdict.fault.partition(": ")[2]
+    if not why or "cannot be read as one number" in why:
+        return ""
+    said = voice.say(why)
+    return "" if said == why and voice.language != "en" else said
+
+
+def graded(question: Question, typed: Sequence[str], voice: Voice) -> Told:
     """Say that an answer is saved, which parts are empty, and which cannot be read."""
+    parts, verdicts = question.parts, judge_all(question, typed)
     several, words = len(parts) > 1, voice.words
     empty = [number for number, text in enumerate(typed) if not text.strip()]
-    unclear = [n for n, text in enumerate(typed) if n not in empty and not readable(parts[n], text)]
+    unclear = [n for n, verdict in enumerate(verdicts) if verdict.kind == "unreadable"]
     lines = [_saved(len(parts), empty, words)]
     for number in unclear:
         name = f"({LETTERS[number]})" if several else words["form.it"]
-        such = voice.say(example(parts[number]))
-        lines.append(words["form.not_read"].format(part=name, example=such))
+        such, why = voice.say(example(parts[number])), reason(verdicts[number], voice)
+        key = "form.not_read_why" if why else "form.not_read"
+        lines.append(words[key].format(part=name, example=such, why=why))
     first = (unclear or empty or [0])[0]
     focus = f"box {first}" if unclear or empty else "next"
     return Told(lines=tuple(lines), tone="", focus=focus)
@@ -139,14 +151,3 @@ def _saved(count: int, empty: Sequence[int], words: Mapping[str, str]) -> str:
         return words["form.saved_empty"].format(part=letters[0])
     listed = ", ".join(f"({letter})" for letter in letters)
     return words["form.saved_empties"].format(parts=listed)
-
-
-def readable(part: Part, text: str) -> bool:
-    """Tell whether an answer can be read; nothing is said of what it is."""
-    if not isinstance(part, NumberPart):
-        return part.chosen(text) is not None
-    try:
-        read(text, part.measure, part.system)
-    except SeatworkError:
-        return False
-    return True

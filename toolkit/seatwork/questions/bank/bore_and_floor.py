@@ -11,6 +11,7 @@ from seatwork.questions.shared.real_sizes import hex_cap
 from seatwork.questions.type.chain import ChainQuestion, Step
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep
 
@@ -79,7 +80,7 @@ class BoreAndFloor(ChainQuestion):
             formula=lambda _: head + below,
             mistakes=lambda _: (
                 slip("M23", head),
-                slip("M15", head - below),
+                slip("M15", head - below, TOOK_OFF),
                 slip(
                     "M21",
                     self.diameter + below,

@@ -10,6 +10,7 @@ from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import socket_cap
 from seatwork.questions.type.draws import pick
 from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
 
@@ -68,7 +69,7 @@ class BoreDiameter(NumberQuestion):
             self.diameter + self.clearance,
             "You used the thread. Look what lies in the bore.",
         )
-        yield slip("M15", self.head_diameter - self.clearance)
+        yield slip("M15", self.head_diameter - self.clearance, TOOK_OFF)
         yield slip("M23", self.head_diameter, "You used the head alone. It would not go in freely.")
         yield slip(
             "M50",

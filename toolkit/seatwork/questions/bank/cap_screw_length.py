@@ -38,6 +38,7 @@ class CapScrewLength(NumberQuestion):
     difficulty = 2
     codes = ("S2",)
     measure = LENGTH
+    is_listed = True
     accepted = Tolerance("0.003", "0.08", "Screws come in steps of 1/8 in; .003 in is nothing.")
     sizes: ClassVar = {"thickness": LENGTH, "depth": LENGTH, "full": LENGTH}
     asked = (

@@ -10,6 +10,7 @@ from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import FLAT_HEADS, hole
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
 
@@ -69,7 +70,7 @@ class EdgeBreak(NumberQuestion):
             hole_diameter + 2 * self.least,
             "You used the least break. You were asked for the widest mouth.",
         )
-        yield slip("M15", hole_diameter - 2 * leg)
+        yield slip("M15", hole_diameter - 2 * leg, TOOK_OFF)
 
     def because(self) -> str:
         """Return why these are the steps."""

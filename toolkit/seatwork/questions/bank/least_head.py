@@ -8,8 +8,10 @@ from typing import ClassVar, Self
 from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH, lengths
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.shared.seat_question import width_for_depth
 from seatwork.questions.type.draws import step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep, angle_steps
 from seatwork.seats.cones import half_tangent
@@ -65,13 +67,13 @@ class LeastHead(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         slope = half_tangent(self.included_angle)
-        yield slip("M14", self.least_sharp + self.below)
+        yield width_for_depth(self.least_sharp + self.below, self.included_angle)
         yield slip(
             "M14",
             self.least_sharp + 2 * self.below,
             "You doubled the amount. You left the angle out.",
         )
-        yield slip("M15", self.least_sharp - 2 * slope * self.below)
+        yield slip("M15", self.least_sharp - 2 * slope * self.below, TOOK_OFF)
         yield slip(
             "M49",
             self.greatest_sharp + 2 * slope * self.below,

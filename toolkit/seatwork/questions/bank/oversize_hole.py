@@ -8,8 +8,10 @@ from typing import ClassVar, Self
 from seatwork.entries.measures import ANGLE, LENGTH, lengths
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.shared.seat_question import width_for_depth
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.cones import half_tangent
@@ -66,13 +68,13 @@ class OversizeHole(NumberQuestion):
             self.diameter,
             "You left the seat as it was. That holds when the face is touched off, not the edge.",
         )
-        yield slip("M15", self.diameter - grown)
+        yield slip("M15", self.diameter - grown, TOOK_OFF)
         yield slip(
             "M13",
             self.diameter + 2 * grown,
             "You counted the growth on each side. It is a growth in diameter.",
         )
-        yield slip("M14", self.diameter + 2 * slope * grown)
+        yield width_for_depth(self.diameter + 2 * slope * grown, self.included_angle)
 
     def because(self) -> str:
         """Return why these are the steps."""

@@ -39,6 +39,7 @@ class ScrewLength(NumberQuestion):
     codes = ("S2",)
     unmarked = "from where to where its length runs is what is asked"
     measure = LENGTH
+    is_listed = True
     accepted = Tolerance("0.003", "0.08", "Screws come in steps of 1/8 in; .003 in is nothing.")
     sizes: ClassVar = {"thickness": LENGTH, "full": LENGTH, "height": LENGTH}
     asked = (

@@ -8,6 +8,7 @@ from typing import ClassVar, Self
 from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import WRONG_STANDARD, flat_head
+from seatwork.questions.shared.seat_question import width_for_depth
 from seatwork.questions.shared.wrong_trig import times, whole_tangent
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
@@ -75,7 +76,7 @@ class SeatDiameter(NumberQuestion):
         )
         yield slip("M03", 2 * depth * slope, "You left the hole out. The cone starts at its edge.")
         yield slip("M04", hole + 2 * depth / slope)
-        yield slip("M14", hole + depth)
+        yield width_for_depth(hole + depth, self.included_angle)
         yield slip("M07", hole + 2 * depth * other)
 
     def working(self) -> Iterable[WorkedStep]:

@@ -8,8 +8,10 @@ from typing import ClassVar, Self
 from seatwork.entries.measures import ANGLE, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
+from seatwork.questions.shared.seat_question import width_for_depth
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.cones import half_tangent
@@ -62,8 +64,8 @@ class SinkBelow(NumberQuestion):
             self.depth + deeper,
             "You put the amount on the diameter. It belongs to the depth.",
         )
-        yield slip("M14", self.depth + 2 * self.below * slope)
-        yield slip("M15", self.depth - self.below)
+        yield width_for_depth(self.depth + 2 * self.below * slope, self.included_angle)
+        yield slip("M15", self.depth - self.below, TOOK_OFF)
         yield slip(
             "M23", self.depth, "You gave the flush seat itself. The head must go further down."
         )

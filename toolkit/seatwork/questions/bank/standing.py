@@ -8,11 +8,11 @@ from typing import ClassVar, Self
 from seatwork.entries.measures import ANGLE, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
-from seatwork.questions.shared.seat_question import height_slips
+from seatwork.questions.shared.seat_question import height_slips, width_for_depth
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import NumberQuestion, Tolerance
-from seatwork.questions.type.slips import Mistake, slip
+from seatwork.questions.type.slips import Mistake
 from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats.cones import half_tangent
 
@@ -86,7 +86,7 @@ class Standing(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         off = abs(self.sharp_diameter - self.diameter)
-        yield slip("M14", off)
+        yield width_for_depth(off, self.included_angle)
         yield from height_slips(off / 2, self.included_angle)
 
     def because(self) -> str:

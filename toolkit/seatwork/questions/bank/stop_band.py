@@ -7,6 +7,7 @@ from typing import ClassVar, Self
 
 from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.quantities import INCH
+from seatwork.questions.shared.seat_question import width_for_depth
 from seatwork.questions.shared.wrong_trig import over, whole_tangent
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
@@ -58,7 +59,7 @@ class StopBand(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         allowed, slope = self.tolerance_of_diameter, half_tangent(self.included_angle)
-        yield slip("M14", allowed)
+        yield width_for_depth(allowed, self.included_angle)
         yield slip("M02", allowed / slope)
         yield slip("M14", allowed / 2, "You took half of the tolerance. The slope counts too.")
         yield slip("M04", 2 * allowed * slope)

@@ -10,6 +10,7 @@ from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import socket_cap
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
 
@@ -60,8 +61,12 @@ class WasherDepth(NumberQuestion):
         yield slip(
             "M22", self.height + self.below, "You left the washer out. It lies under the head."
         )
-        yield slip("M23", self.height + self.washer)
-        yield slip("M15", self.height + self.washer - self.below)
+        yield slip(
+            "M23",
+            self.height + self.washer,
+            "You used head and washer only. The head must also lie below the face.",
+        )
+        yield slip("M15", self.height + self.washer - self.below, TOOK_OFF)
         yield slip(
             "M21",
             self.washer + self.below,

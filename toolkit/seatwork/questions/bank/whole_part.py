@@ -22,6 +22,7 @@ from seatwork.questions.shared.speed_steps import drill_speed_steps
 from seatwork.questions.type.chain import ChainQuestion, Step
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.question import Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import slip
 from seatwork.questions.type.working import WorkedStep, across_steps, angle_steps
 from seatwork.seats import Countersink
@@ -117,7 +118,7 @@ class WholePart(ChainQuestion):
             formula=lambda _: sharp + wider,
             mistakes=lambda _: (
                 slip("M23", sharp, "You gave the flush seat. The head is to lie below."),
-                slip("M15", sharp - wider),
+                slip("M15", sharp - wider, TOOK_OFF),
             ),
         )
 

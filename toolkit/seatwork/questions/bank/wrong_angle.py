@@ -8,7 +8,7 @@ from typing import ClassVar, Self
 from seatwork.entries.measures import ANGLE, FINE_LENGTH, LENGTH
 from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import flat_head
-from seatwork.questions.shared.seat_question import SeatQuestion
+from seatwork.questions.shared.seat_question import SeatQuestion, width_for_depth
 from seatwork.questions.type.draws import pick, step_between
 from seatwork.questions.type.parts import ChoicePart, Part
 from seatwork.questions.type.question import Tolerance
@@ -98,6 +98,17 @@ class WrongAngle(SeatQuestion):
         ask = "How far does the head stand proud of the face?"
         return where, self.number(self.value(), self.mistakes, ask)
 
+    @property
+    def counting_angle(self) -> str:
+        """Name of the angle that the answer goes by: a flatter head shows its own slope alone."""
+        return "included_angle" if self.head_angle < self.included_angle else "head_angle"
+
+    def at_angle(self, angle: float) -> Self | None:
+        """Return the question with another angle that counts, if it touches at the same end."""
+        other = super(WrongAngle, self).at_angle(angle)
+        alike = other is not None and other.counting_angle == self.counting_angle
+        return other if alike else None
+
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         head, seat = half_tangent(self.head_angle), half_tangent(self.included_angle)
@@ -117,7 +128,7 @@ class WrongAngle(SeatQuestion):
             rim / seat,
             "You used the angle of the seat. Above the face the slope of the head counts.",
         )
-        yield slip("M14", 2 * rim)
+        yield width_for_depth(2 * rim, self.head_angle)
 
     def because(self) -> str:
         """Return why these are the steps."""

@@ -10,6 +10,7 @@ from seatwork.quantities import INCH
 from seatwork.questions.shared.real_sizes import hex_cap
 from seatwork.questions.type.draws import step_between
 from seatwork.questions.type.question import NumberQuestion, Tolerance
+from seatwork.questions.type.slip_sentences import TOOK_OFF
 from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
 
@@ -57,7 +58,7 @@ class BoreDepth(NumberQuestion):
     def mistakes(self) -> Iterable[Mistake]:
         """Yield the slips."""
         yield slip("M23", self.height)
-        yield slip("M15", self.height - self.below)
+        yield slip("M15", self.height - self.below, TOOK_OFF)
         yield slip(
             "M21",
             self.diameter + self.below,

@@ -37,6 +37,26 @@ class SeatQuestion(NumberQuestion):
         )
 
 
+MOVES = (
+    "You took a change of diameter for a change of depth. They are not the same: at {angle:g}° "
+    "the diameter moves {times:.1f} times as far."
+)
+
+
+def width_for_depth(value: float, included_angle: float) -> Mistake:
+    """Return the slip of a diameter taken for a depth, told with the cone that counts.
+
+    Parameters
+    ----------
+    value : float
+        What it gives [mm].
+    included_angle : float
+        Included angle of that cone [deg].
+    """
+    times = 2 * half_tangent(included_angle)
+    return slip("M14", value, MOVES.format(angle=included_angle, times=times))
+
+
 def height_slips(side: float, included_angle: float) -> Iterator[Mistake]:
     """Yield the slips of a height worked from one side of a cone.
 

@@ -7,7 +7,6 @@ slip of the type by another way, both are told and the learner says which it was
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 from decimal import Decimal
 from functools import partial
 from itertools import permutations
@@ -22,7 +21,7 @@ from seatwork.questions.type.size_words import size_words
 from seatwork.questions.type.slips import Slip, framed
 from seatwork.questions.type.working import WorkedStep
 
-STANDARD_ANGLES = (60.0, 82.0, 90.0, 100.0, 110.0, 120.0)
+STANDARD_ANGLES = (60.0, 82.0, 90.0, 100.0, 120.0)
 """Included angles of seats and centers that a learner may have in mind [deg]."""
 SAME = Decimal("1e-6")
 USED = re.compile(r"\{(\d+)\}")
@@ -132,7 +131,7 @@ def _stopped(question: Any, part: NumberPart, raw: Sequence[WorkedStep]) -> Iter
 
 def _other_angles(question: Any, part: NumberPart) -> Iterator[Way]:
     """Yield what each other standard angle gives."""
-    right = float(getattr(question, "included_angle", 0.0))
+    right = float(getattr(question, question.counting_angle, 0.0))
     if question.sizes.get("included_angle") is not ANGLE or part.measure is ANGLE:
         return
     values = [one.value for one in question.parts if isinstance(one, NumberPart)]
@@ -141,9 +140,10 @@ def _other_angles(question: Any, part: NumberPart) -> Iterator[Way]:
     place = values.index(part.value)
     for angle in STANDARD_ANGLES:
         try:
-            parts = replace(question, included_angle=angle).parts
+            other = question.at_angle(angle)
+            parts = other.parts if other else ()
             value = [one for one in parts if isinstance(one, NumberPart)][place].answer
-        except (SeatworkError, ArithmeticError, ValueError):
+        except (SeatworkError, ArithmeticError, LookupError, ValueError):
             continue
         if angle != right:
             told = partial(_angle_told, angle, right)

@@ -33,6 +33,8 @@ class NumberPart:
         What is asked, where a question has several parts.
     reason : str
         Why just this much is accepted.
+    is_listed : bool
+        Whether the answer is a size from a list, which nobody rounds.
     more : callable
         Gives the slips that are not the type's own, see `common_slips`; takes the part and,
         where only the ways to one number are wanted, what was typed.
@@ -45,6 +47,7 @@ class NumberPart:
     mistakes: Callable[[], Iterable[Mistake]] = tuple
     prompt: str = ""
     reason: str = ""
+    is_listed: bool = False
     more: Callable[..., tuple[Slip, ...]] = lambda part, typed=None: ()
 
     @property

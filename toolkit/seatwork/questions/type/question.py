@@ -182,6 +182,16 @@ class Question(ABC):
         """Whether the answer and all slips can be told from one another."""
         return all(is_told_apart(part) for part in self.parts if isinstance(part, NumberPart))
 
+    @property
+    def counting_angle(self) -> str:
+        """Name of the size whose angle the answer goes by."""
+        return "included_angle"
+
+    def at_angle(self, angle: float) -> Self | None:
+        """Return the question with another angle [deg] that counts; None if none would use it."""
+        changed: Any = {self.counting_angle: angle}
+        return replace(self, **changed)
+
     def drawn(self) -> dict[str, Any]:
         """Return the sizes as plain data, to be kept in a file."""
         return {item.name: getattr(self, item.name) for item in fields(self)}
@@ -218,6 +228,8 @@ class NumberQuestion(Question):
 
     measure: ClassVar[Measure]
     accepted: ClassVar[Tolerance]
+    is_listed: ClassVar[bool] = False
+    """Whether the answer is a size from a list, which nobody rounds."""
 
     @abstractmethod
     def value(self) -> float:
@@ -242,6 +254,7 @@ class NumberQuestion(Question):
             mistakes=mistakes,
             prompt=prompt,
             reason=self.accepted.reason,
+            is_listed=self.is_listed,
             more=partial(common_slips, self),
         )
 

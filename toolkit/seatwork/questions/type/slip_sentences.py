@@ -19,9 +19,8 @@ SLIPS = {
     "M11": "You counted the nose. But the lips touched first, at the edge of the hole.",
     "M12": "You counted from the point of the tool. Count from where it touched.",
     "M13": "You took a radius for a diameter, or a diameter for a radius.",
-    "M14": "You took a change of diameter for a change of depth. They are not the same: at 82° "
-    "the diameter moves 1.7 times as far.",
-    "M15": "You added where you take off, or mixed up proud and below. Draw it and look again.",
+    "M14": "You took a change of diameter for a change of depth. They are not the same.",
+    "M15": "You added where you take off. Draw it and look again.",
     "M16": "You used the edge the caliper reads. The seat goes by the theoretical sharp size.",
     "M17": "You let any flat head fit any seat. Draw both slopes and look where they touch.",
     "M18": "You swapped the two ends. Draw both slopes: which of them meets first?",
@@ -65,7 +64,7 @@ SLIPS = {
     "M53": "You have the whole difference. Halve it, then go on.",
     "M54": "You left out the point. In the shop 211 thousandths are .211.",
     "M55": "You have the right number. You wrote the wrong unit beside it.",
-    "M56": "You took the nearest drill fraction. Write the size as a decimal, as fine as asked.",
+    "M56": "You took a fraction near it. Write the size as a decimal, as fine as asked.",
     "M57": "You wrote back a number of the question. You were asked for something else.",
     "M58": "You have the tangent. Now use it: the next step is in the worked answer.",
     "M59": "You stopped at a step. You are right so far.",
@@ -77,3 +76,6 @@ SLIPS = {
     "M65": "You left out a side, a flange or a part. Count all that the note asks for.",
     "M66": "You obeyed one rule of the note and passed over the other.",
 }
+
+TOOK_OFF = "You took off where you add. Draw it and look again."
+"""M15 the other way round."""

@@ -30,7 +30,7 @@ def spoiled(part: NumberPart, typed: Typed, text: str) -> Iterator[Slip]:
     text : str
         As it was typed.
     """
-    if is_fraction(part, typed, text):
+    if is_fraction(part, typed):
         yield Slip(code="M56", value=typed.value, sentence=SLIPS["M56"])
         return
     if typed.unit_said:
@@ -61,9 +61,9 @@ def is_times(part: NumberPart, typed: Typed, factor: Decimal) -> bool:
     return factor != 1 and abs(typed.value - part.answer * factor) <= reach
 
 
-def is_fraction(part: NumberPart, typed: Typed, text: str) -> bool:
-    """Whether the fraction of a drill next to the right number was typed."""
-    if "/" not in text or part.unit != "in":
+def is_fraction(part: NumberPart, typed: Typed) -> bool:
+    """Whether the fraction of a drill near the right number was typed."""
+    if not typed.is_fraction or part.unit != "in":
         return False
     off = abs(typed.value - part.answer)
     exact = typed.value.quantize(Decimal("1e-9"))

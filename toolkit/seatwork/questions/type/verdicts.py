@@ -1,13 +1,14 @@
 """What is said of one answer: right, a known slip, or what else it may be."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from seatwork.entries.letters import NO_ORDER, no_option
 from seatwork.entries.typed import Typed, read
 from seatwork.errors import SeatworkError
 from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
 from seatwork.questions.type.question import Question
+from seatwork.questions.type.said_beside import said_otherwise
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.spoiled import is_times, other_unit, spoiled
 from seatwork.rows import Blocks, Row, Shown
@@ -100,6 +101,9 @@ def judge_all(question: Question, typed: Sequence[str]) -> tuple[Verdict, ...]:
     parts = question.parts
     texts = [*typed, *[""] * (len(parts) - len(typed))]
     verdicts = [judge(part, text) for part, text in zip(parts, texts, strict=False)]
+    for number, text in enumerate(texts[: len(parts)]):
+        if fault := said_otherwise(question, number, texts):
+            verdicts[number] = Verdict(kind="unreadable", fault=f"{text.strip()}: {fault}")
     if question.is_chain and not all(verdict.is_right for verdict in verdicts):
         return _followed_through(question, parts, texts, verdicts)
     return tuple(verdicts)
@@ -139,7 +143,9 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
     low, high = part.band
     if low <= typed.value <= high:
         return RIGHT
-    if typed.place > part.step and abs(part.answer - typed.value) <= typed.place / 2:
+    if part.is_listed:  # 2 is the length 2, not 1.875 rounded
+        typed = replace(typed, place=min(typed.place, part.step))
+    if typed.place > part.step and _is_rounded(part, typed):
         return COARSE
     slips = _ways(part, typed, text)
     if _right_in_other_unit(part, typed):
@@ -149,6 +155,11 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
     if max(typed.value, part.answer) < SURE * typed.place:
         return Verdict(kind="asks back", slips=slips)
     return Verdict(kind="slip" if len(slips) == 1 else "several slips", slips=slips)
+
+
+def _is_rounded(part: NumberPart, typed: Typed) -> bool:
+    """Whether a number typed is the right one, or that one as asked for, rounded again."""
+    return min(abs(right - typed.value) for right in (part.answer, part.rounded)) <= typed.place / 2
 
 
 def _ways(part: NumberPart, typed: Typed, text: str) -> tuple[Slip, ...]:
