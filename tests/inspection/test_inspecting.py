@@ -85,8 +85,10 @@ def test_a_proud_head_lowers_the_stop_by_as_much_as_it_must_go() -> None:
 
 
 def test_a_head_too_far_below_raises_the_stop() -> None:
-    """From .0305 below to .0075 below is .0230 up."""
-    part = verdict(**{**GOOD, "stand": -0.0305 * IN})
+    """From .0305 below to .0075 below is .0230 up; a .385 head lies so in .385 + .0610 tan 41°."""
+    across = 0.385 + 2 * T41 * 0.0305
+    seat = {"diameter": across * IN, "depth": (across - 0.201) / 2 / T41 * IN}
+    part = verdict(**{**GOOD, **seat, "stand": -0.0305 * IN})
     assert part.changes == ("Move the stop up by 0.023 in (0.58 mm).",)
 
 

@@ -3,14 +3,21 @@
 from collections.abc import Iterator
 
 from seatwork.errors import SeatworkError
+from seatwork.inspection.fights import BY_BALL
 from seatwork.inspection.grounds import screw_is_off
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.records import ACCEPT, REJECT, Judged
 from seatwork.plan import SeatPlan
 from seatwork.plan.resolving import screw_named
-from seatwork.seats import Countersink, fit
+from seatwork.seats import Counterbore, Countersink, fit
 from seatwork.seats.cones import half_tangent
 
+TRIED = {
+    "go": "The GO thread plug does not go in to the full depth: the thread is small, short, or "
+    "full of chips. Clean it and try again; then look at the tap.",
+    "not_go": "The NOT GO thread plug enters farther than it may: the thread is too wide.",
+    "hole": "The hole is not good by its plug gage.",
+}
 ALIKE = 0.1  # mm; a size this near to what a slip gives is put down to it
 
 
@@ -39,6 +46,9 @@ def causes(measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...]) -> It
         yield from _burr(measured, seat.shape)
         if not measured.burr:
             yield from _unlike_head(measured, seat, seat.shape)
+    elif isinstance(seat.shape, Counterbore):
+        yield from _over_height(measured, seat, seat.shape)
+    yield from (words for key, words in TRIED.items() if getattr(measured, key) is False)
     if measured.tried is False:
         yield "The job's own screw was tried and does not go in."
     if measured.cleaned is False:
@@ -48,7 +58,12 @@ def causes(measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...]) -> It
 def _angle(seat: SeatPlan, found: dict[str, Judged]) -> Iterator[str]:
     angle, stand = found.get("angle"), found.get("stand")
     flush = stand is not None and stand.verdict == ACCEPT
-    if angle is not None and angle.verdict == REJECT:
+    if angle is not None and angle.verdict == REJECT and angle.instrument == BY_BALL:
+        yield (
+            "Ball and diameter together do not fit the print's angle: another cutter than the "
+            "print's, or one of the two was read wrong."
+        )
+    elif angle is not None and angle.verdict == REJECT:
         yield (
             "Flush, and still wrong: the angle is off, so the head bears on a line only."
             if flush
@@ -129,4 +144,18 @@ def _unlike_head(measured: Measured, seat: SeatPlan, cone: Countersink) -> Itera
         yield (
             f"No {screw.name} stands so in a seat of this diameter: another screw than the"
             " print's, or a chip or burr under the head."
+        )
+
+
+def _over_height(measured: Measured, seat: SeatPlan, bore: Counterbore) -> Iterator[str]:
+    """Find a head that stands higher over its counterbore's floor than any head is high."""
+    height = seat.screw.head_height if seat.screw else None
+    if height is None or measured.stand is None:
+        return
+    deep = bore.depth if measured.depth is None else measured.depth
+    unsure = measured.uncertainty("stand") + measured.uncertainty("depth")
+    if measured.depth is not None and measured.stand + deep > height + unsure:
+        yield (
+            "Depth and stand fight: no head of this screw is so high. Another screw than the "
+            "print's, a chip under the head, or one of the two was read wrong."
         )

@@ -9,7 +9,7 @@ from seatwork.errors import SeatworkError
 from seatwork.inspection.measured import QUANTITIES, Quantity
 from seatwork.plan import Plan, SeatPlan
 from seatwork.plan.records import Given
-from seatwork.seats import Countersink
+from seatwork.seats import Counterbore, Countersink
 
 NO_CUT = ("hole", "edge")
 ACROSS = (
@@ -93,10 +93,29 @@ def readings_of(seat: SeatPlan) -> tuple[Quantity, ...]:
         stands = any(one.quantity == "stand" for one in seat.readings)
         taken |= {"tried", "screw"} | ({"stand"} if stands else set())
         taken |= {"protrusion"} if stands and seat.screw.gage else set()
+    taken |= {"stand"} if stands_in_bore(seat) else set()
+    taken |= _hole_readings(seat) if taken else set()
     taken |= {"cleaned"} if seat.kind == "spotface" else set()
     taken |= {"touch"} if seat.stops else set()
     taken |= {"burr"} if taken else set()
     return tuple(one for key, one in QUANTITIES.items() if key in taken)
+
+
+def stands_in_bore(seat: SeatPlan) -> bool:
+    """Tell whether the head of a seat's screw has a height that its counterbore must take."""
+    return (
+        isinstance(seat.shape, Counterbore)
+        and seat.screw is not None
+        and seat.screw.head_height is not None
+    )
+
+
+def _hole_readings(seat: SeatPlan) -> set[str]:
+    """Return what is tried of the hole itself: its thread, or the limits the print gives it."""
+    hole = seat.size("hole")
+    limited = hole is not None and hole.noted and hole.smallest != hole.largest
+    thread = any(one.kind == "turns" for one in seat.readings)
+    return ({"go", "not_go"} if thread else set()) | ({"hole"} if limited else set())
 
 
 def feature_named(text: str, features: Sequence[str]) -> str:

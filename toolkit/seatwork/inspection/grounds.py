@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from seatwork.inspection.cuts import readings_of
+from seatwork.inspection.fights import FIGHTING
 from seatwork.inspection.judging import ANSWERS, SIZED, worst
 from seatwork.inspection.measured import QUANTITIES, Measured
 from seatwork.inspection.records import ACCEPT, UNKNOWN, Judged
@@ -11,10 +12,18 @@ from seatwork.seats import Countersink
 
 ANY_SIZE = ("diameter", "depth", "stand", "ball_top")
 BY_SCREW = ("stand", "tried")
+HOLE = {
+    "go": "Not accepted: the thread was not tried with its GO plug to the full depth.",
+    "not_go": "Not accepted: the thread was not tried with its NOT GO plug.",
+    "hole": "Not accepted: the hole, which has limits on the print, was not tried with its plug "
+    "gage.",
+}
 NOTHING = "Nothing was measured that the plan gives a limit for."
 
 
-def verdict_of(measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...]) -> str:
+def verdict_of(
+    measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...], *, fighting: bool = False
+) -> str:
     """Return the verdict of a part: the worst of its values, and open where a ground is missing.
 
     Parameters
@@ -25,6 +34,8 @@ def verdict_of(measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...]) -
         What it should be.
     judged : tuple of Judged
         Value by value.
+    fighting : bool
+        Whether diameter, angle and ball cannot all be true: then none of them counts.
 
     Notes
     -----
@@ -32,11 +43,9 @@ def verdict_of(measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...]) -
     nothing.
     """
     off = screw_is_off(judged)
-    counted = tuple(
-        one for one in judged if one.key != "protrusion" and not (off and one.key in BY_SCREW)
-    )
-    verdict = worst(counted)
-    open_yet = off or measured.burr or any(missing(seat, judged))
+    silent = ("protrusion", *(BY_SCREW if off else ()), *(FIGHTING if fighting else ()))
+    verdict = worst(tuple(one for one in judged if one.key not in silent))
+    open_yet = off or fighting or measured.burr or any(missing(seat, judged))
     return UNKNOWN if verdict == ACCEPT and open_yet else verdict
 
 
@@ -51,7 +60,8 @@ def missing(seat: SeatPlan, judged: tuple[Judged, ...]) -> Iterator[str]:
     Notes
     -----
     A seat for a flat head wants its angle and one size; a bore diameter and depth; a spotface its
-    diameter and a look whether it is clean all round. Common practice, no source.
+    diameter and a look whether it is clean all round; a thread both of its plugs, a hole with
+    limits of the print its plug gage. Common practice, no source.
     """
     found = {one.key for one in judged}
     takes: list[str] = [one.key for one in readings_of(seat)]
@@ -63,7 +73,7 @@ def missing(seat: SeatPlan, judged: tuple[Judged, ...]) -> Iterator[str]:
         wanted = ["angle"] if seat.screw is not None else []
         if not found.intersection(ANY_SIZE):
             yield "No size of the seat was measured: nothing is accepted without one."
-    for key in wanted:
+    for key in (*wanted, *(key for key in HOLE if key in takes)):
         if key not in found:
             yield _wanted(key)
 
@@ -71,6 +81,8 @@ def missing(seat: SeatPlan, judged: tuple[Judged, ...]) -> Iterator[str]:
 def _wanted(key: str) -> str:
     if key == "angle":
         return "The angle was not measured: flush alone is not enough."
+    if key in HOLE:
+        return HOLE[key]
     if key == "cleaned":
         return "Nobody wrote whether the spotface is clean all round: look, and write it."
     return f"The {QUANTITIES[key].about} was not measured: nothing is accepted without it."

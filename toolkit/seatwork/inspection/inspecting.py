@@ -7,15 +7,16 @@ from seatwork.errors import SeatworkError
 from seatwork.inspection.causes import causes
 from seatwork.inspection.changes import changes
 from seatwork.inspection.cuts import cuts_of, feature_named
+from seatwork.inspection.fights import fight
 from seatwork.inspection.findings import Inspection, PartVerdict
 from seatwork.inspection.grounds import missing, not_judged, verdict_of
 from seatwork.inspection.judging import judge
 from seatwork.inspection.measured import Measured
 from seatwork.inspection.mixed_units import mixed_unit
 from seatwork.inspection.readings import read_readings
-from seatwork.inspection.records import ACCEPT
+from seatwork.inspection.records import ACCEPT, Judged
 from seatwork.plan import Plan, SeatPlan
-from seatwork.plan.sentences import shower
+from seatwork.plan.sentences import Show, shower
 from seatwork.shop import HouseRules
 from seatwork.shop.shop import Shop
 from seatwork.units import explain
@@ -137,8 +138,10 @@ def judge_part(
         If a ball was used that does not touch the cone.
     """
     judged = judge(measured, seat, system=system, rules=rules)
-    verdict = verdict_of(measured, seat, judged)
-    reasons = [*causes(measured, seat, judged), *not_judged(measured, seat)]
+    show = shower(system)
+    fighting = fight(measured, seat, show)
+    verdict = verdict_of(measured, seat, judged, fighting=bool(fighting))
+    reasons = [*filter(None, [fighting]), *causes(measured, seat, judged), *not_judged(measured, seat)]
     if verdict != ACCEPT:
         reasons += missing(seat, judged)
     settled = verdict == ACCEPT
@@ -149,5 +152,13 @@ def judge_part(
         verdict=verdict,
         system=system,
         reasons=tuple(reasons),
-        changes=() if settled else tuple(changes(measured, seat, judged, shower(system))),
+        changes=() if settled else _changes(measured, seat, judged, show, fighting),
     )
+
+
+def _changes(
+    measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...], show: Show, fighting: str
+) -> tuple[str, ...]:
+    if fighting:
+        return ("Measure again before the stop or the cutter is touched.",)
+    return tuple(changes(measured, seat, judged, show))

@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from seatwork.inspection.cuts import readings_of, size_of
+from seatwork.inspection.cuts import readings_of, size_of, stands_in_bore
+from seatwork.inspection.fights import BY_BALL, angle_by_ball
 from seatwork.inspection.measured import QUANTITIES, Measured
 from seatwork.inspection.records import ACCEPT, REJECT, UNKNOWN, Judged
 from seatwork.plan import SeatPlan
@@ -15,7 +16,7 @@ from seatwork.units import show_both
 
 WORDS = {"inside": ACCEPT, "outside": REJECT, "cannot be told": UNKNOWN}
 SIZED = ("diameter", "depth", "stand", "angle", "ball_top", "protrusion")
-ANSWERS = ("tried", "cleaned")
+ANSWERS = ("tried", "go", "not_go", "hole", "cleaned")
 WORST = (REJECT, UNKNOWN, ACCEPT)
 
 
@@ -73,7 +74,7 @@ def limits_of(
         If the ball does not touch the cone at both limits.
     """
     if key == "stand":
-        return _stand(seat, rules)
+        return _stand(seat, system, rules)
     if key == "protrusion":
         return _protrusion(seat)
     if key == "ball_top":
@@ -101,10 +102,23 @@ def _protrusion(seat: SeatPlan) -> Bounds | None:
     return Bounds(least=gage.least, greatest=gage.greatest, source="head gage")
 
 
-def _stand(seat: SeatPlan, rules: HouseRules) -> Bounds | None:
+def _in_bore(seat: SeatPlan, system: str, rules: HouseRules) -> Bounds | None:
+    """Return how a head may stand in its counterbore: never proud, its floor the other end."""
+    deep, screw, proud = size_of("depth", seat), seat.screw, "flush.greatest_proud"
+    if deep is None or screw is None or screw.head_height is None:
+        return None
+    depth = bounds_of(deep, system=system, rules=rules)
+    highest = max(screw.head_height - depth.least, rules.number(proud))
+    source = f"house rule {proud}, and the limits of the depth"
+    return Bounds(least=-depth.greatest, greatest=highest, source=source, aim=highest)
+
+
+def _stand(seat: SeatPlan, system: str, rules: HouseRules) -> Bounds | None:
     """Return how the job's screw may stand: the plan's reading, else the house rules."""
     if seat.screw is None:
         return None
+    if stands_in_bore(seat):
+        return _in_bore(seat, system, rules)
     reading = next((one for one in seat.readings if one.quantity == "stand"), None)
     below, proud = "flush.greatest_below", "flush.greatest_proud"
     if reading is None:
@@ -135,6 +149,21 @@ def _sizes(measured: Measured, seat: SeatPlan, system: str, rules: HouseRules) -
         if bounds is not None:
             judged = _judged(key, value, bounds, measured)
             yield replace(judged, about=_about(key, seat, system))
+    if measured.angle is None and not measured.burr:
+        yield from _by_ball(measured, seat, system, rules)
+
+
+def _by_ball(
+    measured: Measured, seat: SeatPlan, system: str, rules: HouseRules
+) -> Iterator[Judged]:
+    """Yield the angle that ball and diameter give, where the seat wants one or it is off."""
+    found = angle_by_ball(measured, seat)
+    bounds = limits_of("angle", seat, system=system, rules=rules)
+    if found is None or bounds is None:
+        return
+    judged = _held("angle", found.value, bounds, found.combined, BY_BALL)
+    if seat.screw is not None or judged.verdict == REJECT:
+        yield judged
 
 
 def _about(key: str, seat: SeatPlan, system: str) -> str:
@@ -145,7 +174,10 @@ def _about(key: str, seat: SeatPlan, system: str) -> str:
 
 
 def _judged(key: str, value: float, bounds: Bounds, measured: Measured) -> Judged:
-    sure = measured.uncertainty(key)
+    return _held(key, value, bounds, measured.uncertainty(key), measured.instrument(key))
+
+
+def _held(key: str, value: float, bounds: Bounds, sure: float, instrument: str) -> Judged:
     found = decide(value, lower=bounds.least, upper=bounds.greatest, uncertainty=sure)
     return Judged(
         key=key,
@@ -154,7 +186,7 @@ def _judged(key: str, value: float, bounds: Bounds, measured: Measured) -> Judge
         least=bounds.least,
         greatest=bounds.greatest,
         uncertainty=sure,
-        instrument=measured.instrument(key),
+        instrument=instrument,
         source=bounds.source,
         aim=bounds.aim,
         verdict=WORDS[found.verdict],

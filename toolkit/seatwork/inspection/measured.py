@@ -108,6 +108,17 @@ QUANTITIES = {
         ),
         Quantity(key="tried", about="tried with the screw", kind="answer"),
         Quantity(key="screw", about="the screw tried, where it is not the print's", kind="words"),
+        Quantity(key="go", about="GO thread plug goes in to the full depth", kind="answer"),
+        Quantity(
+            key="not_go",
+            about="NOT GO thread plug stays out, but for the turns it may start",
+            kind="answer",
+        ),
+        Quantity(
+            key="hole",
+            about="hole with limits tried with its plug gage: GO goes in, NOT GO stays out",
+            kind="answer",
+        ),
         Quantity(key="cleaned", about="spotface clean all round", kind="answer"),
         Quantity(key="touch", about="where the stop was set", kind="place"),
         Quantity(key="burr", about="burr left on when measured", kind="answer"),
@@ -142,6 +153,10 @@ class Measured:
         Head of the screw above its head gage [mm].
     tried : bool or None
         Whether the job's own screw was tried and goes in.
+    go, not_go : bool or None
+        Whether the GO thread plug goes in to the full depth, and the NOT GO plug stays out.
+    hole : bool or None
+        Whether the hole, where the print gives it limits, is good by its plug gage.
     cleaned : bool or None
         Whether the spotface is clean all round.
     screw : str
@@ -166,6 +181,9 @@ class Measured:
     ball_top: float | None = None
     protrusion: float | None = None
     tried: bool | None = None
+    go: bool | None = None
+    not_go: bool | None = None
+    hole: bool | None = None
     cleaned: bool | None = None
     screw: str = ""
     touch: str = ""

@@ -12,6 +12,7 @@ from seatwork.plan.floors import Base, below, on_floor
 from seatwork.plan.heads import check_head
 from seatwork.plan.lengths import check_length, screw_length
 from seatwork.plan.mouths import across
+from seatwork.plan.narrowing import narrowed_cone
 from seatwork.plan.order import Order, by_hand, seat_cutting
 from seatwork.plan.outlooks import outlook
 from seatwork.plan.place import Place
@@ -33,8 +34,11 @@ def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: O
         note, hole=base.hole, screw=screw, system=order.system, rules=order.shop.rules
     )
     title = f"countersink for {screw.name}" if screw else "countersink"
+    cut = narrowed_cone(
+        sized, screw, hole=base.hole, system=order.system, rules=order.shop.rules
+    )
     plan = cone_plan(
-        sized, place, base, order, title=title, name="countersink", why=sentences.COUNTERSINK
+        cut, place, base, order, title=title, name="countersink", why=sentences.COUNTERSINK
     )
     plan = replace(plan, checks=(*check_depth_agrees(note, sized, order), *plan.checks))
     if screw is None:

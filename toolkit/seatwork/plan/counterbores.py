@@ -8,6 +8,7 @@ from seatwork.hardware import Screw
 from seatwork.notes import Counterbore as BoreNote
 from seatwork.notes import Spotface as FaceNote
 from seatwork.plan.countersinks import wider_than_hole
+from seatwork.plan.narrowing import narrowed_bore
 from seatwork.plan.records import Given
 from seatwork.plan.resolving import stated
 from seatwork.plan.standing import stand_of
@@ -63,6 +64,7 @@ def size_counterbore(
     across = stated(note.diameter, DIAMETER) if note.diameter else _part(listed, DIAMETER)
     across = wider_than_hole(across, hole)
     deep = stated(note.depth, DEPTH) if note.depth else _deep(note, screw, listed, system, rules)
+    deep = narrowed_bore(deep, note.head, screw, system=system, rules=rules)
     seat = Counterbore(diameter=across.value, depth=deep.value, hole_diameter=hole.value)
     return SizedBore(seat=seat, sizes=(across, deep, pilot(hole, rules)))
 

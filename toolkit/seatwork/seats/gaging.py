@@ -14,7 +14,7 @@ above the face. Two balls differ in center height by (R - r) / sin a, which give
 alone; the diameter drops out.
 """
 
-from math import asin, cos, degrees, radians, sin
+from math import acos, asin, atan2, cos, degrees, hypot, radians, sin
 
 from seatwork import checks
 from seatwork.errors import SeatworkError
@@ -163,6 +163,58 @@ def diameter_from_ball(ball_diameter: float, ball_top: float, included_angle: fl
             "take a smaller ball, or measure the height again",
         )
     return diameter
+
+
+def angle_from_ball(ball_diameter: float, ball_top: float, diameter: float) -> float:
+    """Find the included angle of a seat from one ball and the diameter at the face.
+
+    Parameters
+    ----------
+    ball_diameter : float
+        Diameter of the ball [mm].
+    ball_top : float
+        Height of the ball's top above the face [mm]; minus below it.
+    diameter : float
+        Diameter at the face [mm].
+
+    Returns
+    -------
+    float
+        Whole angle across the seat [deg].
+
+    Raises
+    ------
+    SeatworkError
+        If no cone of that diameter holds the ball so.
+
+    Notes
+    -----
+    With the ball's center h above the face, r = h sin a + (D/2) cos a, a line at the distance r
+    from the center; it is solved by one arc cosine.
+
+    Examples
+    --------
+    >>> angle_from_ball(12, 6.4853, 16)
+    90.0
+    """
+    checks.length(ball_diameter, "ball diameter")
+    checks.signed_length(ball_top, "height of the ball")
+    checks.length(diameter, "diameter at the face")
+    radius, height = ball_diameter / 2, ball_top - ball_diameter / 2
+    apart = hypot(height, diameter / 2)
+    angle = 0.0
+    if apart > radius:
+        angle = 2 * degrees(atan2(height, diameter / 2) + acos(radius / apart))
+    touches = 0 < angle < 180 and ball_contact(
+        ball_diameter=ball_diameter, included_angle=angle
+    ) <= diameter * (1 + 1e-12)
+    if not touches:
+        raise SeatworkError(
+            Length(ball_top),
+            "no cone of this diameter holds the ball so high or low",
+            "measure the diameter and the ball again",
+        )
+    return angle
 
 
 def angle_from_two_balls(
