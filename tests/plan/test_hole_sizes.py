@@ -1,7 +1,8 @@
 """Holes as they come out: too wide for the head or the rivet, closer than a drill, bored."""
 
 import pytest
-from seatwork import plan
+from seatwork import hardware, plan
+from seatwork.errors import SeatworkError
 from seatwork.shop.shop import Shop
 
 SHOP = Shop.at()
@@ -103,3 +104,85 @@ def test_a_drill_press_does_not_bore() -> None:
     planned = made("1/2 BORE, CHAMFER .06 X 45°", PRESS)
     assert verdicts(planned, "boring") == ["look"]
     assert "ream" in first_steps(planned)
+
+
+# -- what is cut there --------------------------------------------------------------------
+
+
+def test_a_flat_head_that_falls_through_is_refused_in_the_print_s_inches() -> None:
+    """1/4 socket flat head: .531 sharp at most (ASME B18.3); 17/32 is .531."""
+    with pytest.raises(SeatworkError, match=r"0\.531 in .*falls through this hole"):
+        made("17/32 DRILL THRU, CSK FOR 1/4-20 FHSCS", PRESS)
+
+
+def test_an_error_of_an_inch_print_is_told_in_inches() -> None:
+    """.386 and .201 turned round are asked about as the print has them."""
+    with pytest.raises(SeatworkError, match=r"^0\.201 in .*its hole, 0\.386 in"):
+        made("⌀.386 CSK 82° ⌀.201 THRU", PRESS)
+
+
+def test_a_cutter_inside_the_limits_is_taken() -> None:
+    """7/8 is .875, and .88 with ± .005 is .875 to .885 (common practice for two places)."""
+    planned = made("13/32 THRU, SPOTFACE .88 X .06 DP", material="gray iron")
+    step = next(one for one in planned.seats[0].operations if one.name == "spotface")
+    assert step.tool.startswith("A-7/8")
+    assert "lies inside the limits" in step.tool_reason
+
+
+def test_a_spotface_without_a_size_is_at_least_the_room() -> None:
+    """Room for the wrench is a least size: the crib's next wider cutter does it."""
+    planned = made("13/32 THRU, SPOTFACE FOR 3/8 HEX CAP SCREW", material="gray iron")
+    step = next(one for one in planned.seats[0].operations if one.name == "spotface")
+    across = planned.seats[0].size("spotface diameter")
+    assert step.tool.startswith("A-1-1/4")
+    assert across.value == pytest.approx(1.25 * IN)
+    assert across.least < across.value
+
+
+@pytest.mark.parametrize("size", [("M5", 3.65), ("M8", 5.45), ("M12", 7.68), ("M20", 12.715)])
+def test_the_greatest_hexagon_head_is_not_the_nominal_one(size) -> None:
+    """ISO 4014 and 4017, grade A, greatest k, from memory: nominal and half of IT14."""
+    assert hardware.screw(f"{size[0]} hex head screw").head_height == pytest.approx(size[1])
+
+
+def test_a_shallow_counterbore_lets_the_greatest_hexagon_stand_proud() -> None:
+    """M12: k 7.5 nominal, 7.68 at most (ISO 4014, from memory) in 7.5 deep."""
+    planned = made("Ø33 C'BORE 7.5 DP, Ø13.5 THRU, FOR M12 HEX HEAD SCREW", thick=1.5)
+    assert verdicts(planned, "head below the face") == ["look"]
+
+
+@pytest.mark.parametrize(
+    ("note", "machine"),
+    [("DRILL 13/64 C'SINK 3/8 DIA", PRESS), ("⌀.438 THRU, C'BORE 1.00 X 1/32 DP", MILL)],
+)
+def test_the_first_line_counts_what_is_asked(note, machine) -> None:
+    """A plan that asks never begins with 0 to ask."""
+    planned = made(note, machine)
+    assert len(planned.questions) == 1
+    assert ": 1 to ask first" in str(planned).splitlines()[0]
+
+
+@pytest.mark.parametrize(
+    ("note", "unused"),
+    [
+        (
+            "9/32 DRILL C'BORE FOR 1/4-20 SOC HD CAP SCREW, HEAD 1/32 BELOW",
+            "counterbore.inch_below_face",
+        ),
+        (
+            "Ø13.5 THRU, C'BORE FAR SIDE FOR M12 HEX HEAD BOLT, 8 DEEP",
+            "counterbore.metric_depth",
+        ),
+    ],
+)
+def test_nothing_is_assumed_that_is_not_used(note, unused) -> None:
+    """What the note gives needs no rule; a hexagon's width is of no socket head's list."""
+    planned = made(note)
+    assert unused not in {one.rule for one in planned.assumed}
+    assert unused not in {rule.name for rule in planned.rules}
+
+
+def test_a_ball_over_an_inch_is_named_as_the_drawer_does() -> None:
+    """1-1/2, never 3/2 (common practice)."""
+    planned = made("1.000 BORE, CHAMFER .06 X 45°", "lathe")
+    assert "1-1/2 in ball" in [one.instrument for one in planned.seats[0].readings]

@@ -53,9 +53,10 @@ class SeatworkError(ValueError):
         self.remedy = remedy
         self.options = tuple(options)
         self.sizes = sizes
+        self.show: Callable[[object], str] = str
 
     def __str__(self) -> str:
-        return self.sentence(str)
+        return self.sentence(self.show)
 
     def of(self, value: object) -> "SeatworkError":
         """Return the same fault told of another value, such as the text as it was typed."""

@@ -97,7 +97,7 @@ FLAT_2013 = {
     "gage_least": "gauge_protrusion_F_min_in",
     "gage_greatest": "gauge_protrusion_F_max_in",
 }
-HEX = {"across_flats": "across_flats_s_nominal_max_mm", "height": "head_height_k_nominal_mm"}
+HEX = {"across_flats": "across_flats_s_nominal_max_mm", "height": "head_height_k_max_mm"}
 
 KINDS: Mapping[str, Kind] = {
     "flat machine 82": Kind(

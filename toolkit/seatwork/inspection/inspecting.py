@@ -141,7 +141,11 @@ def judge_part(
     show = shower(system)
     fighting = fight(measured, seat, show)
     verdict = verdict_of(measured, seat, judged, fighting=bool(fighting))
-    reasons = [*filter(None, [fighting]), *causes(measured, seat, judged), *not_judged(measured, seat)]
+    reasons = [
+        *filter(None, [fighting]),
+        *causes(measured, seat, judged),
+        *not_judged(measured, seat),
+    ]
     if verdict != ACCEPT:
         reasons += missing(seat, judged)
     settled = verdict == ACCEPT

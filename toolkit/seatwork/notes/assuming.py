@@ -145,7 +145,7 @@ def _counterbore_points(seat: Counterbore, group: Group) -> Iterator[tuple[str, 
     if seat.diameter is None:
         diameter = {"inch": "counterbore.inch_list", "metric": "counterbore.metric_depth"}
         yield "diameter", diameter[group.system], f"the counterbore is for {group.screw}"
-    if seat.depth is None:
+    if seat.depth is None and (seat.head is None or seat.head.window is None):
         yield "depth", depth[group.system], f"the depth follows the head of {group.screw}"
 
 

@@ -13,7 +13,7 @@ from seatwork.errors import SeatworkError
 from seatwork.hardware import Rivet, Screw
 from seatwork.plan.order import Order
 from seatwork.plan.records import Check, Given
-from seatwork.quantities import INCH
+from seatwork.quantities import INCH, Length
 from seatwork.seats.under_head import ring_left
 
 EVEN = 1e-6  # mm
@@ -56,6 +56,24 @@ def check_bears(hole: Given, screw: Screw | None, order: Order) -> Iterator[Chec
         yield Check(name=name, verdict="stop", sentence=text, question=f"{text} {ASKS}")
         return
     yield Check(name=name, verdict="look", sentence=f"{text}: is it meant?")
+
+
+def refuse_fallen(hole: Given, screw: Screw | None) -> None:
+    """Refuse a cone for a head that falls through its hole.
+
+    Raises
+    ------
+    SeatworkError
+        With the question to ask.
+    """
+    head = _head_across(screw) if screw is not None else None
+    if screw is not None and head is not None and hole.value >= head - EVEN:
+        raise SeatworkError(
+            Length(hole.value),
+            f"the head of the {screw.name}, {{head}} at its edge, falls through this hole",
+            "ask whether a smaller hole or a larger screw is meant",
+            head=Length(head),
+        )
 
 
 def check_rivet_hole(found: Rivet | None, hole: Given, order: Order) -> Iterator[Check]:

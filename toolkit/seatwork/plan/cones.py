@@ -5,7 +5,7 @@ from dataclasses import replace
 from seatwork import notes
 from seatwork.plan import sentences
 from seatwork.plan.agreeing import check_depth_agrees
-from seatwork.plan.bearing import check_bears, check_rivet_hole
+from seatwork.plan.bearing import check_bears, check_rivet_hole, refuse_fallen
 from seatwork.plan.checking import check_blind, check_mouth, check_sheet_metal, check_wall
 from seatwork.plan.countersinks import SizedCountersink, size_countersink, wider_than_hole
 from seatwork.plan.floors import Base, below, on_floor
@@ -30,13 +30,12 @@ from seatwork.seats import Chamfer, Countersink
 def countersink_plan(note: notes.Countersink, place: Place, base: Base, order: Order) -> SeatPlan:
     """Plan a countersink, for a screw or as the note gives it."""
     screw = place.screw if place.screw and place.screw.seat_angle else None
+    refuse_fallen(place.hole("the countersink"), screw)
     sized = size_countersink(
         note, hole=base.hole, screw=screw, system=order.system, rules=order.shop.rules
     )
     title = f"countersink for {screw.name}" if screw else "countersink"
-    cut = narrowed_cone(
-        sized, screw, hole=base.hole, system=order.system, rules=order.shop.rules
-    )
+    cut = narrowed_cone(sized, screw, hole=base.hole, system=order.system, rules=order.shop.rules)
     plan = cone_plan(
         cut, place, base, order, title=title, name="countersink", why=sentences.COUNTERSINK
     )

@@ -85,6 +85,7 @@ def size_spotface(note: FaceNote, *, hole: Given, screw: Screw | None) -> tuple[
         across = Given(
             about=about,
             value=room.counterbore_diameter,
+            least=room.counterbore_diameter,
             source=f"{room.source}; {room.basis}",
             confirmed=room.confirmed,
         )

@@ -6,6 +6,7 @@ from seatwork import notes
 from seatwork.hardware import Screw
 from seatwork.plan import sentences
 from seatwork.plan.bearing import check_bears
+from seatwork.plan.bounds import bounds_of
 from seatwork.plan.checking import check_flat
 from seatwork.plan.counterbores import pilot, size_counterbore, size_spotface
 from seatwork.plan.faces import check_flange, clean_up_sizes, clean_up_stops
@@ -17,12 +18,16 @@ from seatwork.plan.plans import SeatPlan
 from seatwork.plan.readings import bore_readings, face_readings
 from seatwork.plan.records import Check, Given
 from seatwork.plan.resolving import stated
-from seatwork.plan.room import check_passes, check_pilot, check_room, check_seated
+from seatwork.plan.room import SOLID, check_passes, check_pilot, check_room, check_seated
 from seatwork.plan.stops import depth_stop, flat_stops
 from seatwork.plan.under_head import check_corner, check_fillet, fillet_sizes
+from seatwork.quantities import INCH
 from seatwork.seats import Counterbore, Spotface
 from seatwork.seats.under_head import floor_leg
 from seatwork.shop.choosing.choosing import Choice
+
+EVEN = 1e-6  # mm
+WIDER = INCH / 4  # mm; a spotface that only needs room is not cut wider by more (judgement)
 
 
 def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> SeatPlan:
@@ -37,6 +42,7 @@ def counterbore_plan(note: notes.Counterbore, place: Place, order: Order) -> Sea
         name="counterbore",
         why=sentences.COUNTERBORE,
         hole_diameter=hole.value,
+        bounds=bounds_of(sized.sizes[0], system=order.system, rules=order.shop.rules),
     )
     return SeatPlan(
         title=f"counterbore for {screw.name}" if screw else "counterbore",
@@ -92,8 +98,15 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
     """Plan a spotface: before the hole with an unpiloted tool, after it with a piloted one."""
     hole = place.at_cut(note.side, "the spotface")
     seat, across = size_spotface(note, hole=hole, screw=place.screw)
+    if note.diameter is None:
+        seat, across = _from_crib(seat, across, order)
     cutting, best = seat_cutting(
-        order, seat, name="spotface", why=sentences.FACE_AFTER, hole_diameter=hole.value
+        order,
+        seat,
+        name="spotface",
+        why=sentences.FACE_AFTER,
+        hole_diameter=hole.value,
+        bounds=bounds_of(across, system=order.system, rules=order.shop.rules),
     )
     if best is not None and not _is_piloted(best) and note.side != "far":
         cutting = replace(cutting.because(sentences.FACE_FIRST), before_hole=True)
@@ -122,6 +135,19 @@ def spotface_plan(note: notes.Spotface, place: Place, order: Order) -> SeatPlan:
         outlook=outlook(seat, best, order),
         advice=_face_advice(note, seat, place, order),
     )
+
+
+def _from_crib(seat: Spotface, across: Given, order: Order) -> tuple[Spotface, Given]:
+    """Take the least cutter of the crib that gives the room wanted, where the note has no size."""
+    room = across.value
+    bodies = {one.body_diameter or 0.0 for one in order.shop.cutters if one.kind in SOLID}
+    for body in sorted(one for one in bodies if room - EVEN <= one <= room + WIDER):
+        wide = replace(seat, diameter=body)
+        best = order.choices(wide, seat.hole_diameter).best
+        if best is not None and best.tool.cutter.body_diameter == body:
+            source = f"{across.source}; at least {order.show_length(room)}, the crib's next wider"
+            return wide, replace(across, value=body, source=source)
+    return seat, across
 
 
 def _face_advice(

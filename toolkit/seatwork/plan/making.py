@@ -18,7 +18,7 @@ from seatwork.plan.order import Order, by_hand
 from seatwork.plan.place import place_of
 from seatwork.plan.plans import Plan, SeatPlan
 from seatwork.plan.resolving import screw_for, stated
-from seatwork.plan.sentences import shower
+from seatwork.plan.sentences import shower, told_in
 from seatwork.plan.setups import setups_of
 from seatwork.plan.sides import by_side
 from seatwork.plan.spots import at_spots, numbered
@@ -95,20 +95,35 @@ def make_plan(
     ['drill', 'countersink', 'deburr the far side']
     """
     callout = callout if isinstance(callout, notes.Callout) else notes.read(callout)
-    shop = shop or Shop.at()
     sizes = {
         "thickness": thickness,
         "edge": edge,
         "engagement": engagement,
         "thread_below": thread_below,
     }
+    with told_in(callout.system):
+        return _planned(callout, screw, (material, machine), shop or Shop.at(), sizes, slope)
+
+
+make = make_plan
+"""The same by its short name inside the room."""
+
+
+def _planned(
+    callout: notes.Callout,
+    screw: str | None,
+    cut: tuple[str, str],
+    shop: Shop,
+    sizes: dict[str, float | None],
+    slope: float | None,
+) -> Plan:
     groups = tuple(aimed(group, shop.rules) for group in callout.groups())
     screws = [screw_for(group, screw) for group in groups]
     system = _system(callout, screws)
     order = Order(
         shop=shop,
-        material=shop.material(material),
-        machine=shop.machine(machine),
+        material=shop.material(cut[0]),
+        machine=shop.machine(cut[1]),
         system=system,
         show=shower(system),
         slope=_sloped(slope),
@@ -133,10 +148,6 @@ def make_plan(
         rules=rules_of(seats, assumptions, shop.rules),
         thickness=order.thickness,
     )
-
-
-make = make_plan
-"""The same by its short name inside the room."""
 
 
 def _system(callout: notes.Callout, screws: list[Screw | None]) -> str:

@@ -114,9 +114,7 @@ def narrowed_bore(
     )
 
 
-def _good(
-    sized: SizedCountersink, screw: Screw, stand: Stand, rules: HouseRules
-) -> Limits | None:
+def _good(sized: SizedCountersink, screw: Screw, stand: Stand, rules: HouseRules) -> Limits | None:
     """Return the diameters in which the greatest head stands as it must, where the aim is one."""
     aim, seat = sized.sizes[1].value, sized.seat
     try:

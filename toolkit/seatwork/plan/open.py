@@ -11,6 +11,7 @@ from seatwork.plan.records import Assumed
 from seatwork.plan.standing import BELOW
 
 BARE_ANGLE = "note.bare_angle"
+METRIC_DEPTH = "counterbore.metric_depth"
 
 
 def assumptions_of(callout: notes.Callout, screws: Sequence[Screw | None]) -> tuple[Assumed, ...]:
@@ -57,6 +58,6 @@ def _settled(one: notes.Assumption, feature: notes.Feature, screw: Screw | None)
         return rivet and one.rule == BELOW
     left_open = one.field == "angle" and one.rule != BARE_ANGLE
     angle = left_open and isinstance(feature, notes.Countersink)
-    return (angle and screw.seat_angle is not None) or (
-        one.rule == INCH_LIST and screw.across_flats is not None
-    )
+    # what a hexagon's counterbore is wide for is the wrench, and neither list of socket heads
+    listed = one.rule == INCH_LIST or (one.rule == METRIC_DEPTH and one.field == "diameter")
+    return (angle and screw.seat_angle is not None) or (listed and screw.across_flats is not None)

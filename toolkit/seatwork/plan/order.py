@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 
+from seatwork.plan.bounds import Bounds
 from seatwork.plan.loads import load_for
 from seatwork.plan.records import Operation
 from seatwork.plan.sentences import Show
@@ -19,6 +20,7 @@ from seatwork.shop.shop import Shop
 from seatwork.units import show_note
 
 HALF_TENTH = 0.05
+EVEN = 1e-6  # mm
 Seat = Countersink | Counterbore | Spotface | Chamfer
 
 
@@ -145,9 +147,14 @@ def seat_cutting(
     why: str,
     hole_diameter: float,
     bore: float | None = None,
+    bounds: Bounds | None = None,
 ) -> tuple[Operation, Choice | None]:
-    """Return the cutting of a seat with the shop's best cutter, or with what to get."""
-    choices = order.choices(_on_hole(seat, hole_diameter), hole_diameter, bore)
+    """Return the cutting of a seat with the shop's best cutter, or with what to get.
+
+    A flat seat takes a cutter anywhere inside its `bounds` where none has its own size.
+    """
+    own = order.choices(_on_hole(seat, hole_diameter), hole_diameter, bore)
+    choices = _inside(own, seat, hole_diameter, bounds, order)
     best, wanted = choices.best, _round(_on_hole(seat, hole_diameter), hole_diameter)
     cut, passed = _cut_of(seat, name, hole_diameter, best), passed_over(choices, wanted)
     if best is None:
@@ -155,10 +162,28 @@ def seat_cutting(
         grind = to_grind(choices, wanted, order.shop.rules, order.system)
         return replace(made, passed=passed, grind=grind), None
     found = [reason.sentence for reason in best.reasons_for if reason.about != OUTLOOK]
+    body = best.tool.cutter.body_diameter
+    if choices is not own and body is not None:
+        found.insert(0, f"its body, {order.show_length(body)}, lies inside the limits")
     reasons = "; ".join(found[:2])
     made = operation(order, cut, name=name, why=why, tool=best.tool.name, tool_reason=reasons)
     taper = best.tool.held.morse_taper is not None
     return replace(made, passed=passed, taper_shank=taper), best
+
+
+def _inside(
+    choices: Choices, seat: Seat, hole_diameter: float, bounds: Bounds | None, order: Order
+) -> Choices:
+    """Return the choices for a flat seat at its least, where a cutter lies inside its limits."""
+    if choices.best is not None or bounds is None or isinstance(seat, Chamfer):
+        return choices
+    if not bounds.least > hole_diameter:
+        return choices
+    smallest = replace(seat, diameter=bounds.least, hole_diameter=hole_diameter)
+    least = order.choices(smallest, hole_diameter)
+    body = least.best.tool.cutter.body_diameter if least.best else None
+    inside = body is not None and bounds.least - EVEN <= body <= bounds.greatest + EVEN
+    return least if inside else choices
 
 
 def _on_hole(seat: Seat, hole_diameter: float) -> Seat:

@@ -73,7 +73,10 @@ class SeatPlan(Shown):
     spot: int = 0
 
     def _line(self) -> str:
-        return f"{self.count} x {self.title}: {_outcome(self.checks)}"
+        return f"{self.count} x {self.title}: {_outcome(self.checks, self._stops())}"
+
+    def _stops(self) -> int:
+        return sum(check.verdict == "stop" for check in self.checks)
 
     def size(self, about: str) -> Given | None:
         """Return the size that is about something, or None."""
@@ -186,7 +189,8 @@ class Plan(Shown):
     def _line(self) -> str:
         what = f"{self.callout.text or 'note'}, {self.material}, {self.machine}"
         checks = [check for seat in self.seats for check in seat.checks]
-        return f"{short(what, 70)}: {_outcome(checks)}"
+        unasked = sum(check.verdict == "stop" and not check.question for check in checks)
+        return f"{short(what, 70)}: {_outcome(checks, len(self.questions) + unasked)}"
 
     @property
     def must_ask(self) -> bool:
@@ -286,10 +290,7 @@ class Plan(Shown):
         return [step for seat in self.seats for step in seat.operations]
 
 
-def _outcome(checks: Sequence[Check]) -> str:
-    """Count the checks of a plan in words: what must be asked first."""
-    counts = dict.fromkeys(("holds", "look", "stop"), 0)
-    for check in checks:
-        counts[check.verdict] += 1
-    stop, look = counts["stop"], counts["look"]
-    return f"{stop} to ask first, {look} to look at, {counts['holds']} hold"
+def _outcome(checks: Sequence[Check], asks: int) -> str:
+    """Count the checks of a plan in words, behind how much must be asked first."""
+    look, holds = (sum(one.verdict == word for one in checks) for word in ("look", "holds"))
+    return f"{asks} to ask first, {look} to look at, {holds} hold"

@@ -96,10 +96,11 @@ def _ball(seat: Countersink, face: Reading, system: str) -> tuple[Reading, ...]:
 
 
 def _ball_name(ball: float, system: str) -> str:
-    """Name a ball as the drawer does: 9/32 in, 7 mm."""
+    """Name a ball as the drawer does: 9/32 in, 1-1/2 in, 7 mm."""
     if system == "metric":
         return f"{ball:g} mm"
-    return f"{Fraction(round(ball / BALL_STEP['inch']), 32)} in"
+    whole, part = divmod(Fraction(round(ball / BALL_STEP["inch"]), 32), 1)
+    return f"{'-'.join(str(one) for one in (whole, part) if one) or 0} in"
 
 
 def _gage(screw: Screw, system: str) -> tuple[Reading, ...]:

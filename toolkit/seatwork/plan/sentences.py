@@ -1,7 +1,9 @@
 """What a plan says and why, kept in one place, and how its sentences write their sizes."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 
+from seatwork.errors import SeatworkError
 from seatwork.quantities import Angle, Length
 from seatwork.units import show_angle, show_both
 
@@ -107,3 +109,13 @@ def shower(system: str) -> Show:
         return show_angle(size) if isinstance(size, Angle) else str(size)
 
     return show
+
+
+@contextmanager
+def told_in(system: str) -> Iterator[None]:
+    """Let an error that is raised inside tell its sizes as a note of this system has them."""
+    try:
+        yield
+    except SeatworkError as error:
+        error.show = shower(system)
+        raise
