@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 from seatwork.marking import answers, sheets
-from seatwork.opening.workbook import name_in_marker
 from seatwork.record import hand_out
+from seatwork.shop.marker import name_in_marker
 
 LOOSE = 30_000
 GIVEN = "cones.given.json"

@@ -12,8 +12,8 @@ from seatwork import shop
 from seatwork.errors import SeatworkError
 from seatwork.opening import deliver, workbook
 from seatwork.opening.delivered import RECORD
-from seatwork.opening.workbook import name_in_marker
 from seatwork.shop.folder import hand_in_folder, language_named
+from seatwork.shop.marker import name_in_marker
 
 LESSON = "notebooks/02_angle_standards.ipynb"
 RULES = "shop/house_rules.toml"

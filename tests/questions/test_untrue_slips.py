@@ -3,6 +3,7 @@
 import pytest
 from seatwork.questions import judge, judge_all, named
 from seatwork.questions.bank.cap_screw_length import CapScrewLength
+from seatwork.questions.bank.print_blind_tap_drill import PrintBlindTapDrill
 from seatwork.questions.bank.seat_depth import SeatDepth
 from seatwork.questions.bank.standing import Standing
 from seatwork.questions.bank.washer_depth import WasherDepth
@@ -94,3 +95,28 @@ def test_a_word_that_is_not_asked_for_is_left_to_a_person() -> None:
     said = [judge_all(WASHER, [f".373 {word}"])[0].kind for word in ("deep", "wide", "proud")]
     assert said == ["right", "unreadable", "unreadable"]
     assert named("washer-depth") is WasherDepth
+
+
+# .62 + 5 / 16 = .9325, so the drill goes .933 deep at least
+DRILL = PrintBlindTapDrill(size="3/8", threads=16, lead=4, threaded=0.62 * IN)
+
+
+@pytest.mark.parametrize(
+    ("typed", "kind"),
+    [
+        (".933", "right"),
+        (".9325", "right"),
+        ("15/16", "right"),
+        (".943", "right"),
+        (".944", "wrong"),
+        (".932", "slip"),
+        (".927", "wrong"),
+        (".93", "coarse"),
+    ],
+)
+def test_a_least_depth_is_rounded_up_and_taken_deeper(typed: str, kind: str) -> None:
+    """Too shallow is never right; a little deeper is, and what was handed out stays as it was."""
+    assert judge(DRILL.main, typed).kind == kind
+    assert "0.933 in" in DRILL.worked()
+    before = DRILL.earlier[1](size="3/8", threads=16, lead=4, threaded=0.62 * IN)
+    assert judge(before.main, ".932").is_right

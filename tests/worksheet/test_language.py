@@ -8,7 +8,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.speaking import Voice, unsaid
 from seatwork.questions import all_types, judge_all
 from seatwork.questions.type.parts import ChoicePart
-from seatwork.worksheet import Desk, model_sheet
+from seatwork.worksheet import Desk, desk, model_sheet
 from seatwork.worksheet.finishing import NotYet, open_points
 from seatwork.worksheet.form import Form
 from seatwork.worksheet.routing import HEADS, NOTHING_MISSED, result
@@ -132,3 +132,17 @@ def test_a_workbook_names_its_language(tmp_path: Path, monkeypatch: pytest.Monke
         marker.write_text(f"format = 1\nlanguage = {line}\n")
         with pytest.raises(SeatworkError, match="language is"):
             Desk(desk.plan, desk.mine, tmp_path)
+
+
+def test_a_language_stays_when_a_page_is_run_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The workbook keeps what was chosen last, and its other lines."""
+    marker = tmp_path / "workbook.toml"
+    marker.write_text('format = 1\nhand_in = "/srv"\n', encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    Form(desk.sheet("cones").ask("c1")).press("speak es")
+    assert Form(desk.sheet("angles").ask("a1")).view.asked["language"] == "es"
+    assert marker.read_text(encoding="utf-8").splitlines()[:2] == ["format = 1", 'hand_in = "/srv"']
+    Form(desk.sheet("cones").ask("c1")).press("speak en")
+    assert Form(desk.sheet("cones").ask("c1")).view.asked["language"] == "en"

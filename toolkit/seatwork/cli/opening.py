@@ -8,8 +8,8 @@ import typer
 
 from seatwork.opening import Delivery, deliver
 from seatwork.opening.checked import Check
-from seatwork.opening.workbook import name_in_marker
 from seatwork.shop import find
+from seatwork.shop.marker import name_in_marker
 
 DEFAULT = Path("seatwork-workbook")
 MANY = 5

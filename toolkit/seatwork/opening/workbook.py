@@ -1,7 +1,6 @@
 """The workbook folder: lessons, worksheets, shop lists and answers of one reader."""
 
 import json
-import re
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,7 +11,7 @@ from seatwork.files.writing import UNDONE
 from seatwork.opening.delivered import RECORD, fingerprint, recorded
 from seatwork.opening.origin import originals
 from seatwork.shop import find
-from seatwork.shop.folder import FORMAT, MARKER, read_text
+from seatwork.shop.folder import FORMAT, MARKER
 from seatwork.shop.lists.pages import renamed
 
 START = "notebooks/00_start_here.ipynb"
@@ -79,29 +78,6 @@ def deliver(folder: Path) -> Delivery:
     except OSError as error:
         raise refusal(folder, error) from error
     return _lay_out(folder)
-
-
-@explained
-def name_in_marker(folder: Path, key: str, value: str) -> None:
-    """Write one thing that a workbook names: where sheets are handed in, or its language.
-
-    Parameters
-    ----------
-    folder : Path
-        The workbook, as ``deliver`` made it.
-    key : str
-        What is named, such as hand_in or language.
-    value : str
-        Such as ``/srv/hand-in`` or ``es``; the rest of the marker stays as it is.
-    """
-    marker = folder / MARKER
-    line = f"{key} = {json.dumps(value, ensure_ascii=False)}"
-    before = read_text(marker).splitlines()
-    kept = [old for old in before if not re.match(rf"\s*{key}\s*=", old)]
-    heading = next((n for n, old in enumerate(kept) if old.lstrip().startswith("[")), len(kept))
-    after = [*kept[:heading], line, *kept[heading:]]
-    if after != before:
-        write(marker, "\n".join(after) + "\n")
 
 
 def _check_place(folder: Path) -> None:

@@ -15,7 +15,8 @@ from seatwork.marking.given import LONGEST
 from seatwork.marking.names import LEARNER
 from seatwork.opening import deliver, sockets
 from seatwork.opening.lab import HOME, PAGE, SETTINGS, is_root
-from seatwork.opening.workbook import START, name_in_marker
+from seatwork.opening.workbook import START
+from seatwork.shop.marker import name_in_marker
 
 WORKBOOK = "seatwork-workbook"
 GIVEN, HAND_IN, USER = "SEATWORK_GIVEN", "SEATWORK_HAND_IN", "JUPYTERHUB_USER"

@@ -1,15 +1,19 @@
 """One form of a worksheet with its answers: what they are now, and how they change."""
 
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from seatwork.errors import SeatworkError
 from seatwork.marking import Answer, AnswerFile, Sheet
 from seatwork.marking.answers import LONGEST
 from seatwork.marking.given import Given
 from seatwork.marking.speaking import Voice, voice_at
 from seatwork.questions import Question, Verdict, judge_all
+from seatwork.shop.folder import find
+from seatwork.shop.marker import name_in_marker
 from seatwork.worksheet import watching
 from seatwork.worksheet.kept import Kept
 
@@ -71,7 +75,9 @@ class Answered:
         self._asked_again[name] = ask
 
     def speak(self, language: str) -> None:
-        """Say everything in another language; nothing that is kept depends on it.
+        """Say everything in another language, and begin with it the next time.
+
+        No answer and no mark depends on it. A workbook that cannot be written keeps its own.
 
         Raises
         ------
@@ -81,6 +87,10 @@ class Answered:
         voice = Voice(language)
         voice.say("")  # refuses a language that is not there
         self.voice = voice
+        workbook = find(self.kept.folder) if self.kept.folder else None
+        if workbook:
+            with suppress(SeatworkError):
+                name_in_marker(workbook, "language", language)
         for ask in self._asked_again.values():
             ask()
 

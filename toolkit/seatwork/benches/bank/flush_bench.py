@@ -19,7 +19,7 @@ from seatwork.benches.build.part_sizes import (
 )
 from seatwork.benches.build.sourced import fact_line, rule_line
 from seatwork.drawings.parts.seated import SeatedHead
-from seatwork.drawings.views.flush_view import BoxOfScrews, FlushView, percent, worst
+from seatwork.drawings.views.flush_view import BoxOfScrews, FlushView, percents, worst
 from seatwork.errors import SeatworkError
 from seatwork.hardware.job_list import Job, flat_job, jobs
 from seatwork.hardware.screws import Screw
@@ -146,12 +146,12 @@ class Flush(Bench[Drawn]):
 
     def measures(self, result: Drawn) -> tuple[Measure, ...]:
         """Give the shares, and the seats that do for every head if there are any."""
-        deep, flush, proud = _shares(result)
-        bad = f"{percent(deep)} too deep, {percent(proud)} proud"
+        deep, flush, proud = percents(*_shares(result))
+        bad = f"{deep} too deep, {proud} proud"
         found = result.range
         seats = "none: try the screws" if not found.exists else show_both(found.least, self.system)
         return (
-            Measure("Within the rule", percent(flush), kind="word"),
+            Measure("Within the rule", flush, kind="word"),
             Measure("The others", bad, kind="word"),
             Measure("Least seat for all" if found.exists else "Seat for all", seats, kind="word"),
             *result.under,
@@ -260,14 +260,15 @@ def _text(shown: BoxOfScrews, result: Drawn, system: str) -> str:
         show_both(size, system) for size in (box.seat_diameter.least, box.seat_diameter.greatest)
     )
     apart, below = (show_both(size, system) for size in (result.range.spread, shown.below))
+    deep, flush, proud = percents(shown.deep, shown.flush, shown.proud)
     none = (
         "" if result.range.exists else " No one seat fits them all: try the screws, or sort them."
     )
     return (
         f"{COUNT} heads of {result.job.screw.name} in seats from {least} to {most} at the face: "
-        f"{percent(shown.deep)} too deep, {percent(shown.flush)} within the rule, "
-        f"{percent(shown.proud)} proud. The rule is flush to {below} below; in one seat the heads "
-        f"are {apart} apart. {worst(shown, system)}{none}"
+        f"{deep} too deep, {flush} within the rule, {proud} proud. "
+        f"The rule is flush to {below} below; in one seat the heads are {apart} apart. "
+        f"{worst(shown, system)}{none}"
     )
 
 

@@ -144,10 +144,11 @@ class FlushView(View[BoxOfScrews]):
         system = self.look.system
         self._heading.set_text(heading(part))
         self._second.set_text(part.second)
-        shares = (("too deep", part.deep), ("within the rule", part.flush), ("proud", part.proud))
-        for (name, share), pair in zip(shares, self._shares, strict=True):
+        named = ("too deep", "within the rule", "proud")
+        shares = percents(part.deep, part.flush, part.proud)
+        for name, share, pair in zip(named, shares, self._shares, strict=True):
             pair[0].set_text(name)
-            pair[1].set_text(percent(share))
+            pair[1].set_text(share)
         names = ("highest", "lowest")
         for name, word, one in zip(names, self._worst, (part.highest, part.lowest), strict=True):
             word.set_text(f"{name}: {words.standing(one.lies, system)}")
@@ -158,6 +159,24 @@ def heading(part: BoxOfScrews) -> str:
     if part.flush >= 1.0:
         return "Every head of this box lies within the rule"
     return f"One seat, one box: {percent(part.deep + part.proud)} of the heads break the rule"
+
+
+def percents(*shares: float) -> tuple[str, ...]:
+    """Write shares [-] that make a whole in whole percent that make 100.
+
+    Examples
+    --------
+    >>> percents(0.085, 0.7, 0.215), percents(0.001, 0.998, 0.001)
+    (('9 %', '70 %', '21 %'), ('under 1 %', 'over 99 %', 'under 1 %'))
+    """
+    written = [percent(share) for share in shares]
+    if not all(one[0].isdigit() for one in written):
+        return tuple(written)
+    whole = [int(100 * share) for share in shares]
+    rests = sorted(range(len(shares)), key=lambda n: whole[n] - 100 * shares[n])
+    for number in rests[: 100 - sum(whole)]:
+        whole[number] += 1
+    return tuple(f"{one} %" for one in whole)
 
 
 def percent(share: float) -> str:

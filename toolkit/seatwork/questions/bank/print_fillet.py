@@ -43,8 +43,8 @@ class PrintFillet(PrintQuestion):
     shape = "bore"
     sizes: ClassVar = lengths("thread", "hole_diameter", "fillet", "bore", "depth")
     before = (
-        "The {size} socket head cap screw is {thread} thick. The fillet under its head reaches "
-        "⌀{fillet}."
+        "The {size} socket head cap screw measures {thread} over its thread. The fillet under "
+        "its head reaches ⌀{fillet}."
     )
     hints = (
         "The fillet is the round corner under the head. Does it go into the hole?",

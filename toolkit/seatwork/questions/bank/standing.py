@@ -77,7 +77,7 @@ class Standing(NumberQuestion):
                 other: ("M15", MIXED),
                 "flush": (
                     "M17",
-                    "You let any head fit this seat. Compare the two diameters at the face.",
+                    "You took head and seat for equal. Compare the two diameters at the face.",
                 ),
             },
         )

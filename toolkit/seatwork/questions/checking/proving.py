@@ -110,6 +110,8 @@ def typed(part: Part, value: Any) -> str:
     """Write an answer as a learner would: a number rounded half up, the letter of an option."""
     if isinstance(part, NumberPart):
         amount = Decimal(repr(float(value))) / part.measure.scale[part.system]
+        if part.is_least and isclose(float(value), part.value, rel_tol=CLOSE):
+            return f"{part.rounded:f}"
         return f"{amount.quantize(Decimal(1).scaleb(-part.measure.places[part.system])):f}"
     if isinstance(part, OrderPart):
         return "".join(_letter(part, step) for step in value)

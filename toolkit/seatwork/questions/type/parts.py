@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
-from decimal import Decimal
+from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 
 from seatwork.entries.asked import AskedChoice, AskedNumber, AskedOrder, measure_name
 from seatwork.entries.letters import LETTERS, option_meant, order_meant
@@ -35,6 +35,8 @@ class NumberPart:
         Why just this much is accepted.
     is_listed : bool
         Whether the answer is a size from a list, which nobody rounds.
+    is_least : bool
+        Whether the least size is asked for: it is rounded up, and accepted upward only.
     more : callable
         Gives the slips that are not the type's own, see `common_slips`; takes the part and,
         where only the ways to one number are wanted, what was typed.
@@ -48,6 +50,7 @@ class NumberPart:
     prompt: str = ""
     reason: str = ""
     is_listed: bool = False
+    is_least: bool = False
     more: Callable[..., tuple[Slip, ...]] = lambda part, typed=None: ()
 
     @property
@@ -62,7 +65,9 @@ class NumberPart:
 
     @property
     def rounded(self) -> Decimal:
-        """The right answer rounded to the places asked for."""
+        """The right answer rounded to the places asked for; the least size up, as it must be."""
+        if self.is_least:
+            return self._finely().quantize(self.step, rounding=ROUND_CEILING)
         return rounded(self.answer, self.measure.places[self.system])
 
     @property
@@ -74,7 +79,14 @@ class NumberPart:
     def band(self) -> tuple[Decimal, Decimal]:
         """Least and greatest number accepted, both included."""
         middle = self.rounded
+        if self.is_least:
+            return self._finely(), middle + 2 * self.tolerance
         return middle - self.tolerance, middle + self.tolerance
+
+    def _finely(self) -> Decimal:
+        """Return the right answer to one place finer than asked for."""
+        exact = self.answer.quantize(self.step / 10**6)  # what a float has beyond is no size
+        return exact.quantize(self.step / 10, rounding=ROUND_FLOOR)
 
     @property
     def step(self) -> Decimal:

@@ -16,6 +16,7 @@ DRILLS = (Decimal(1) / 64, Decimal(1) / 32, Decimal(1) / 16)
 THOUSANDTHS = "You left out the point: {typed} what? In the shop that is {right}."
 UNIT = "You have the right number. You wrote {said} beside it, and it is {meant}."
 POINT_MOVED = "You have the right figures. You put the decimal point in another place."
+ROUNDED_DOWN = "You rounded down. At least so deep is asked: round up."
 
 
 def spoiled(part: NumberPart, typed: Typed, text: str) -> Iterator[Slip]:
@@ -33,6 +34,8 @@ def spoiled(part: NumberPart, typed: Typed, text: str) -> Iterator[Slip]:
     if is_fraction(part, typed):
         yield Slip(code="M56", value=typed.value, sentence=SLIPS["M56"])
         return
+    if part.is_least and 0 < part.band[0] - typed.value < part.step:
+        yield Slip(code="M40", value=typed.value, sentence=ROUNDED_DOWN)
     if typed.unit_said:
         asked, other = part.measure.unit[part.system], part.measure.unit[OTHER[part.system]]
         for factor, said, meant in (
