@@ -47,7 +47,7 @@ def causes(measured: Measured, seat: SeatPlan, judged: tuple[Judged, ...]) -> It
         if not measured.burr:
             yield from _unlike_head(measured, seat, seat.shape)
     elif isinstance(seat.shape, Counterbore):
-        yield from _over_height(measured, seat, seat.shape)
+        yield from _over_height(measured, seat)
     yield from (words for key, words in TRIED.items() if getattr(measured, key) is False)
     if measured.tried is False:
         yield "The job's own screw was tried and does not go in."
@@ -147,14 +147,13 @@ def _unlike_head(measured: Measured, seat: SeatPlan, cone: Countersink) -> Itera
         )
 
 
-def _over_height(measured: Measured, seat: SeatPlan, bore: Counterbore) -> Iterator[str]:
+def _over_height(measured: Measured, seat: SeatPlan) -> Iterator[str]:
     """Find a head that stands higher over its counterbore's floor than any head is high."""
     height = seat.screw.head_height if seat.screw else None
-    if height is None or measured.stand is None:
+    if height is None or measured.stand is None or measured.depth is None:
         return
-    deep = bore.depth if measured.depth is None else measured.depth
     unsure = measured.uncertainty("stand") + measured.uncertainty("depth")
-    if measured.depth is not None and measured.stand + deep > height + unsure:
+    if measured.stand + measured.depth > height + unsure:
         yield (
             "Depth and stand fight: no head of this screw is so high. Another screw than the "
             "print's, a chip under the head, or one of the two was read wrong."
