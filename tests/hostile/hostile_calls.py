@@ -117,7 +117,7 @@ def sheet() -> marking.Sheet:
     from seatwork.marking import sheets
 
     whole = sheets.load("counterbores")
-    return replace(whole, items=tuple(i for i in whole.items if i.id in ("b1", "b2")))
+    return replace(whole, items=tuple(i for i in whole.items if i.id in ("b1", "b3")))
 
 
 def judged() -> inspection.Inspection:
@@ -157,6 +157,16 @@ def given_course(ground: Ground) -> Path:
     """Hand a sheet out, and return the course folder."""
     handed_out(ground)
     return ground.course
+
+
+def damaged_course(ground: Ground) -> Path:
+    """Hand a sheet out in a course of its own, damage the record, and return the folder."""
+    place = ground.folder / "damaged"
+    if not place.exists():
+        place.mkdir()
+        term.hand_out(place, sheet(), ["L07"])
+    (place / "record.db").write_bytes(b"no record")
+    return place
 
 
 def graded_course(ground: Ground) -> Path:
@@ -504,7 +514,7 @@ CALLS: dict[str, Call] = {
     },
     "marking.hand_out": lambda ground: {
         "key": examples.KEY, "handed_out": handed_out(ground), "sheet": sheet(),
-        "learners": ["L07"], "sitting": 1, "mode": None,
+        "learners": ["L07"], "sitting": 2, "mode": None,
     },
     "marking.mark": lambda ground: {
         "handed_out": handed_out(ground), "sheet": sheet(), "answers": ground.handed_in,
@@ -547,7 +557,7 @@ CALLS: dict[str, Call] = {
         "record": (kept := term_record(ground)),
         "other": copying.copy(kept, ground.folder / "other.db"),
     },
-    "record.bring_back": lambda ground: {"folder": given_course(ground), "copy": None},
+    "record.bring_back": lambda ground: {"folder": damaged_course(ground), "copy": None},
     "record.erase": lambda ground: {
         "record": term_record(ground), "folder": ground.course, "learner": "L07",
         "day": "2026-09-21",
