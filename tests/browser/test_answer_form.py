@@ -147,7 +147,10 @@ def test_new_numbers_come_in_place(lab, page, fresh) -> None:
 
 
 def test_question_hint_and_own_cut_fit_in_one_view(lab, page, fresh) -> None:
-    """On 1366 by 768, verdict, hint, cut and worked answer take at most 600 px, of any type."""
+    """On 1366 by 768, verdict, hint and cut take at most 600 px, of any type.
+
+    The worked answer may take 80 more: a question of three parts has six lines of it.
+    """
     page.set_viewport_size({"width": 1366, "height": 768})
     lines = [f'sw.sheet("{name.split()[0]}").ask("{name.split()[1]}")' for name in WRONG]
     forms = show(lab, page, "exercises/views.ipynb", lines)
@@ -164,7 +167,8 @@ def test_question_hint_and_own_cut_fit_in_one_view(lab, page, fresh) -> None:
                 button.click()
                 page.wait_for_timeout(500)
             heights.append(form.bounding_box()["height"])
-        assert max(heights) <= 600, (name, heights)
+        assert max(heights[:2]) <= 600, (name, heights)
+        assert max(heights) <= 680, (name, heights)
 
 
 def test_one_column_and_large_targets(lab, page, fresh) -> None:
