@@ -24,7 +24,7 @@ NOVICE = {
     "211": ("point", ".211"),
     "0.211 mm": ("right number", "inches"),
     ".211 mm": ("right number", "inches"),
-    "7/32": ("drill fraction",),
+    "7/32": ("a fraction near it",),
     ".22": ("I do not know how you got .22.", "Hint 1 of 3"),
     ".180": ("I do not know how you got .180.",),
     ".158": ("I do not know how you got .158.",),
