@@ -1,7 +1,6 @@
 """Feedback in plain words: no script, everything escaped, Spanish where there is a catalog."""
 
 import gettext
-import io
 from collections.abc import Callable
 from html.parser import HTMLParser
 from pathlib import Path
@@ -9,7 +8,6 @@ from random import Random
 from string import Formatter
 
 import pytest
-from babel.messages import mofile, pofile
 from seatwork.cards import feedback_page
 from seatwork.errors import SeatworkError
 from seatwork.marking import AnswerFile, Sheet, languages, mark
@@ -99,26 +97,6 @@ def test_every_slip_of_the_engine_is_told_in_spanish() -> None:
                 english |= {text for text in (slip.frame, *words) if translate(text) == text}
                 assert slip.told(translate) != slip.told()
     assert english == set()
-
-
-def test_the_compiled_catalog_is_that_of_the_source() -> None:
-    """The .mo file that is shipped says what the .po file says, message by message."""
-    folder = CATALOGS / "es" / "LC_MESSAGES"
-    compiled = io.BytesIO()
-    mofile.write_mo(
-        compiled, pofile.read_po(io.BytesIO((folder / "marking.po").read_bytes()), locale="es")
-    )
-    source, shipped = said(compiled), said(io.BytesIO((folder / "marking.mo").read_bytes()))
-    assert len(source) > 100
-    assert shipped == source
-
-
-def said(compiled: io.BytesIO) -> dict[str, str]:
-    """Return every message of a compiled catalog with its translation, through gettext."""
-    compiled.seek(0)
-    catalog = gettext.GNUTranslations(compiled)
-    names = [name for name in catalog._catalog if name]  # type: ignore[attr-defined]
-    return {name: catalog.gettext(name) for name in names}
 
 
 def test_an_unknown_language_is_told() -> None:

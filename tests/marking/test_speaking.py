@@ -1,5 +1,6 @@
 """Learners' sentences in Spanish: none lacks its text, and every number stands as it stood."""
 
+import io
 import re
 import tomllib
 import unicodedata
@@ -8,6 +9,7 @@ from random import Random
 from string import Formatter
 
 import pytest
+from babel.messages.mofile import read_mo
 from babel.messages.pofile import read_po
 from hypothesis import given
 from hypothesis import strategies as st
@@ -126,7 +128,17 @@ def test_each_compiled_catalog_is_that_of_its_source(language: str) -> None:
     found = sorted((CATALOGS / language).rglob("*.po"))
     assert {path.stem for path in found} == {"marking", SENTENCES}
     for path in found:
-        assert path.with_suffix(".mo").read_bytes() == compiled(path), path.name
+        assert len(messages(compiled(path))) > 100
+        assert messages(path.with_suffix(".mo").read_bytes()) == messages(compiled(path)), path.name
+
+
+def messages(catalog: bytes) -> dict[str, str]:
+    """Return every message of a compiled catalog with its translation.
+
+    The header names the compiler, whose versions order messages differently: neither counts.
+    """
+    read = read_mo(io.BytesIO(catalog))
+    return {str(one.id): str(one.string) for one in read if one.id}
 
 
 @pytest.mark.slow
