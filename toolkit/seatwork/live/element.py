@@ -25,10 +25,14 @@ class Element:
         Attributes that never change, for the page to build the element.
     read : callable
         Gives the attributes that may change, from the artist's data of the moment.
+    facts : dict, optional
+        What a reader without matplotlib must know to read the same; None where it cannot.
     """
 
-    def __init__(self, looks: Attributes, read: Callable[[], Attributes]) -> None:
-        self.looks = looks
+    def __init__(
+        self, looks: Attributes, read: Callable[[], Attributes], facts: Attributes | None = None
+    ) -> None:
+        self.looks, self.facts = looks, facts
         self._read = read
         self._last: Attributes = {}
 

@@ -4,8 +4,6 @@ A unit is a tenth of a pixel of the figure. Whole numbers keep a move short on t
 """
 
 from collections.abc import Sequence
-from functools import lru_cache
-from itertools import chain, compress
 from typing import Any
 
 import numpy as np
@@ -15,14 +13,13 @@ from matplotlib.lines import Line2D
 from matplotlib.path import Path
 from matplotlib.transforms import Affine2D
 
+from seatwork.live.writing import VERTICES, template, written
+
 UNITS_PER_PIXEL = 10
 EM = 1000
 LONG_PATH = 400
 SHORT_PATH = 24
 """Most vertices that are written one by one; for so few an array costs more than it saves."""
-
-_VERTICES = {Path.MOVETO: ("M", 1), Path.LINETO: ("L", 1), Path.CURVE3: ("Q", 2)}
-_VERTICES[Path.CURVE4] = ("C", 3)
 
 
 def path_data(path: Path, matrix: np.ndarray) -> str:
@@ -49,7 +46,7 @@ def path_data(path: Path, matrix: np.ndarray) -> str:
         matrix = np.diag([UNITS_PER_PIXEL, UNITS_PER_PIXEL, 1.0])
     codes: Any = path.codes
     if len(vertices) <= SHORT_PATH:
-        return _written_short(vertices.tolist(), None if codes is None else codes.tobytes(), matrix)
+        return written(vertices.tolist(), None if codes is None else codes.tobytes(), flat(matrix))
     return _written(np.asarray(vertices, float), codes, matrix)
 
 
@@ -61,18 +58,17 @@ def line_data(line: Line2D, matrix: np.ndarray) -> str:
     if isinstance(y, np.ma.MaskedArray) or line.get_drawstyle() != "default":
         return path_data(line.get_path(), matrix)
     if len(x) <= SHORT_PATH:
-        return _written_short(list(zip(plain(x), plain(y), strict=True)), None, matrix)
+        return written(list(zip(plain(x), plain(y), strict=True)), None, flat(matrix))
     points = np.array([x, y], float).T
     if len(points) > LONG_PATH:
         return path_data(line.get_path(), matrix)
     return _written(points, None, matrix)
 
 
-def places(points: Sequence[Sequence[float]], matrix: np.ndarray) -> list[int]:
-    """Return where marks lie, two whole units each; one that is not finite is left out."""
-    (a, b, c), (d, e, f) = matrix[:2].tolist()
-    kept = [(x, y) for x, y in points if x - x == 0.0 == y - y]
-    return [round(unit) for x, y in kept for unit in (a * x + b * y + c, d * x + e * y + f)]
+def flat(matrix: np.ndarray) -> list[float]:
+    """Return a map as its six numbers, see `writing`."""
+    six: list[float] = matrix[:2].ravel().tolist()
+    return six
 
 
 def plain(numbers: Sequence[float] | np.ndarray) -> Sequence[float]:
@@ -83,28 +79,6 @@ def plain(numbers: Sequence[float] | np.ndarray) -> Sequence[float]:
     return numbers
 
 
-def _written_short(
-    points: Sequence[Sequence[float]], codes: bytes | None, matrix: np.ndarray
-) -> str:
-    """Write few vertices, one by one; `codes` has a byte for each."""
-    finite = [x - x == 0.0 == y - y for x, y in points]  # nothing taken from itself leaves NaN
-    if False in finite:
-        codes, points = _broken_short(codes, finite), list(compress(points, finite))
-    (a, b, c), (d, e, f) = matrix[:2].tolist()
-    units = [(round(a * x + b * y + c), round(d * x + e * y + f)) for x, y in points]
-    template, used = _template(len(units), codes)
-    if used is not None:
-        units = list(compress(units, used))
-    return template % tuple(chain.from_iterable(units))
-
-
-def _broken_short(codes: bytes | None, finite: list[bool]) -> bytes:
-    """Return codes for the finite vertices of a line, a new start after every gap."""
-    kept = codes or bytes([Path.LINETO]) * len(finite)
-    steps = zip(finite, [False, *finite], kept, strict=False)
-    return bytes([code if before else Path.MOVETO for here, before, code in steps if here])
-
-
 def _written(vertices: np.ndarray, codes: np.ndarray | None, matrix: np.ndarray) -> str:
     """Write many vertices."""
     finite = np.isfinite(vertices)
@@ -112,8 +86,8 @@ def _written(vertices: np.ndarray, codes: np.ndarray | None, matrix: np.ndarray)
         kept = finite.all(axis=1)
         codes, vertices = _broken(codes, kept), vertices[kept]
     units = np.rint(vertices @ matrix[:2, :2].T + matrix[:2, 2]).astype(int)
-    template, used = _template(len(units), None if codes is None else codes.tobytes())
-    return template % tuple((units if used is None else units[list(used)]).ravel().tolist())
+    form, used = template(len(units), None if codes is None else codes.tobytes())
+    return form % tuple((units if used is None else units[list(used)]).ravel().tolist())
 
 
 def _broken(codes: np.ndarray | None, finite: np.ndarray) -> np.ndarray:
@@ -123,27 +97,6 @@ def _broken(codes: np.ndarray | None, finite: np.ndarray) -> np.ndarray:
     kept[starts] = Path.MOVETO
     broken: np.ndarray = kept[finite]
     return broken
-
-
-@lru_cache(maxsize=512)
-def _template(count: int, codes: bytes | None) -> tuple[str, tuple[bool, ...] | None]:
-    """Return the data with a place for every number, and which vertices fill them."""
-    if codes is None:
-        return ("M" + " ".join(["%d %d"] * count) if count else ""), None
-    parts: list[str] = []
-    kept = np.ones(count, bool)
-    kinds, at = np.frombuffer(codes, np.uint8), 0
-    while at < count and kinds[at] != Path.STOP:
-        if kinds[at] == Path.CLOSEPOLY:
-            kept[at] = False
-            parts.append("Z")
-            at += 1
-        else:
-            letter, length = _VERTICES[kinds[at]]
-            parts.append(letter + " ".join(["%d %d"] * length))
-            at += length
-    kept[at:] = False
-    return "".join(parts), tuple(kept.tolist())
 
 
 def relative_data(path: Path, scale: float = 1.0) -> str:
@@ -169,7 +122,7 @@ def relative_data(path: Path, scale: float = 1.0) -> str:
             here = start
             continue
         ends = np.rint(np.reshape(points, (-1, 2)) * (scale, -scale)).astype(int)
-        letter = _VERTICES[code][0].lower()
+        letter = VERTICES[int(code)][0].lower()
         parts.append(letter + " ".join(f"{x} {y}" for x, y in ends - here))
         here = ends[-1]
         start = here if code == Path.MOVETO else start
@@ -189,6 +142,11 @@ class Letters:
         self._file = findfont(font)
         self._known: dict[str, tuple[str, int]] = {}
         self._wide: dict[str, int] = {}
+
+    @classmethod
+    def of(cls, family: str, weight: str) -> "Letters":
+        """Return the letters of a family, "normal" or "bold"."""
+        return cls(FontProperties(family=family, weight=weight))
 
     @property
     def name(self) -> str:

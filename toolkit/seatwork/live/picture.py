@@ -96,6 +96,32 @@ class LivePicture:
             changes["pixels"] = True
         return text, changes
 
+    @property
+    def fonts(self) -> list[str]:
+        """The names of the fonts of the moving words, by their numbers."""
+        return self._letters.fonts
+
+    def told(self) -> list[list[list[Any]]] | None:
+        """Return what a reader without matplotlib must know, artist by artist as they were made.
+
+        Returns
+        -------
+        list or None
+            For each artist that moves its elements: number and facts. None where one of them
+            cannot be read without matplotlib.
+        """
+        numbered = {id(artist): group for artist, group, _ in self._followed}
+        made = [
+            artist
+            for axes in self.drawing.figure.axes
+            for artist in axes.get_children()
+            if artist.get_animated()
+        ]
+        found = [numbered[id(artist)] for artist in made]
+        if any(element.facts is None for group in found for _, element in group):
+            return None
+        return [[[int(n), element.facts] for n, element in group] for group in found]
+
     def ghost(self) -> list[str]:
         """Return the outlines that may stay behind, as they are now."""
         if not isinstance(self._scene, GhostScene):

@@ -9,7 +9,7 @@ from matplotlib.collections import PathCollection
 from matplotlib.figure import Figure
 from matplotlib.image import AxesImage
 from matplotlib.lines import Line2D
-from matplotlib.patches import FancyArrowPatch, Patch
+from matplotlib.patches import Circle, FancyArrowPatch, Patch
 from matplotlib.path import Path
 from matplotlib.text import Annotation, Text
 from matplotlib.transforms import IdentityTransform
@@ -18,13 +18,14 @@ from seatwork.live.element import Attributes, Element, clipping, css, named_css,
 from seatwork.live.lettering import Lettering
 from seatwork.live.outlines import (
     UNITS_PER_PIXEL,
+    flat,
     line_data,
     path_data,
-    places,
     plain,
     relative_data,
 )
 from seatwork.live.recorder import Stroke, strokes_of
+from seatwork.live.writing import places
 
 
 def elements_of(artist: Artist, figure: Figure, letters: Lettering) -> list[Element]:
@@ -39,7 +40,7 @@ def elements_of(artist: Artist, figure: Figure, letters: Lettering) -> list[Elem
         raise TypeError("a moving arrow is a line with a small polygon as its head")
     strokes = strokes_of(artist, figure)
     if isinstance(artist, Line2D | Patch | PathCollection):
-        return [Element(_looks(s, figure), _follower(artist, s, figure)) for s in strokes]
+        return [Element(_looks(s, figure), *_follower(artist, s, figure)) for s in strokes]
     if isinstance(artist, Text):
         return [letters.element(artist, strokes)]
     if isinstance(artist, AxesImage):
@@ -80,18 +81,22 @@ def _hatch(stroke: Stroke, tile: Path, figure: Figure) -> Attributes:
     }
 
 
-def _follower(artist: Any, stroke: Stroke, figure: Figure) -> Callable[[], Attributes]:
-    """Return what reads an artist's data and, where they change, its colors."""
+def _follower(
+    artist: Any, stroke: Stroke, figure: Figure
+) -> tuple[Callable[[], Attributes], Attributes | None]:
+    """Return what reads an artist's data and, where they change, its colors; and its facts."""
     if stroke.kind == "marks":
-        places = _places(artist, figure)
-        return lambda: {"at": places(), **_shown(artist)}
+        matrix = _places_matrix(artist, figure)
+        places = _places(artist, matrix)
+        facts = None if isinstance(artist, PathCollection) else {"kind": "marks", "place": matrix}
+        return lambda: {"at": places(), **_shown(artist)}, facts
     base = to_units(Artist.get_transform(artist), figure)
     if isinstance(artist, Line2D):
         return lambda: {
             "d": line_data(artist, base),
             **_shown(artist),
             "stroke": named_css(artist.get_color(), artist.get_alpha()),
-        }
+        }, {"kind": "line", "place": flat(base)}
     own, fixed = _own_shape(artist), bool(stroke.hatch)
 
     def read() -> Attributes:
@@ -99,7 +104,18 @@ def _follower(artist: Any, stroke: Stroke, figure: Figure) -> Callable[[], Attri
         shown = {"d": path_data(artist.get_path(), matrix), **_shown(artist)}
         return shown if fixed else shown | _patch_colors(artist)
 
-    return read
+    return read, _patch_facts(artist, flat(base), own=own, fixed=fixed)
+
+
+def _patch_facts(artist: Any, place: list[float], *, own: bool, fixed: bool) -> Attributes | None:
+    """Return what is told of a patch; None for one of another own shape than a circle."""
+    if own and type(artist) is not Circle:
+        return None
+    facts: Attributes = {"kind": "patch", "place": place, "fixed": fixed}
+    if own:
+        path = artist.get_path()
+        facts["round"] = [np.asarray(path.vertices).tolist(), np.asarray(path.codes).tolist()]
+    return facts
 
 
 def _own_shape(artist: Any) -> bool:
@@ -109,11 +125,16 @@ def _own_shape(artist: Any) -> bool:
     )
 
 
-def _places(artist: Any, figure: Figure) -> Callable[[], list[int]]:
-    """Return what reads the places of the marks, two whole units each."""
+def _places_matrix(artist: Any, figure: Figure) -> list[float]:
+    """Return the map of the places of the marks."""
     scatter = isinstance(artist, PathCollection)
     transform = artist.get_offset_transform() if scatter else artist.get_transform()
-    matrix = to_units(transform, figure)
+    return flat(to_units(transform, figure))
+
+
+def _places(artist: Any, matrix: list[float]) -> Callable[[], list[int]]:
+    """Return what reads the places of the marks, two whole units each."""
+    scatter = isinstance(artist, PathCollection)
 
     def read() -> list[int]:
         if scatter:

@@ -23,6 +23,13 @@ PRACTICE = (
     "questions", "rows.py", "seats", "shop", "tables", "worksheet", "takehome/inside/desk.py",
 )  # fmt: skip
 """What asks, judges and plans."""
+LIVE = (
+    *PRACTICE, "benches/__init__.py", "benches/bench.py", "benches/build", "benches/bank",
+    "drawings/__init__.py", "drawings/scene.py", "drawings/section.py", "drawings/view.py",
+    "drawings/parts", "drawings/strokes", "drawings/views", "live/__init__.py", "live/laying.py",
+    "live/writing.py", "takehome/inside",
+)  # fmt: skip
+"""What works benches; the fonts and what draws stay behind."""
 ENDINGS = (".py", ".toml", ".csv", ".lark", ".json", ".mo")
 Files = dict[str, bytes]
 
@@ -34,7 +41,17 @@ def reader_files() -> Files:
 
 def practice_files() -> Files:
     """Return the files that ask, judge and plan, with the sheets, by their place."""
-    found = dict(_of_rooms(PRACTICE))
+    return _with_grammar(PRACTICE)
+
+
+def live_files() -> Files:
+    """Return the files that work benches, by their place."""
+    return _with_grammar(LIVE)
+
+
+def _with_grammar(rooms: tuple[str, ...]) -> Files:
+    """Return the files of rooms that read notes, with the reader's own and the sheets."""
+    found = dict(_of_rooms(rooms))
     home = Path(lark.__file__).parent
     found |= {
         f"lark/{path.relative_to(home).as_posix()}": path.read_bytes()

@@ -12,12 +12,12 @@ from typing import Any
 
 import numpy as np
 from matplotlib.axes import Axes
-from matplotlib.font_manager import FontProperties, findfont, get_font
-from matplotlib.ft2font import LoadFlags
+from matplotlib.font_manager import FontProperties
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 from matplotlib.textpath import TextPath
 
+from seatwork.drawings.strokes.spacing import alone, characters, closer
 from seatwork.drawings.strokes.style import FONT, POINTS, Style
 
 CAPITAL = 0.73
@@ -199,13 +199,8 @@ def legible(text: str) -> str:
     >>> legible(f"⌵ .385 {chr(0x4E2D)}")
     '⌵ .385 □'
     """
-    known = _characters()
+    known = characters()
     return "".join(c if ord(c) in known or c in DRAWN or c == "\n" else "□" for c in text)
-
-
-@cache
-def _characters() -> frozenset[int]:
-    return frozenset(get_font(_font_file()).get_charmap())
 
 
 @cache
@@ -219,38 +214,8 @@ def _width(run: str) -> float:
     """Give the width of a sign, or of a run of letters, at type size 1."""
     if run in DRAWN:
         return float(_sign(run).get_extents().x1) + GAP
-    if "ff" in run:  # the font draws the two as one letter
-        return _laid(f"{run}.") - _laid(".")
-    return sum(map(_alone, run)) + sum(map(_closer, pairwise(run)))
-
-
-@cache
-def _alone(letter: str) -> float:
-    """Give the width of a letter, or of a blank, at type size 1."""
-    return _laid(f"{letter}.") - _laid(".")
-
-
-@cache
-def _closer(pair: tuple[str, str]) -> float:
-    """Give how much farther apart two letters stand than their widths say, at type size 1.
-
-    Kept for each pair, so that a number never seen before is not laid out anew.
-    """
-    first, second = pair
-    return _laid(f"{first}{second}.") - _laid(f"{second}.") - _alone(first)
-
-
-def _laid(text: str) -> float:
-    """Give the width of a text laid out whole, at type size 1; blanks at its end do not count."""
-    font = get_font(_font_file())
-    font.set_size(100.0, 72)
-    font.set_text(text, 0.0, flags=LoadFlags.NO_HINTING)
-    return float(font.get_width_height()[0]) / 64.0 / 100.0
-
-
-@cache
-def _font_file() -> str:
-    return findfont(FontProperties(family=FONT))
+    letters = run.replace("ff", "\ufb00")  # the font draws the two as one letter
+    return sum(map(alone, letters)) + sum(map(closer, pairwise(letters)))
 
 
 def _placed(outline: Path, *, scale: float = 1.0, right: float = 0.0, up: float = 0.0) -> Path:
