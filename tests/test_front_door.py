@@ -87,6 +87,9 @@ def test_the_instructor_before_class(tmp_path: Path) -> None:
 @pytest.mark.slow
 def test_the_student_at_the_sheet(tmp_path: Path) -> None:
     """A question is shown and answered without a browser; finishing says what is open."""
+    ended = "try:\n    cones.finish()\nexcept sw.worksheet.NotYet as left:\n    print(left)"
+    told = run(stories()["student"].replace("cones.finish()", ended), tmp_path)
+    assert told.startswith("Cones: not yet, not answered: c2 c3")
     story = stories()["student"].replace("cones.finish()", "print(cones.verdicts('c1')[0].kind)")
     assert run(story, tmp_path).strip() in VERDICTS
     asked = run("import seatwork as sw\nprint(sw.sheet('cones').ask('c1'))", tmp_path)

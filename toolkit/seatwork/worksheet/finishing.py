@@ -1,6 +1,8 @@
 """The end of a worksheet: done, or not yet in one clean line."""
 
+import sys
 from collections.abc import Mapping, Sequence
+from types import TracebackType
 from typing import Any
 
 from seatwork.errors import SeatworkError
@@ -10,14 +12,35 @@ from seatwork.rows import plain
 
 
 class NotYet(SeatworkError):
-    """A worksheet that is not done: one line, without a traceback."""
+    """A worksheet that is not done: one line, without a traceback.
+
+    An error all the same, so that a page run cell by cell fails, and a script ends with 1. In
+    plain Python `sys.excepthook` is what tells it, so that is asked to when the first is made.
+    """
 
     def __init__(self, title: str, left: str, say: Speaker = str) -> None:
         remedy = say("answer and run this cell again")
         super().__init__(say(title), say("not yet, {left}").format(left=left), remedy)
+        _tell_in_one_line()
 
     def _render_traceback_(self) -> list[str]:
         return [str(self)]
+
+
+def _tell_in_one_line() -> None:
+    """Have plain Python tell `NotYet` in its line, and every other error as before."""
+    before = sys.excepthook
+    if getattr(before, "tells_not_yet", False):
+        return
+
+    def tell(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        if isinstance(error, NotYet):
+            sys.stderr.write(f"{error}\n")
+        else:
+            before(kind, error, trace)
+
+    tell.tells_not_yet = True  # type: ignore[attr-defined]
+    sys.excepthook = tell
 
 
 class Finished:
