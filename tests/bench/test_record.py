@@ -16,10 +16,11 @@ from seatwork.marking.text import right_answer
 from seatwork.questions import Question
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.record import Record, check, picture
-from seatwork.record.class_now import Counting
+from seatwork.record.cells import Counting
 from seatwork.record.copying import copy
 from seatwork.record.formed import add_form, pin
-from seatwork.record.taking_in import Takers, take_in
+from seatwork.record.takers import Takers
+from seatwork.record.taking_in import take_in
 
 from tests.as_saved import sealed
 

@@ -8,14 +8,14 @@ from seatwork.marking import AnswerFile, Sheet, sheets
 from seatwork.marking.submissions import Submission
 from seatwork.marking.text import right_answer
 from seatwork.questions.type.parts import NumberPart
-from seatwork.record import Record, class_now, forms, open_record
+from seatwork.record import Record, cells, class_now, forms, open_record
 from seatwork.record.taking_in import Taken, take_in
 
 from tests.as_saved import as_saved, sealed
 
 SLIPS = 0.1
 """Share of answers that are given by a slip."""
-BY_HOUSE = class_now.Counting()
+BY_HOUSE = cells.Counting()
 
 
 @dataclass(frozen=True)

@@ -4,10 +4,12 @@ import pytest
 from schools import School, points_of
 from seatwork.errors import SeatworkError
 from seatwork.record import Override, Record, check, override, report, results
+from seatwork.record.cells import Counting
 from seatwork.record.choosing import count_paper
-from seatwork.record.class_now import DECIDED, Class, Counting
+from seatwork.record.class_now import Class
 from seatwork.record.deciding import undo
 from seatwork.record.history import history
+from seatwork.record.which_paper import DECIDED
 
 DAY, LATER, DUE = "2026-09-10", "2026-09-14", "2026-09-14"
 AFTER = "2026-09-20"

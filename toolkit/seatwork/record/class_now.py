@@ -1,79 +1,19 @@
 """The class as it stands on a day: worked out from the facts, never stored."""
 
 from collections import defaultdict
-from dataclasses import dataclass
-from typing import NamedTuple
 
 from sqlalchemy import Connection
 
 from seatwork.marking.marker import NO_SEAL
 from seatwork.marking.names import LEARNER
+from seatwork.record.cells import Cell, Counting, in_force
 from seatwork.record.reading import Contents, Kept, read
 from seatwork.record.standing import Head
-from seatwork.shop import rules
+from seatwork.record.which_paper import DECIDED, candidates, others
 
 EVEN = 1e-9
 """Points that the last digit of a sum may lack."""
-SECOND = "another paper came later: look"
-LATER = "another paper came after the day: look"
-DECIDED = "another paper came after it was decided which counts: look"
 MISFIT = "another paper came without a seal that fits: look"
-DUE_RULE, FIRST, LAST = "later until due", "first", "last"
-
-
-@dataclass(frozen=True, slots=True)
-class Counting:
-    """The two house rules of the record.
-
-    Parameters
-    ----------
-    sitting : {"best", "last"}
-        Which sitting of a sheet counts.
-    paper : {"later until due", "first", "last"}
-        Which of several papers of one form counts.
-    """
-
-    sitting: str = "best"
-    paper: str = DUE_RULE
-
-
-def in_force() -> Counting:
-    """Return the house rules of the record that are in force."""
-    found = rules()
-    return Counting(sitting=found.word("record.counts"), paper=found.word("record.two_papers"))
-
-
-class Cell(NamedTuple):
-    """One sitting of one learner.
-
-    Parameters
-    ----------
-    word : str
-        passed, not yet, needs a person, handed out, not here, excused, paper lost, void or
-        withdrawn.
-    points, of : float or None
-        Points that count and points to be had [-]; None while a person must look, or where
-        there is no paper.
-    late : bool
-        Whether the paper that counts came after the day.
-    why : str
-        What a person should look at, or the reason given for the word.
-    sitting, form : int
-        Which.
-    """
-
-    word: str
-    points: float | None = None
-    of: float | None = None
-    late: bool = False
-    why: str = ""
-    sitting: int = 1
-    form: int = 1
-
-    @property
-    def percent(self) -> float | None:
-        """Share of the points that were earned [%]; None without points."""
-        return 100 * self.points / self.of if self.points is not None and self.of else None
 
 
 class Class:
@@ -157,9 +97,9 @@ class Class:
         if chosen is not None:
             return chosen
         fitting = self._fitting(papers)
-        candidates, note = self._candidates(fitting, due)
+        may_count, note = candidates(self.rows, fitting, due, self.counting.paper)
         note = note or (MISFIT if len(fitting) < len(papers) else "")
-        by_answers = {self.rows.papers[row.id].digest: row for row in candidates}
+        by_answers = {self.rows.papers[row.id].digest: row for row in may_count}
         if len(by_answers) > 1:
             return None, f"{len(by_answers)} papers with other answers came at once: look"
         return next(iter(by_answers.values())), note
@@ -203,39 +143,7 @@ class Class:
         if not found:
             return None
         after = [row for row in papers if row.day > self.heads.all[choice].day]
-        return found[0], DECIDED if self._others(after, found) else ""
-
-    def _candidates(self, papers: list[Head], due: str | None) -> tuple[list[Head], str]:
-        """Return the papers that may count by the house rule, and what to look at."""
-        in_time = [row for row in papers if due is None or row.day <= due]
-        if self.counting.paper == LAST:
-            return self._ends(papers), ""
-        if self.counting.paper == FIRST:
-            first = self._begins(papers)
-            return first, SECOND if self._others(papers, first) else ""
-        found = self._ends(in_time) if in_time else self._begins(papers)
-        late = [row for row in papers if row not in in_time]
-        return found, LATER if self._others(late, found) else ""
-
-    def _others(self, papers: list[Head], found: list[Head]) -> bool:
-        """Whether papers have other answers than those found."""
-        answers = {self.rows.papers[row.id].digest for row in found}
-        return any(self.rows.papers[row.id].digest not in answers for row in papers)
-
-    def _ends(self, papers: list[Head]) -> list[Head]:
-        behind = {one for row in papers for one in self._before(row)}
-        return [row for row in papers if row.id not in behind]
-
-    def _begins(self, papers: list[Head]) -> list[Head]:
-        ids = {row.id for row in papers}
-        return [row for row in papers if not ids.intersection(self._before(row))]
-
-    def _before(self, row: Head) -> list[str]:
-        found, one = [], row.follows
-        while one in self.heads.all:
-            found.append(one)
-            one = self.heads.all[one].follows
-        return found
+        return found[0], DECIDED if others(self.rows, after, found) else ""
 
     def given(self, form: str) -> dict[str, float | None]:
         """Return points a person gave, by question; None where two gave other points."""

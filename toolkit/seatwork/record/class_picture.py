@@ -5,7 +5,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from seatwork.questions.type.slip_sentences import SLIPS
-from seatwork.record.class_now import Cell, Class, Counting
+from seatwork.record.cells import Cell, Counting
+from seatwork.record.class_now import Class
 from seatwork.record.keeping import Record
 from seatwork.record.piling import waiting
 

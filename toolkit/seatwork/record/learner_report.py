@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
 from seatwork.questions.type.slip_sentences import SLIPS
-from seatwork.record.class_now import Cell, Class, Counting
+from seatwork.record.cells import Cell, Counting
+from seatwork.record.class_now import Class
 from seatwork.record.class_picture import OWN_SLIP
 from seatwork.record.keeping import Record
 from seatwork.shop.lists.outline import read_outline

@@ -21,15 +21,14 @@ from seatwork.record.keeping import Record
 from seatwork.record.other_papers import notes
 from seatwork.record.paper_results import results
 from seatwork.record.tables_out import write_marks
+from seatwork.record.takers import Judged, Takers
 from seatwork.record.taking_in import (
     AGAIN,
     ANOTHER,
     KNOWN,
     NEW,
     PILE,
-    Judged,
     Taken,
-    Takers,
     take_in,
 )
 

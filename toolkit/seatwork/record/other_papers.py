@@ -2,9 +2,10 @@
 
 from seatwork.marking.alike import alike
 from seatwork.marking.results import Data
-from seatwork.record.class_now import DECIDED, LATER, MISFIT, SECOND
+from seatwork.record.class_now import MISFIT
 from seatwork.record.deciding import SHORT
 from seatwork.record.taking_in import Came, Taken
+from seatwork.record.which_paper import DECIDED, LATER, SECOND
 
 STANDS = {
     DECIDED: "that came after it was decided which counts; the one decided for stands",

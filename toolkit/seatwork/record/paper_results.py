@@ -6,7 +6,8 @@ from sqlalchemy import Connection
 
 from seatwork.marking.answers import AnswerFile, parse
 from seatwork.marking.results import Data, slips, unknown
-from seatwork.record.class_now import Cell, Class, Counting
+from seatwork.record.cells import Cell, Counting
+from seatwork.record.class_now import Class
 from seatwork.record.keeping import Record
 from seatwork.record.piling import waiting
 from seatwork.record.reading import Kept

@@ -13,7 +13,7 @@ from seatwork.marking.submissions import Submission
 from seatwork.record.class_now import Class
 from seatwork.record.keeping import Record
 from seatwork.record.tables import paper
-from seatwork.record.taking_in import Takers
+from seatwork.record.takers import Takers
 
 
 class MarkedAgain(NamedTuple):

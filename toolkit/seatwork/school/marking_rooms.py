@@ -10,7 +10,7 @@ from seatwork.marking.sheets import Sheet, load
 from seatwork.marking.submissions import Submission
 from seatwork.record.course_record import open_record
 from seatwork.record.marking_course import Marking, in_pile, keep_judged
-from seatwork.record.taking_in import Takers
+from seatwork.record.takers import Takers
 from seatwork.school.layout import Room, refuse_without_course
 from seatwork.school.workers import each
 

@@ -7,7 +7,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.sealing import form_secret
 from seatwork.marking.sheets import Sheet
 from seatwork.record.course_record import open_record
-from seatwork.record.taking_in import Takers
+from seatwork.record.takers import Takers
 from seatwork.takehome.graded import Paper
 
 GRADED = "graded"
