@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from seatwork.marking import sheets
 from seatwork.opening import record_look
-from seatwork.record import hand_out
+from seatwork.record import hand_out, leave, writable_record
 
 
 @pytest.fixture
@@ -58,6 +58,29 @@ def test_missing_copies_are_told(book: Path) -> None:
     for path in (book / "course/copies").iterdir():
         path.unlink()
     assert faults(book) == ["copies of course"]
+
+
+def test_a_copy_that_stayed_behind_is_told(book: Path) -> None:
+    """Decisions of two days that no copy has are told with their days; those of one are not."""
+    days = ("2026-09-21", "2026-09-28")
+    made = [set((book / "course/copies").iterdir())]
+    for learner, day in zip(("L01", "L02"), days, strict=True):
+        record = writable_record(book / "course", day)
+        leave(record, learner, f"moved away on {day}", day=day)
+        record.close()
+        made.append(set((book / "course/copies").iterdir()))
+    assert faults(book) == []
+    for path in made[-1] - made[0]:
+        path.unlink()
+    (told,) = [one for one in record_look.records(book) if not one.passed]
+    assert (told.name, days[0] in told.found) == ("copies of course", True)
+
+
+def test_a_key_that_is_gone_is_told(book: Path) -> None:
+    """Without the course key no seal can be looked at."""
+    (book / "course/course.key").unlink()
+    (told,) = [one for one in record_look.records(book) if not one.passed]
+    assert "course.key" in told.found
 
 
 @pytest.mark.skipif(os.name != "posix", reason="this system has no such rights")

@@ -190,6 +190,7 @@ def test_the_doctor_looks_a_hub_over(tmp_path: Path) -> None:
     found = checks_of(tmp_path / "hub")
     for name in (
         "jupyterhub_config.py",
+        "service file",
         "door",
         "sign-up",
         "learners",
@@ -211,6 +212,8 @@ def test_the_doctor_looks_a_hub_over(tmp_path: Path) -> None:
             "c.Authenticator.allowed_users = 1\nc.x",
             "sign-up",
         ),
+        ("seatwork-hub.service", "-m jupyterhub", "-m jupyter", "service file"),
+        ("seatwork-hub.service", sys.executable, "/opt/gone/python", "service file"),
         ("learners.txt", "l07", "L07", "learners"),
         ("learners.txt", "l07", "l01", "learners"),
         ("learners.txt", "l01\nl07\n", "", "learners"),
@@ -239,6 +242,16 @@ def test_the_doctor_knows_versions_that_fail_together(
     assert hub_look.program().passed is passed
 
 
+def test_the_doctor_finds_a_recipe_that_was_moved(tmp_path: Path) -> None:
+    """A copied folder has a service file that starts the hub of the old one; that is told."""
+    hub_recipe.write_recipe(tmp_path / "old", ["L01"])
+    (tmp_path / "old").rename(tmp_path / "new")
+    told = hub_look.service(tmp_path / "new")
+    assert str(tmp_path / "old") in told.found
+    hub_recipe.write_recipe(tmp_path / "new", ["L01"], replace=True)
+    assert hub_look.service(tmp_path / "new").passed
+
+
 @pytest.mark.skipif(os.name != "posix", reason="a hub runs on Linux")
 def test_the_doctor_finds_papers_open_to_all(tmp_path: Path) -> None:
     """A learner's folder that others may read is named."""
@@ -250,6 +263,24 @@ def test_the_doctor_finds_papers_open_to_all(tmp_path: Path) -> None:
     assert hub_look.folders(text).passed
     (tmp_path / "in" / "l07").chmod(0o755)
     assert "in/l07" in hub_look.folders(text).fix
+    (tmp_path / "in" / "l07").chmod(0o750)
+    (tmp_path / "in").chmod(0o777)
+    assert "every account may write in" in hub_look.folders(text).found
+
+
+@pytest.mark.skipif(os.name != "posix", reason="a hub runs on Linux")
+def test_the_doctor_finds_a_hand_in_folder_of_another_account(tmp_path: Path, monkeypatch) -> None:
+    """What lies in the folder of l07 is believed of that account, so it must be its own."""
+    import pwd
+
+    (tmp_path / "in" / "l07").mkdir(parents=True, mode=0o750)
+    (tmp_path / "in" / "l07").chmod(0o750)
+    text = f'HAND_IN = Path(x("B", "{tmp_path}/in"))\n'
+    owner = (tmp_path / "in" / "l07").stat().st_uid
+    for uid, passed in ((owner, True), (owner + 1, False)):
+        account = pwd.struct_passwd(("l07", "x", uid, uid, "", str(tmp_path), "/bin/false"))
+        monkeypatch.setattr(pwd, "getpwnam", lambda _, account=account: account)
+        assert hub_look.folders(text).passed is passed
 
 
 def test_the_doctor_says_where_there_is_no_recipe(tmp_path: Path) -> None:

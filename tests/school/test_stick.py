@@ -9,6 +9,7 @@ from importlib import resources
 from pathlib import Path
 
 import pytest
+from seatwork import __version__
 from seatwork.cli import program
 from seatwork.errors import SeatworkError
 from seatwork.school import own_wheel, stick, stick_look, stick_pages, wheels
@@ -203,16 +204,26 @@ def test_a_folder_with_other_things_becomes_no_stick(tmp_path: Path) -> None:
 
 
 @pytest.fixture
-def small(tmp_path: Path) -> Path:
-    """Give a stick with one lesson, one sheet and one wheel."""
+def small(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Give a stick with one lesson, one sheet, pip, and a seatwork that needs no more than one."""
+    monkeypatch.setattr(wheels, "metadata", lambda: "Requires-Dist: plug\nMetadata-Version: 2.1\n")
     (tmp_path / "pages").mkdir()
     (tmp_path / "cards").mkdir()
     (tmp_path / "wheels").mkdir()
     (tmp_path / "pages" / "a.html").write_text("<title>Which angle?</title><p>https://x</p>")
     (tmp_path / "cards" / "drills.pdf").write_bytes(b"%PDF")
-    stick._keep(tmp_path / "wheels", "windows-3.12", [wheel(tmp_path / "wheels", "pip")])
+    keep(tmp_path, "pip", "plug", "seatwork")
     stick_pages.first_page(tmp_path, ["windows-3.12"])
     return tmp_path
+
+
+def keep(folder: Path, *names: str, version: str = __version__) -> None:
+    """Put made-up wheels on a stick, and list them."""
+    made = [wheel(folder / "wheels", name) for name in names]
+    for n, path in enumerate(made):
+        if path.name.startswith("seatwork-"):
+            made[n] = path.rename(path.with_name(f"seatwork-{version}-py3-none-any.whl"))
+    stick._keep(folder / "wheels", "windows-3.12", made)
 
 
 def faults(folder: Path) -> list[str]:
@@ -238,6 +249,22 @@ def test_the_doctor_finds_what_is_wrong_with_a_stick(small: Path) -> None:
     assert faults(small) == ["wheels for windows-3.12", "pages", "start"]
     (small / "wheels" / "windows-3.12.txt").unlink()
     assert faults(small)[0] == "wheels"
+
+
+def test_the_doctor_finds_a_wheel_that_no_list_names_any_more(small: Path) -> None:
+    """A list cut short still fits its wheels; what seatwork needs is missing all the same."""
+    listed = small / "wheels" / "windows-3.12.txt"
+    lines = listed.read_text().splitlines(keepends=True)
+    listed.write_text("".join(line for line in lines if "plug" not in line))
+    assert faults(small) == ["needed by windows-3.12"]
+
+
+def test_the_doctor_finds_a_stick_of_another_seatwork(small: Path) -> None:
+    """A stick made before the last update is told, with both versions."""
+    keep(small, "pip", "plug", "seatwork", version="0.0.9")
+    (told,) = [one for one in stick_look.examine(small) if not one.passed]
+    assert "0.0.9" in told.found
+    assert __version__ in told.found
 
 
 @pytest.mark.long

@@ -2,8 +2,10 @@
 
 import os
 import shlex
+import sqlite3
 import stat
 from collections.abc import Iterator
+from contextlib import closing
 from pathlib import Path
 
 from seatwork.errors import SeatworkError
@@ -62,13 +64,38 @@ def whole(course: Path) -> Check:
 
 
 def copies(course: Path) -> Check:
-    """Look whether there is a copy of a record to go back to."""
+    """Look whether there is a copy of a record to go back to, and how far it is behind.
+
+    A copy is made before a day's first write, so it may lack what was written on one day.
+    """
     found = sorted((course / "copies").glob("record-*.db"))
     name = f"copies of {course.name}"
-    if found:
-        return Check(name=name, found=f"{len(found)} here; a copy elsewhere outlives this disk")
     fix = f"run: seatwork record copy STICK --course {shlex.quote(str(course))}"
-    return Check(name=name, found="none", fix=fix)
+    if not found:
+        return Check(name=name, found="none", fix=fix)
+    told, days = f"{len(found)} here; a copy elsewhere outlives this disk", _days_behind(course)
+    if len(days) > 1:
+        told = f"the fullest lacks what was written on {', '.join(days[-MOST_TOLD:])}"
+        return Check(name=name, found=told, fix=fix)
+    return Check(name=name, found=told)
+
+
+def _days_behind(course: Path) -> list[str]:
+    """Return the days of facts that no copy has; none where record or copy cannot be read."""
+    from seatwork.record.copying import FOLDER, by_size
+
+    try:
+        *_, fullest = (course / "record.db", *by_size(course / FOLDER))
+        there, kept = _facts(course / "record.db"), _facts(fullest)
+    except sqlite3.DatabaseError:
+        return []  # told by the check of the record itself
+    return sorted({day for one, day in there.items() if one not in kept})
+
+
+def _facts(place: Path) -> dict[str, str]:
+    """Return the day of each fact of a record or a copy."""
+    with closing(sqlite3.connect(f"{place.resolve().as_uri()}?mode=ro", uri=True)) as source:
+        return dict(source.execute("SELECT id, day FROM fact"))
 
 
 def modes(course: Path) -> Check:

@@ -15,7 +15,7 @@ from packaging.version import Version
 
 from seatwork.opening import sockets
 from seatwork.opening.checked import Check
-from seatwork.school.hub_recipe import CONFIG, LEARNERS, PROXIES
+from seatwork.school.hub_recipe import CONFIG, LEARNERS, PROXIES, SERVICE
 
 NAME = re.compile(r"[a-z]\d{2,6}", re.ASCII)
 DOOR = re.compile(r"""^DOOR = .*?["'](https?://[^"']+)["']\)""", re.MULTILINE)
@@ -23,6 +23,7 @@ PLACE = re.compile(r"""^(GIVEN|HAND_IN) = .*?["'](/[^"']+)["']""", re.MULTILINE)
 SIGN_UP = "jupyterhub-nativeauthenticator"
 NEWER, LAST_TRIED = Version("6"), Version("1.3")
 """From this hub on, sign-up pages up to this version fail at the log-in (tried: 6.1.1, 1.3.0)."""
+STARTS = re.compile(r"""^ExecStart="([^"]+)" -m jupyterhub -f "([^"]+)"$""", re.MULTILINE)
 AT_ONCE = re.compile(r"^c\.Authenticator\.allowed_users\b", re.MULTILINE)
 HERE = ("127.0.0.1", "localhost", "::1")
 MOST_NAMED = 6
@@ -45,6 +46,7 @@ def examine(folder: Path) -> Iterator[Check]:
         yield Check(name="hub recipe", found=f"no {CONFIG} in {folder}", fix=fix)
         return
     yield configuration(text)
+    yield service(folder)
     yield door(text)
     yield approval(text, folder)
     names = (_text(folder / LEARNERS) or "").split()
@@ -99,6 +101,24 @@ def configuration(text: str) -> Check:
     return Check(name=CONFIG, found="can be read")
 
 
+def service(folder: Path) -> Check:
+    """Look whether the service file starts this recipe, by a Python that is there.
+
+    A folder that was moved or copied, and a Python that was installed anew elsewhere, leave one
+    behind that starts another hub, or none.
+    """
+    found = STARTS.search(_text(folder / SERVICE) or "")
+    if found is None:
+        told, fix = f"no {SERVICE} as it was written", "write it anew, or look at its ExecStart"
+    elif not os.access(found[1], os.X_OK):
+        told, fix = f"its Python is not there: {found[1]}", _anew(folder)
+    elif Path(found[2]) != folder.absolute() / CONFIG:
+        told, fix = f"it starts another recipe: {found[2]}", _anew(folder)
+    else:
+        told, fix = "starts this recipe", ""
+    return Check(name="service file", found=told, fix=fix)
+
+
 def door(text: str) -> Check:
     """Look whether the hub answers this machine alone, so that HTTPS stands in front."""
     found = DOOR.search(text)
@@ -123,8 +143,7 @@ def approval(text: str, folder: Path) -> Check:
     if not AT_ONCE.search(text):
         return Check(name="sign-up", found="each waits until the instructor lets in")
     told = "whoever signs up first with a code of the class comes in, without the instructor"
-    fix = f"run: seatwork hub recipe {shlex.quote(str(folder))} --replace, then start the hub anew"
-    return Check(name="sign-up", found=told, fix=fix)
+    return Check(name="sign-up", found=told, fix=f"{_anew(folder)}, then start the hub anew")
 
 
 def learners(names: list[str]) -> Check:
@@ -165,12 +184,41 @@ def folders(text: str) -> Check:
     if missing or not places:
         told = f"not there: {' '.join(missing) or 'GIVEN, HAND_IN'}"
         return Check(name="papers", found=told, fix="make them: README.md, Once, step 3")
+    written = [str(place) for place in places.values() if _mode(place) & 0o002]
+    if written:
+        told = " ".join(map(shlex.quote, written))
+        said = f"every account may write in {told}, and take folders away"
+        return Check(name="papers", found=said, fix=f"run: chmod o-w {told}")
     inner = [path for place in places.values() for path in place.iterdir() if path.is_dir()]
     open_ones = [str(path) for path in inner if _mode(path) & 0o007]
     if open_ones:
         told = " ".join(map(shlex.quote, open_ones[:MOST_NAMED]))
         return Check(name="papers", found=f"open to all: {told}", fix=f"run: chmod o= {told}")
+    strange = [
+        path for path in inner if path.parent == places.get("HAND_IN") and _is_anothers(path)
+    ]
+    if strange:
+        told = " ".join(shlex.quote(str(path)) for path in strange[:MOST_NAMED])
+        fix = "give each to the account of its name: chown l07 .../l07"
+        return Check(name="papers", found=f"another account's: {told}", fix=fix)
     return Check(name="papers", found=f"{len(inner)} folders, each closed to other learners")
+
+
+def _is_anothers(box: Path) -> bool:
+    """Whether a hand-in folder belongs to another account than that of its name, if there is one.
+
+    The folder says who was logged in, so what is in it is believed of that account.
+    """
+    try:
+        import pwd
+
+        return pwd.getpwnam(box.name).pw_uid != box.stat().st_uid
+    except (ImportError, KeyError):
+        return False
+
+
+def _anew(folder: Path) -> str:
+    return f"run: seatwork hub recipe {shlex.quote(str(folder))} --replace"
 
 
 def _home(name: str) -> Path | None:

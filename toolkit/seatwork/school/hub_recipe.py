@@ -21,6 +21,8 @@ CONFIG, SERVICE, PAGE, LEARNERS = (
 SOURCES = {CONFIG: "config.txt", SERVICE: "service.txt", PAGE: "page.txt"}
 PROXIES = ("configurable-http-proxy",)
 INSTRUCTOR = re.compile(r"[a-z][a-z0-9]{0,15}", re.ASCII)
+READ_OTHERWISE = re.compile(r"""["'$%\\`\x00-\x1f\x7f]""")
+"""What a service file or a shell would read as something else than a part of a name."""
 
 
 @explained
@@ -48,18 +50,30 @@ def write_recipe(
     Raises
     ------
     SeatworkError
-        If a code or a name is wrong, a file is there already, or cannot be written.
+        If a code or a name is wrong, the folder's name holds a sign that a service file or a
+        shell reads otherwise, a file is there already, or cannot be written.
     """
+    home = _plain_name(folder.absolute())
     if not INSTRUCTOR.fullmatch(instructor):
         fault = "that is no name on a hub"
         raise SeatworkError(ascii(instructor)[:40], fault, "write small letters and digits, as i1")
-    texts = _texts([learner_code(code) for code in learners], instructor, folder.absolute())
+    texts = _texts([learner_code(code) for code in learners], instructor, home)
     there = next((folder / name for name in texts if (folder / name).exists()), None)
     if there and not replace:
         raise SeatworkError(str(there), "it is there already", "add --replace, or name another")
     for name, text in texts.items():
         files.write(folder / name, text)
     return [folder / name for name in texts]
+
+
+def _plain_name(folder: Path) -> Path:
+    """Return the folder; refuse a name that does not mean itself in a service file or a shell."""
+    odd = READ_OTHERWISE.search(str(folder))
+    if odd:
+        fault = f"a folder with {odd[0]!a} in its name is read as another by the service file"
+        remedy = "name one without quotes, backslash, and the signs $ % `"
+        raise SeatworkError(str(folder), fault, remedy)
+    return folder
 
 
 def _texts(codes: list[str], instructor: str, folder: Path) -> dict[str, str]:

@@ -5,9 +5,15 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
+from packaging.utils import parse_wheel_filename
+
+from seatwork import __version__
+from seatwork.errors import SeatworkError
 from seatwork.opening.checked import Check
 from seatwork.school.stick import WHEELS
 from seatwork.school.stick_pages import CARDS, FIRST, FOLDER_OF_PAGES, INSTALL
+from seatwork.school.stick_targets import computer
+from seatwork.school.wheels import INSTALLER, closure
 
 AGAIN = "make the stick anew: seatwork stick FOLDER"
 ASKS = re.compile(r"""<(?:script|img|link|iframe)\b[^>]*\b(?:src|href)=["']?(?:https?:)?//""", re.I)
@@ -26,7 +32,10 @@ def examine(folder: Path) -> Iterator[Check]:
     if not lists:
         yield Check(name="wheels", found=f"no list of wheels in {folder}", fix=AGAIN)
     for listed in lists:
-        yield wheels(listed)
+        found = wheels(listed)
+        yield found
+        if found.passed:
+            yield complete(listed)
     yield pages(folder)
     yield start(folder)
 
@@ -46,6 +55,28 @@ def wheels(listed: Path) -> Check:
         told = ", ".join(spoiled[:MOST_NAMED]) or "the list is empty"
         return Check(name=name, found=f"missing or damaged: {told}", fix=AGAIN)
     return Check(name=name, found=f"{len(lines)} whole, {size / 1e6:.0f} MB")
+
+
+def complete(listed: Path) -> Check:
+    """Look whether the wheels of one list are all that is needed, of the seatwork that looks."""
+    name, (kind, _, python) = f"needed by {listed.stem}", listed.stem.rpartition("-")
+    lines = listed.read_text(encoding="utf-8").splitlines()
+    paths = [listed.parent / line.partition("  ")[2] for line in lines]
+    try:
+        there = {str(parse_wheel_filename(path.name)[0]): path for path in paths}
+        own = there.get("seatwork")
+        _, missing = closure("seatwork", there, computer(kind), python)
+    except (SeatworkError, ValueError, OSError) as error:
+        return Check(name=name, found=f"cannot be worked out: {str(error)[:160]}", fix=AGAIN)
+    missing += [one for one in (INSTALLER, "seatwork") if one not in there]
+    if missing:
+        told = ", ".join(sorted(missing)[:MOST_NAMED])
+        return Check(name=name, found=f"no wheel for {told}", fix=AGAIN)
+    version = str(parse_wheel_filename(own.name)[1]) if own else ""
+    if version != __version__:
+        told = f"seatwork {version} is on the stick, this is {__version__}"
+        return Check(name=name, found=told, fix=AGAIN)
+    return Check(name=name, found=f"nothing is missing, seatwork {version}")
 
 
 def pages(folder: Path) -> Check:
