@@ -213,7 +213,7 @@ def test_the_doctor_looks_a_hub_over(tmp_path: Path) -> None:
             "sign-up",
         ),
         ("seatwork-hub.service", "-m jupyterhub", "-m jupyter", "service file"),
-        ("seatwork-hub.service", sys.executable, "/opt/gone/python", "service file"),
+        ("seatwork-hub.service", sys.executable, "/gone/python", "service file"),
         ("learners.txt", "l07", "L07", "learners"),
         ("learners.txt", "l07", "l01", "learners"),
         ("learners.txt", "l01\nl07\n", "", "learners"),
