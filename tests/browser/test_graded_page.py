@@ -140,6 +140,41 @@ def test_a_second_tab_overwrites_nothing(tabs) -> None:
     expect(second.locator("#warn")).to_be_hidden()
 
 
+UNREAD = ("about half", ".1 + .2", "7 8", "1/3")
+
+
+def test_what_nobody_could_read_is_told_in_both_languages(chromium, course) -> None:
+    """Below its box once it is left, and at saving by its name; mended it is gone; kept as typed.
+
+    Nothing is told of what the reader reads, right or wrong.
+    """
+    with opened(chromium, page_of(course), PHONE) as page:
+        boxes, told = page.locator("input[type=text]"), page.locator("p.read")
+        for number, text in enumerate(UNREAD[: boxes.count()]):
+            boxes.nth(number).fill(text)
+        boxes.first.focus()
+        expect(page.locator("[aria-invalid=true]")).to_have_count(boxes.count())
+        raw = saved(page)
+        done = page.locator("#done")
+        expect(told.first).to_contain_text("This cannot be read. Write one number")
+        expect(boxes.first).to_have_attribute("aria-invalid", "true")
+        expect(done).to_contain_text("Cannot be read as it stands: a1, a3, a4. Mend it")
+        for text in UNREAD[: boxes.count()]:
+            assert json.dumps(text).encode() in raw
+        page.get_by_role("button", name="Español").click()
+        expect(told.first).to_contain_text("Esto no se puede leer. Escriba un solo número")
+        page.get_by_role("button", name="Guardar el archivo de respuestas").click()
+        expect(done).to_contain_text("No se puede leer como está: a1, a3, a4.")
+        page.reload()
+        expect(told.first).to_contain_text("This cannot be read")
+        for box in boxes.all():
+            box.fill("12")
+        expect(page.locator("[aria-invalid=true]")).to_have_count(0)
+        assert "".join(told.all_inner_texts()) == ""
+        page.get_by_role("button", name="Save the answer file").click()
+        expect(done).not_to_contain_text("Cannot be read")
+
+
 THROWS = "Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no'); }})"
 FULL = "Storage.prototype.setItem = () => { throw new DOMException('full'); }"
 

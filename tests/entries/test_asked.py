@@ -14,6 +14,7 @@ from seatwork.entries.asked import (
     echo,
     from_data,
 )
+from seatwork.questions.type.verdicts import judge_all
 
 NO_ORDER = "Each step must stand there once; answer with the letters, such as CABD."
 INCHES, MILLIMETERS = AskedNumber("LENGTH", "inch"), AskedNumber("LENGTH", "metric")
@@ -51,6 +52,30 @@ def test_what_is_no_number_gets_a_sentence(typed: str) -> None:
     said = echo(typed, INCHES)
     assert said
     assert not said.startswith("read as")
+
+
+LARGE = ("9" * 40, "9" * 59 + "/2", "1" * 25 + ",5", "1" * 25 + " 1/2", "1" * 30 + " cm", "9" * 60)
+LONG = (".1234567890123456789", "0," + "1" * 58, "1." + "0" * 50, "0." + "0" * 50 + "1")
+
+
+@pytest.mark.parametrize("system", ["inch", "metric"])
+def test_a_number_of_many_digits_gets_a_sentence(system: str) -> None:
+    """For every measure: none raises, too large is told, and long decimals are read."""
+    for measure in MEASURES:
+        said = {text: echo(text, AskedNumber(measure, system)) for text in (*LARGE, *LONG)}
+        assert not [text for text in LARGE if said[text].startswith("read as")]
+        assert all(said[text].startswith("read as") for text in LONG[:3])
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("system", ["inch", "metric"])
+def test_a_number_of_many_digits_is_judged(system: str) -> None:
+    """No type of question fails on one, so that no hand-in stops the marking of a class."""
+    for kind in questions.all_types().values():
+        question = kind.draw(random.Random(4)).stated_in(system)
+        for text in (*LARGE, *LONG):
+            verdicts = judge_all(question, [text] * len(question.parts))
+            assert text in LONG or not any(verdict.is_right for verdict in verdicts)
 
 
 @pytest.mark.parametrize("asked", [INCHES, OPTIONS, AskedOrder(4)])

@@ -13,6 +13,7 @@ from seatwork.marking import Item, Sheet, examples, sheets
 from seatwork.marking.speaking import speaker
 from seatwork.record import hand_out
 from seatwork.takehome import Paper, graded_page, papers
+from seatwork.takehome.shapes import shape
 
 pytestmark = pytest.mark.slow
 
@@ -49,7 +50,12 @@ def test_nothing_of_the_answer_is_in_the_page(name: str) -> None:
     assert page.count("<script") == 2
     told = json.loads(found["sheet"])
     assert set(told) == {
-        *("learner", "sheet", "form", "form_id", "secret", "asked", "items", "said")
+        *("learner", "sheet", "form", "form_id", "secret", "asked", "items", "said", "shapes")
+    }
+    assert told["shapes"] == {
+        f"{part['measure']} {part['system']}": shape(part["measure"], part["system"])
+        for part in told["items"][0]["parts"]
+        if part["kind"] == "number"
     }
     (item,) = told["items"]
     assert set(item) == KEYS

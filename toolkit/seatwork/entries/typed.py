@@ -16,6 +16,8 @@ PLAIN = re.compile(r"(\d{0,7}\.?(\d{0,9})) ?([a-zA-Z°\"./]{0,12})", re.ASCII)
 DECIMALS = re.compile(r"[.,](\d+)", re.ASCII)
 FRACTIONS = ("/", *VULGAR)
 FRACTION_PLACE = Decimal("0.001")  # an inch fraction is looked up or worked to thousandths
+MOST = Decimal(10) ** 9
+"""No size, angle, speed or count is so large, in any unit asked for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +96,8 @@ def _place(decimals: str) -> Decimal:
 
 def _read_slowly(text: str, measure: Measure, system: str) -> Typed:
     value = measure.amount(measure.read(text, system), system)
+    if abs(value) >= MOST:
+        raise SeatworkError(text, "that is too large for any answer here", "write fewer digits")
     unit_said = any(sign.isalpha() or sign in '"°%' for sign in text)
     if measure.name == "length" and any(sign in text for sign in FRACTIONS):
         place = FRACTION_PLACE * 25 if system == "metric" else FRACTION_PLACE

@@ -19,6 +19,7 @@ from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.package_block import reader_files
 from seatwork.takehome.python_blocks import NOTE, python_blocks
 from seatwork.takehome.runtime import Runtime
+from seatwork.takehome.shapes import shapes_of
 from seatwork.takehome.spoken import OTHER, both, language_buttons, other_texts
 from seatwork.worksheet.telling import example
 
@@ -78,6 +79,7 @@ class Paper:
             "secret": self.secret.hex(),
             "asked": hashlib.sha256(asked.encode()).hexdigest()[:12],
             "items": items,
+            "shapes": shapes_of(part for one in items for part in one["parts"]),
             "said": other_texts(_texts(items)),
         }
 
@@ -176,7 +178,13 @@ FORM = f"""{{buttons}}<h1>{{heading}}</h1>
 <p id="done" role="status"></p>
 <textarea id="text" rows="4" readonly hidden aria-label="The answers as text"></textarea>
 <p class="screen">{SHARED}</p>"""
-PLAIN = both("This page says nothing of an answer.", "Esta página no dice nada de una respuesta.")
+PLAIN = both(
+    "Into a box goes one number, with its unit if you like, and no other words. What nobody could "
+    "read is told below its box; that nothing is told there does not make an answer right.",
+    "En un recuadro va un solo número, con su unidad si quiere, y ninguna otra palabra. Lo que "
+    "nadie podría leer se dice bajo su recuadro; que no se diga nada no hace correcta una "
+    "respuesta.",
+)
 READS = both(
     "Below each number the page says how it is read, never whether it is right.",
     "Bajo cada número la página dice cómo se lee, nunca si está bien.",
@@ -210,7 +218,7 @@ def graded_page(paper: Paper, made: Runtime | None = None, language: str = "en")
     """
     if not paper.questions:
         raise SeatworkError(paper.sheet.name, "it has no question to take home", "name another")
-    names = ("unpack.js", "storage.js", "sealing.js", "graded.js")
+    names = ("unpack.js", "storage.js", "sealing.js", "shapes.js", "graded.js")
     first = ("languages.js", *names)
     code = script(*first) if made is None else script(*first, "python.js", "reading.js")
     body = FORM.format(

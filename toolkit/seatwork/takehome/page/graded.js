@@ -14,6 +14,8 @@ class Sheet {
       tell(byId("warn"), text, WARNINGS.get(text));
     });
     this.reads = new Map();
+    this.boxes = new Map(); // by question and part: what is typed into, and what is told below
+    this.timers = new Map();
     languages(() => { byId("done").textContent = ""; });
     name(byId("text"), "The answers as text", "Las respuestas como texto");
     for (const item of sheet.items) this.question(item);
@@ -22,6 +24,7 @@ class Sheet {
     byId("print").addEventListener("click", () => window.print());
     byId("clear").addEventListener("click", () => this.clear());
     byId("form").addEventListener("submit", (event) => event.preventDefault());
+    this.unclear();
   }
 
   // What a text of the sheet is in Spanish.
@@ -74,15 +77,46 @@ class Sheet {
       "aria-describedby": id, "data-part": `${item.id}-${n}` });
     input.value = this.kept.answers[item.id].parts[n];
     input.addEventListener("input", () => this.type(item, n, input.value));
-    return make(box, "p", "", { class: "read", role: "status", id });
+    input.addEventListener("change", () => this.look(item, n));
+    const place = make(box, "p", "", { class: "read", role: "status", id });
+    this.boxes.set(`${item.id} ${n}`, { input, place });
+    return place;
+  }
+
+  // Says below a box that nobody could read what stands there; never that it can be read. The
+  // reader, where it has started, says it in its own words.
+  look(item, n) {
+    const part = item.parts[n];
+    const no = unreadable(this.kept.answers[item.id].parts[n], part, this.sheet.shapes);
+    const { input, place } = this.boxes.get(`${item.id} ${n}`);
+    input.setAttribute("aria-invalid", String(no));
+    place.classList.toggle("unclear", no);
+    if (this.reader) return no;
+    const such = part.kind === "order" ? ["", ""] :
+      ["one number, its unit if you like, and no other words: ",
+        "un solo número, con su unidad si quiere, y ninguna otra palabra: "];
+    tell(place, no ? `This cannot be read. Write ${such[0]}${part.such}.` : "",
+      no ? `Esto no se puede leer. Escriba ${such[1]}${this.other(part.such)}.` : "");
+    return no;
+  }
+
+  // The boxes that nobody could read, by their names.
+  unclear() {
+    return this.sheet.items.flatMap((item) => item.parts.flatMap((part, n) => {
+      if (part.kind === "choice" || !this.look(item, n)) return [];
+      return [item.parts.length > 1 ? `${item.id} (${SIGNS[n]})` : item.id];
+    })).join(", ");
   }
 
   type(item, n, text) {
     this.kept.answers[item.id].parts[n] = clean(text);
     this.kept.keep();
     byId("done").textContent = "";
-    clearTimeout(this.timer);
-    this.timer = setTimeout(() => this.tell(item), 150);
+    if (item.parts[n].kind === "choice") return;
+    const { input } = this.boxes.get(`${item.id} ${n}`);
+    if (input.getAttribute("aria-invalid") === "true") this.look(item, n);
+    clearTimeout(this.timers.get(item.id));
+    this.timers.set(item.id, setTimeout(() => this.tell(item), 150));
   }
 
   // "read as", where the reader is in the page and has started.
@@ -116,8 +150,13 @@ class Sheet {
   said(english, spanish) {
     const left = this.sheet.items
       .filter(({ id }) => !this.kept.answers[id].parts.every(Boolean)).map(({ id }) => id).join(", ");
-    tell(byId("done"), left ? `${english} Not answered in full: ${left}.` : english,
-      left ? `${spanish} Sin responder del todo: ${left}.` : spanish);
+    const unclear = this.unclear();
+    const told = [[english, spanish]];
+    if (left) told.push([`Not answered in full: ${left}.`, `Sin responder del todo: ${left}.`]);
+    if (unclear)
+      told.push([`Cannot be read as it stands: ${unclear}. Mend it, then do this again.`,
+        `No se puede leer como está: ${unclear}. Corríjalo y hágalo otra vez.`]);
+    tell(byId("done"), ...[0, 1].map((n) => told.map((one) => one[n]).join(" ")));
   }
 
   save() {
