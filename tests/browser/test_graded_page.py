@@ -281,6 +281,34 @@ def test_it_fits_a_phone(chromium, course, size, theme) -> None:
             page.screenshot(path=str(place / f"graded_{size[0]}_{theme}.png"))
 
 
+LEAST_LETTERS = 11
+LETTERS = """all => all.map(one =>
+  17.5 * one.getBoundingClientRect().width / one.naturalWidth)"""  # 18 pt at 70 dots an inch
+SCROLLS = "all => all.filter(one => one.scrollWidth > one.clientWidth).length"
+
+
+@pytest.mark.parametrize("size", [PHONE, SMALL, (844, 390)])
+def test_a_picture_is_whole_and_larger_at_a_press(chromium, course, size) -> None:
+    """No picture is cut off; where its letters are small, a button makes them 11 px, and back."""
+    with opened(chromium, page_of(course), size) as page:
+        images, button = page.locator(".strip img"), page.locator("button.larger:visible")
+        images.last.wait_for()
+        page.wait_for_timeout(300)
+        assert page.locator(".strip").evaluate_all(SCROLLS) == 0
+        small = [one for one in images.evaluate_all(LETTERS) if one < LEAST_LETTERS]
+        assert button.count() == len(small)
+        assert (size[0] > 640) == (not small)
+        for one in button.all():
+            assert one.bounding_box()["height"] >= 44
+            one.click()
+        assert min(images.evaluate_all(LETTERS)) >= LEAST_LETTERS
+        assert sideways(page) == 0
+        for one in button.all():
+            expect(one).to_contain_text("Whole picture")
+            one.click()
+        assert page.locator(".strip").evaluate_all(SCROLLS) == 0
+
+
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_an_audit_finds_nothing(chromium, course, theme) -> None:
     """Contrast, names and roles, by a library of checks."""

@@ -100,6 +100,30 @@ def test_a_choice_shows_its_picture_and_its_answer(chromium, pages) -> None:
         assert image.get_attribute("alt") != before
 
 
+SCROLLS = "all => all.filter(one => one.scrollWidth > one.clientWidth).length"
+WIDTHS = "all => all.map(one => one.getBoundingClientRect().width)"
+READABLE = 1280 * 11 / 25
+"""How wide a picture is whose letters, 25 of its 1280 units, are 11 px high."""
+
+
+@pytest.mark.parametrize("size", [PHONE, SMALL, (844, 390)])
+def test_a_picture_is_whole_and_larger_at_a_press(chromium, pages, size) -> None:
+    """Moving or still, none is cut off; a button beside it makes its letters readable."""
+    with opened(chromium, pages / f"{LESSON}.html", size) as page:
+        page.locator(".player svg").wait_for()
+        button = page.get_by_role("button", name="Larger picture")
+        expect(button.first).to_be_visible()
+        assert page.locator(".strip:visible").evaluate_all(SCROLLS) == 0
+        while button.count():
+            assert button.first.bounding_box()["height"] >= LEAST_BUTTON
+            button.first.click()
+        shown = page.locator(".strip :is(svg, img):visible")
+        assert min(shown.evaluate_all(WIDTHS)) >= READABLE
+        assert sideways(page) == 0
+        page.get_by_role("button", name="Whole picture").first.click()
+        expect(button).to_have_count(1)
+
+
 HEIGHTS = "all => all.map(one => one.getBoundingClientRect().height)"
 
 

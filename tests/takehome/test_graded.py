@@ -71,6 +71,21 @@ def test_nothing_of_the_answer_is_in_the_page(name: str) -> None:
     assert not [one for one in kept if one and one in text]
 
 
+NUMBER = re.compile(r"\d*[.,]?\d+")
+OTHER_SYSTEM = re.compile(r"\([^)]*\)")
+
+
+@pytest.mark.parametrize("system", ["inch", "metric"])
+def test_a_question_says_every_number_of_its_picture(system: str) -> None:
+    """A phone shows a picture whole and its letters small: nothing stands there alone."""
+    for kind in questions.all_types().values():
+        for seed in range(3):
+            question = kind.draw(random.Random(seed)).stated_in(system)
+            drawing = question.drawing()
+            shown = OTHER_SYSTEM.sub("", drawing.text) if drawing else ""
+            assert [one for one in NUMBER.findall(shown) if one not in question.ask()] == []
+
+
 def test_a_page_is_light_and_its_markup_is_ours(tmp_path) -> None:
     """A whole sheet is under 0.3 MB; a title is text; the policy allows this one script."""
     folder = examples.make_course(tmp_path / "course")

@@ -35,8 +35,8 @@ class Sheet {
     both(box, "legend", ...points(item.points).map((told) => `${item.id} (${told})`));
     both(box, "p", item.ask, this.other(item.ask), { class: "ask" });
     if (item.picture)
-      make(name(strip(box, ""), `Drawing of ${item.id}`, `Dibujo de ${item.id}`), "img", "", {
-        src: `data:image/png;base64,${item.picture}`, alt: item.alt, lang: "en" });
+      drawing(name(strip(box, ""), `Drawing of ${item.id}`, `Dibujo de ${item.id}`),
+        item.picture, item.alt, (button, wide) => tell(button, ...(wide ? WHOLE : LARGER)));
     else if (item.alt) make(box, "p", item.alt, { lang: "en" });
     this.reads.set(item.id, item.parts.map((part, n) =>
       part.kind === "choice" ? this.choice(box, item, part, n) : this.entry(box, item, part, n)));

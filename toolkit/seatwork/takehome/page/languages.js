@@ -1,6 +1,8 @@
 // A page's texts stand there in English and in Spanish; the language of the page says which is seen.
 const chosen = () => document.documentElement.lang;
 const say = (english, spanish) => (chosen() === "es" ? spanish : english);
+const LARGER = ["Larger picture", "Dibujo más grande"];
+const WHOLE = ["Whole picture", "Dibujo entero"];
 const named = new Set(); // what changes an attribute with the language
 
 function tell(place, english, spanish = english) {

@@ -3,6 +3,18 @@
 const SAID_AFTER = 500; // ms without a move, before a screen reader is told
 let numbered = 0;
 const titles = new Map();
+const [UNITS, LETTERS_OF_PAGE] = [1280, 25]; // a picture's width and its letters [its own units]
+// How high the letters of a picture are now [px]; the picture of a low window is not as wide as
+// its place.
+function letters(picture) {
+  const box = picture?.viewBox?.baseVal;
+  const wide = picture?.clientWidth ?? UNITS;
+  const units = box ? Math.max(box.width, (box.height * wide) / picture.clientHeight) : UNITS;
+  return (LETTERS_OF_PAGE * wide) / units;
+}
+const labelled = (button, wide) => {
+  button.textContent = wide ? "Whole picture" : "Larger picture";
+};
 
 // A bench that stands on the page twice has two names.
 function named(title) {
@@ -22,6 +34,7 @@ class Played {
     this.body = make(this.root, "div", "", { class: "player-body" });
     this.frame = strip(this.body, `Picture of ${title}`);
     this.frame.classList.add("player-picture");
+    larger(this.frame, () => letters(this.frame.querySelector("svg, img")), labelled);
     this.trouble = make(this.body, "p", "", { class: "player-trouble", role: "status" });
     this.set = make(this.body, "p", "", { class: "player-set" });
     this.readout = make(this.body, "div", "", { class: "player-readout" });
@@ -140,6 +153,15 @@ async function play(home) {
   const told = await unpackData(home.dataset.bench);
   document.getElementById(home.dataset.bench).remove();
   await new (told.choices ? Choices : Slider)(home, told).start();
+}
+
+// Pictures that stay still on the page.
+for (const image of document.querySelectorAll("main p > img")) {
+  const home = image.parentElement;
+  home.classList.add("strip");
+  for (const [name, value] of [["role", "group"], ["tabindex", "0"], ["aria-label", "Picture"]])
+    home.setAttribute(name, value);
+  larger(home, () => letters(image), labelled);
 }
 
 // A browser too old for one of these parts keeps the still, which stands there already.

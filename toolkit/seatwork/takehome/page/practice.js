@@ -14,8 +14,8 @@ function question(ask, told, item, attempt, place, before = []) {
   const word = say("Answer", "Respuesta");
   const drawn = told.pictures[item.id];
   if (drawn?.picture && attempt === 1)
-    make(strip(box, `${say("Drawing of", "Dibujo de")} ${item.id}`), "img", "", {
-      src: `data:image/png;base64,${drawn.picture}`, alt: drawn.alt, lang: "en" });
+    drawing(strip(box, `${say("Drawing of", "Dibujo de")} ${item.id}`), drawn.picture, drawn.alt,
+      (button, wide) => tell(button, ...(wide ? WHOLE : LARGER)));
   const typed = item.parts.map((part, n) => {
     const unit = part.unit ? ` [${part.unit}]` : "";
     const part_name = item.parts.length > 1 ? `${word} (${SIGNS[n]})` : word;

@@ -22,7 +22,36 @@ function make(parent, tag, text = "", attributes = {}) {
   return node;
 }
 
-// A picture keeps its letters readable on a phone: it is then wider than the page, and is moved
-// under the finger or with the arrow keys, one section at a time.
+// A picture is shown whole, as wide as the page. Where its letters come out too small, on a phone,
+// a button shows it larger: it is then moved under the finger or with the arrow keys, one section
+// at a time.
+const LEAST_LETTERS = 11; // px
 const strip = (parent, name) =>
   make(parent, "div", "", { class: "strip", role: "region", tabindex: "0", "aria-label": name });
+
+// `letters` is how high the picture's letters are now [px]; `fill` writes on the button.
+function larger(place, letters, fill) {
+  const button = document.createElement("button");
+  button.type = "button";
+  button.className = "larger";
+  place.after(button);
+  const look = () => {
+    const wide = place.classList.contains("wide");
+    button.hidden = !wide && !(letters() < LEAST_LETTERS);
+    fill(button, wide);
+  };
+  button.addEventListener("click", () => {
+    place.classList.toggle("wide");
+    look();
+  });
+  new ResizeObserver(look).observe(place);
+  look();
+}
+
+// A drawing of a question, with the size of its letters beside its width [px].
+const LETTERS = 17.5;
+function drawing(place, picture, alt, fill) {
+  const image = make(place, "img", "", { src: `data:image/png;base64,${picture}`, alt, lang: "en" });
+  const now = () => (LETTERS * image.clientWidth) / image.naturalWidth;
+  image.decode().catch(() => {}).then(() => larger(place, now, fill));
+}
