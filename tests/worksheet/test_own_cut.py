@@ -5,12 +5,17 @@ import io
 import numpy as np
 import pytest
 from PIL import Image
+from seatwork.drawings import Look
+from seatwork.drawings.views.beside_heads import LiftedHead
+from seatwork.drawings.views.beside_right import Bars, beside_right
+from seatwork.marking.speaking import Voice
 from seatwork.questions import all_types
 from seatwork.questions.cuts.cone_triangle import CONES, step_of_hint
 from seatwork.questions.cuts.finding import CUTTERS, UNCUT, own_cut, right_cut
 from seatwork.questions.type.draws import generator
 from seatwork.questions.type.parts import NumberPart
 from seatwork.worksheet import model_sheet
+from seatwork.worksheet.cutting_room import own_figures, right_figures
 from seatwork.worksheet.form import Form
 
 FIRST = (
@@ -238,3 +243,45 @@ def test_what_a_number_means_is_said(kind: str, part: int, sizes: dict, typed: s
     found = own_cut(all_types()[kind](**sizes), part, typed)
     assert found is not None
     assert said in found.said
+
+
+BESIDE = ("off-center", "decide", "tilted-head", "spindle-speed", "cutting-time", "chatter-marks")
+"""Types of which no whole seat is cut: a head, a band, a pad, an amount is drawn."""
+
+
+@pytest.mark.parametrize("name", BESIDE)
+def test_what_is_no_seat_is_drawn_beside_the_right_one(name: str) -> None:
+    """Twice too much is drawn beside what is right, whose words have no number."""
+    question = asked(name)
+    place = next(n for n, part in enumerate(question.parts) if isinstance(part, NumberPart))
+    part = question.parts[place]
+    assert isinstance(part, NumberPart)
+    low = float(question.least_diameter / 25.4) if name == "decide" else 2 * float(part.rounded)
+    look, voice = Look(system=question.system), Voice()
+    right, own = own_figures(question, place, f"{low:.4f}", look, voice)
+    assert not [sign for sign in right.alt + right.caption if sign.isdigit()]
+    assert own.png.startswith(b"\x89PNG")
+    assert right.png != own.png
+    (alone,) = right_figures(question, place, look, voice)
+    assert alone.png.startswith(b"\x89PNG")
+
+
+def test_bars_are_as_long_as_their_amounts() -> None:
+    """Twice the time goes twice as far: its bar is twice as long, counted in the picture.
+
+    A bar is counted on a line through its middle, in pixels of the color of its face.
+    """
+    pair = Bars(own=2.0, right=1.0)
+    lengths = []
+    for png in beside_right(pair, Look()):
+        row = np.asarray(Image.open(io.BytesIO(png)).convert("RGB")).astype(int)
+        middle = row[row.shape[0] // 2]
+        lengths.append(int((middle[:, 2] - middle[:, 0] > 20).sum()))
+    assert lengths[1] / lengths[0] == pytest.approx(2.0, abs=0.1)
+
+
+@pytest.mark.parametrize(("lift", "clear"), [(0.5, False), (1.0, True), (1.5, True)])
+def test_a_head_too_low_would_be_in_the_metal(lift: float, clear: bool) -> None:
+    """By plane geometry, at 90°: a head clears a seat .25 beside its hole from a lift of .25 on."""
+    head = LiftedHead(offset=0.25, included_angle=90.0, right=0.25, own=0.25 * lift)
+    assert (len(head._overlap(head.own)) == 0) is clear

@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from seatwork.drawings.scene import Look
+from seatwork.drawings.views.beside_right import beside_right
 from seatwork.drawings.views.cut_seat import bare_seats
 from seatwork.drawings.views.cut_shapes import CutSeat
 from seatwork.errors import SeatworkError
@@ -36,6 +37,10 @@ def own_figures(question: Any, part: int, typed: str, look: Look, voice: Voice) 
     if found is None:
         return []
     said = voice.say(found.said)
+    if found.pair is not None:
+        asked, mine = beside_right(found.pair, look)
+        right = _amount(asked, ASKED, voice.words["form.right_amount"])
+        return [right, _amount(mine, f"{found.said} {DASHED}", said)]
     if found.own is None:
         return [Figure(png=b"", kind="words", alt="", caption=said)]
     try:
@@ -44,8 +49,8 @@ def own_figures(question: Any, part: int, typed: str, look: Look, voice: Voice) 
         return [Figure(png=b"", kind="words", alt="", caption=said)]
     figures = []
     if found.right is not None:
-        right = f"{voice.words['form.right_seat']} {_state(found.right, voice)}".strip()
-        figures.append(_cut(drawn[0], right))
+        caption = f"{voice.words['form.right_seat']} {_state(found.right, voice)}".strip()
+        figures.append(_cut(drawn[0], caption))
     lies = _lies(found.own, look.system, voice)
     as_asked = "" if _faults(found.own) else _lies(found.own, look.system, Voice())
     alt = f"{found.said} {drawn[-1][1]} {as_asked}".strip()  # in English, as the picture is
@@ -59,6 +64,9 @@ def right_figures(question: Any, part: int, look: Look, voice: Voice) -> list[Fi
     if found is None:
         return []
     said = voice.say(found.said)
+    if found.pair is not None:
+        (png,) = beside_right(found.pair, look, alone=True)
+        return [_amount(png, found.said, said)]
     if found.own is None:
         return [Figure(png=b"", kind="words", alt="", caption=said)]
     own = replace(found.own, held=None)
@@ -80,6 +88,15 @@ LIES = (Countersink, Counterbore)
 
 SHARPNESS = 0.75
 """Pixels of a triangle per page unit [-]."""
+
+
+ASKED = "As it should be, without its size."
+DASHED = "The right one is dashed."
+"""What screen readers say of amounts beside each other, in English, as of every picture."""
+
+
+def _amount(png: bytes, alt: str, caption: str) -> Figure:
+    return Figure(png=png, kind="cut", alt=alt, caption=caption)
 
 
 def _cut(drawn: tuple[bytes, str], caption: str) -> Figure:

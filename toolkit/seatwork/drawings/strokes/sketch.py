@@ -78,6 +78,17 @@ class Sketch:
         """Draw a centerline."""
         self._draw([line], self.style.sizes.thin, 4.0, CENTER_DASHES, self.colors.center)
 
+    def contact(self, line: Corners) -> None:
+        """Draw where two parts touch."""
+        self._draw([line], self.style.sizes.contact * 1.4, 4.8, "-", self.colors.contact)
+
+    def cannot_be(self, corners: Corners) -> None:
+        """Fill what is out of limits, or metal in metal, cross-hatched."""
+        looks: dict[str, Any] = {"facecolor": self.colors.contact, "edgecolor": self.colors.ink}
+        patch = Polygon(np.asarray(corners, dtype=float), hatch="xxx", zorder=4.4, **looks)
+        patch.set_linewidth(self.style.sizes.thin * POINTS)
+        self.axes.add_artist(patch)
+
     def _draw(
         self, lines: Sequence[Corners], width: float, order: float, dashes: Any, color: str = ""
     ) -> None:

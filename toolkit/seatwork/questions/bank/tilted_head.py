@@ -35,7 +35,6 @@ class TiltedHead(NumberQuestion):
     goal = "Find the gap under a head on a leaning pad, and say what it does to the bolt."
     difficulty = 2
     codes = ("F2",)
-    undrawn = "a bolt drawn on its slope would show it bent"
     measure = LENGTH
     accepted = Tolerance("0.001", "0.025", "Feeler leaves come in steps of .001 in.")
     sizes: ClassVar = {"width": LENGTH, "slope": ANGLE}

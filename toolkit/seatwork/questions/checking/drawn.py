@@ -31,6 +31,11 @@ def faults(kind: type[Question]) -> Iterator[str]:
                 yield from shown_wrongly(question.stated_in(system))
 
 
+def _asks_number(question: Question) -> bool:
+    """Tell whether a part asks for a number, be it not the last."""
+    return any(isinstance(part, NumberPart) for part in question.parts)
+
+
 def shown_wrongly(question: Question) -> Iterator[str]:
     """Yield what one question's drawing shows that it should not, or does not show."""
     drawing = question.drawing()
@@ -46,7 +51,7 @@ def shown_wrongly(question: Question) -> Iterator[str]:
     if isinstance(question.main, NumberPart) and not question.unmarked:
         if not marked:
             yield 'the drawing has no "?" where the size asked for is, or say why in unmarked'
-    elif "?" in seen:
+    elif "?" in seen and (question.unmarked or not _asks_number(question)):
         yield 'the drawing has a "?", though unmarked says why not or no number is asked for'
 
 

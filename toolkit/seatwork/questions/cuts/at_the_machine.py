@@ -3,7 +3,7 @@
 from math import pi
 from typing import Any
 
-from seatwork.questions.cuts.own_cut import OwnCut, words
+from seatwork.questions.cuts.own_cut import OwnCut, bars, words
 from seatwork.units import show_length, show_speed
 
 
@@ -17,10 +17,12 @@ def spindle_speed(question: Any, _part: int, value: float) -> OwnCut:
     if not value > 0:
         return words("A spindle that stands still cuts nothing.")
     system = question.system
-    lip = show_speed(lip_speed(value, question.diameter), system)
+    lip, right = (lip_speed(turns, question.diameter) for turns in (value, question.value()))
     drilled = show_speed(question.surface_speed, system)
     wide = show_length(question.diameter, system)
-    return words(f"At {value:.0f} rev/min the lips at ⌀{wide} run {lip}. The drill runs {drilled}.")
+    runs = show_speed(lip, system)
+    said = f"At {value:.0f} rev/min the lips at ⌀{wide} run {runs}. The drill runs {drilled}."
+    return bars(lip, right, said)
 
 
 def cutting_time(question: Any, _part: int, value: float) -> OwnCut:
@@ -28,12 +30,12 @@ def cutting_time(question: Any, _part: int, value: float) -> OwnCut:
     turns = max(value, 0.0) * question.speed / 60
     gone = show_length(turns * question.feed, question.system)
     travel = question.stated("travel")
-    return words(f"In {value:.1f} s it makes {turns:.0f} turns and goes {gone}. Asked: {travel}.")
+    said = f"In {value:.1f} s it makes {turns:.1f} turns and goes {gone}. Asked: {travel}."
+    return bars(turns * question.feed, question.travel, said)
 
 
 def chatter_marks(question: Any, _part: int, value: float) -> OwnCut:
     """Say how many marks such a chatter leaves at this speed."""
     marks = max(value, 0.0) * 60 / question.speed
-    return words(
-        f"At {value:.0f} Hz and {question.speed:.0f} rev/min that is {marks:.1f} marks a turn."
-    )
+    said = f"At {value:.0f} Hz and {question.speed:.0f} rev/min that is {marks:.1f} marks a turn."
+    return bars(marks, question.marks, said)

@@ -6,6 +6,7 @@ from seatwork.drawings.views.cut_shapes import CutSeat
 from seatwork.questions.cuts.at_the_machine import lip_speed
 from seatwork.questions.cuts.own_cut import (
     OwnCut,
+    bars,
     cone_by_angle,
     cone_by_depth,
     cone_by_width,
@@ -234,14 +235,17 @@ def whole_part(question: Any, part: int, value: float) -> OwnCut:
 
 def _in_the_chain(question: Any, part: int, value: float) -> OwnCut:
     """Say what a speed or a time of the chain comes to, by the right steps before it."""
-    wide, _, speed, _ = question.values()
+    wide, _, speed, seconds = question.values()
     if part == 2:
-        lip, drilled = (
-            show_speed(rate, question.system)
-            for rate in (lip_speed(value, wide), question.surface_speed)
+        lip, right = (lip_speed(turns, wide) for turns in (value, speed))
+        runs, drilled = (
+            show_speed(rate, question.system) for rate in (lip, question.surface_speed)
         )
-        return words(f"At {value:.0f} rev/min the lips run {lip}. The drill runs {drilled}.")
-    return words(f"In {value:.1f} s the spindle makes {max(value, 0.0) * speed / 60:.0f} turns.")
+        said = f"At {value:.0f} rev/min the lips run {runs}. The drill runs {drilled}."
+        return bars(lip, right, said)
+    turns = max(value, 0.0) * speed / 60
+    said = f"In {value:.1f} s the spindle makes {turns:.1f} turns."
+    return bars(turns, seconds * speed / 60, said)
 
 
 def _size(question: Any, value: float) -> str:

@@ -1,11 +1,13 @@
 """What comes of one's own number for limits, a gage ball, a hole to pass through, a screw's length.
 
-No seat is drawn for most of these: a sentence says what the number comes to.
+A sentence says what the number comes to; a head, a pad, a band of good sizes is drawn beside it.
 """
 
 from typing import Any
 
-from seatwork.questions.cuts.own_cut import OwnCut, cone_by_width, words
+from seatwork.drawings.views.beside_heads import LeaningPad, LiftedHead
+from seatwork.drawings.views.beside_right import DoubtBand
+from seatwork.questions.cuts.own_cut import OwnCut, cone_by_width, drawn, words
 from seatwork.seats import Countersink, Head, bolting
 from seatwork.seats.cones import half_tangent
 from seatwork.seats.heads import FLUSH
@@ -67,7 +69,15 @@ def decide(question: Any, _part: int, value: float) -> OwnCut:
         show_length(size, question.system)
         for size in (value - question.doubt, value + question.doubt, question.least_diameter)
     )
-    return words(f"A seat that reads so may measure {low} to {high}. The least allowed is {least}.")
+    said = f"A seat that reads so may measure {low} to {high}. The least allowed is {least}."
+    band = DoubtBand(
+        least=question.least_diameter,
+        greatest=question.greatest_diameter,
+        doubt=question.doubt,
+        right=question.value(),
+        own=value,
+    )
+    return drawn(band, said)
 
 
 def off_center(question: Any, _part: int, value: float) -> OwnCut:
@@ -76,14 +86,22 @@ def off_center(question: Any, _part: int, value: float) -> OwnCut:
         show_length(size, question.system)
         for size in (value * half_tangent(question.included_angle), value, question.offset)
     )
-    return words(f"A head lifted by {up} clears a seat {beside} beside its hole. Cut was {offset}.")
+    said = f"A head lifted by {up} clears a seat {beside} beside its hole. Cut was {offset}."
+    head = LiftedHead(
+        offset=question.offset,
+        included_angle=question.included_angle,
+        right=question.value(),
+        own=value,
+    )
+    return drawn(head, said)
 
 
 def tilted_head(question: Any, _part: int, value: float) -> OwnCut:
     """Say how far a pad leans that leaves such a gap under a head."""
     gap, wide = (show_length(size, question.system) for size in (value, question.width))
     lean = show_angle(bolting.seat_tilt(gap=value, across=question.width))
-    return words(f"A gap of {gap} over {wide} is a lean of {lean}.")
+    said = f"A gap of {gap} over {wide} is a lean of {lean}."
+    return drawn(LeaningPad(width=question.width, right=question.value(), own=value), said)
 
 
 def screw_length(question: Any, _part: int, value: float) -> OwnCut:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from math import inf
 from typing import Any
 
+from seatwork.drawings.views.beside_right import Bars, Beside
 from seatwork.drawings.views.cut_shapes import CutSeat
 from seatwork.errors import SeatworkError
 from seatwork.quantities import INCH
@@ -39,11 +40,14 @@ class OwnCut:
         The seat as asked for; None where it is not shown.
     said : str
         What the number means at the machine, or why it cannot be cut.
+    pair : Beside or None
+        What is drawn where no seat is: an amount, a head, a reading, beside the right one.
     """
 
     own: CutSeat | None = None
     right: CutSeat | None = None
     said: str = ""
+    pair: Beside | None = None
 
 
 Cutter = Callable[[Any, int, float], OwnCut]
@@ -197,6 +201,16 @@ def held(part: CutSeat, amount: float, true: float, said: str) -> OwnCut:
 def words(said: str) -> OwnCut:
     """Say what a number means where no seat can be drawn."""
     return OwnCut(said=said)
+
+
+def drawn(pair: Beside, said: str) -> OwnCut:
+    """Draw what a number makes beside what the right one makes, where it can be seen."""
+    return OwnCut(said=said, pair=pair if pair.fits() else None)
+
+
+def bars(own: float, right: float, said: str) -> OwnCut:
+    """Draw an amount as a bar beside the right one; both in one unit, not below zero."""
+    return drawn(Bars(own=own, right=right), said)
 
 
 def is_finite(value: float) -> bool:
