@@ -69,7 +69,7 @@ class Depth(Bench[Stopped]):
         Number(name="new_nose", label="Nose after resharpening", low=0.0, high=5.0, start=2.286,
                why=BLUNT, needs="cut"),
         Number(name="stop_error", label="Stop off by", low=0.0, high=0.5, start=0.0,
-               why="a stop that is worse is mended, not reckoned with", needs="cut"),
+               why="a stop that is worse is mended, not figured with", needs="cut"),
         Choice(name="stop_way", label="Stop lets number 2 go", options=(DEEP, SHALLOW), start=DEEP,
                folded=True, needs="cut"),
         Pick(name="screw", label="Screw", listed=flat_jobs, known=flat_job, start=FIRST,

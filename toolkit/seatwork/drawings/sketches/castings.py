@@ -19,7 +19,7 @@ PAD = {
     "slope": "draft of the face",
     "diameter": "spotface",
     "hole": "hole",
-    "scale": "cut deeper than whole, at the low side",
+    "scale": "cut deeper than clean, at the low side",
     "axis": "from the sloped face down to the flat, at the axis",
     "touch": "travel of the cutter from its first touch on the high side",
     "thickness": "flange at the low side before the cut",

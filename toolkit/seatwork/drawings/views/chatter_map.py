@@ -184,7 +184,7 @@ class MapView(View[Place]):
         label = word(axes, style, LEFT - 132.0, TOP + 16.0, ha="left", **still)
         label.set_text(f"lip in cut [{unit}]")
         foot = word(axes, style, (LEFT + RIGHT) / 2, 34.0, **still)
-        foot.set_text("spindle speed [rev/min]; hatched: model not valid (wear land over 1/4 wave)")
+        foot.set_text("spindle speed [rev/min]; hatched: this model says nothing there")
         frame = Line2D(*joined(lines).T, color=style.colors.ink, zorder=1.5)
         frame.set_linewidth(style.sizes.thin * POINTS)
         axes.add_artist(frame)
