@@ -1,12 +1,12 @@
 """Heads where one's own number puts them: over a seat beside its hole, and on a leaning pad."""
 
 from dataclasses import dataclass
-from math import radians, tan
 
 import numpy as np
 
 from seatwork.drawings.strokes.linework import Point, Points
 from seatwork.drawings.strokes.sketch import Sketch
+from seatwork.seats.cones import half_tangent
 
 FACE, BACK, HALF = 210.0, 60.0, 180.0
 """Face and back of the plate, and half of its width [page units]."""
@@ -52,7 +52,7 @@ class LiftedHead:
 
     @property
     def _tangent(self) -> float:
-        return tan(radians(self.included_angle / 2))
+        return half_tangent(self.included_angle)
 
     def _lift(self, value: float) -> float:
         return OFFSET * value / self.offset

@@ -91,7 +91,7 @@ class Bars:
     Parameters
     ----------
     right, own : float
-        The amounts, not below zero, in one unit.
+        The amounts, not below zero, both in one unit [mm, m/min or a count].
     """
 
     right: float
