@@ -19,13 +19,14 @@ LESSONS = HOME / "notebooks"
 ALL = "[All lessons](00_start_here.ipynb#All-lessons)"
 LINKS = re.compile(r"^\[(?:←|All lessons\]).*$", re.MULTILINE)
 LIST = re.compile(r"(?<=\n## All lessons\n\n).*?(?=\n\n\*\*Worksheets)", re.DOTALL)
-TABLE = re.compile(r"(?<=\n\| \| \|\n\|---\|---\|\n).*?(?=\n\| \[Worksheets\])", re.DOTALL)
+TABLE = re.compile(r"(?<=\n\| \| \|\n\|---\|---\|\n).*?(?=\n\| Worksheets \|)", re.DOTALL)
 HEADINGS = {
     "lesson": "",
     "your own work": "For your own work",
     "instructor": "For the instructor",
     "look it up": "To look things up",
 }
+"""For whom a page is, and the heading of such pages on the start page."""
 
 
 def pages() -> list[dict[str, Any]]:
@@ -78,11 +79,13 @@ def numbered(page: dict[str, Any]) -> str:
 
 
 def table() -> str:
-    """Write the rows of the README's table."""
-    return "\n".join(
-        f"| [{page['title']}](notebooks/{page['file']}.ipynb) | {page['says']} |"
-        for page in pages()
-    )
+    """Write the rows of the README's table: titles alone, since the start page says more."""
+    rows = []
+    for wanted, heading in HEADINGS.items():
+        titles = [page for page in pages() if kind(page) == wanted]
+        linked = " · ".join(f"[{page['title']}](notebooks/{page['file']}.ipynb)" for page in titles)
+        rows.append(f"| {heading or 'Lessons'} | {linked} |")
+    return "\n".join(rows)
 
 
 def written() -> Iterator[tuple[Path, str]]:

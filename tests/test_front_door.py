@@ -72,16 +72,15 @@ def test_the_readme_tells_three_stories() -> None:
 
 @pytest.mark.slow
 def test_the_instructor_before_class(tmp_path: Path) -> None:
-    """A note becomes a plan and a card, and a folder of papers is marked, as README says."""
-    run(
-        "import seatwork as sw\nsw.record.hand_out('course', 'cones', ['L07'])\n"
-        "from pathlib import Path\nPath('handed_in').mkdir()",
-        tmp_path,
-    )
+    """In an empty folder a note becomes a card, a sheet is handed out, and marked afterwards."""
     told = run(f"{stories()['instructor']}\nprint(len(plan.seats))", tmp_path)
     assert "countersink" in told
     assert told.strip().endswith("1")
     assert (tmp_path / "card.pdf").read_bytes().startswith(b"%PDF")
+    typed = "learner,question,answer\nL12,c1,.1 in\n"
+    (tmp_path / "typed.csv").write_text(typed, encoding="utf-8")
+    run("import seatwork as sw\nsw.record.mark('course', 'cones', 'typed.csv')", tmp_path)
+    assert "L12" in (tmp_path / "course" / "cones-marks.csv").read_text("utf-8")
 
 
 @pytest.mark.slow

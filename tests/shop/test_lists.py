@@ -178,4 +178,8 @@ def test_an_unknown_name_is_answered_with_the_names_there_are() -> None:
     """Asking for a machine the shop has not tells which ones it has."""
     with pytest.raises(SeatworkError, match="it lists bench drill press, knee mill"):
         Shop.at().machine("jig borer")
+    with pytest.raises(
+        SeatworkError, match=r"machines\.csv.*: which of its lines is meant .* bench drill"
+    ):
+        Shop.at().machine(" ")
     assert Shop.at().machine(" Knee Mill ").name == "knee mill"

@@ -57,7 +57,8 @@ def _paper(folder: Path, takers: Takers, key: bytes, learner: str, sitting: int)
         raise SeatworkError(str(folder), fault, f"seatwork hand-out {name} does that")
     if form.mode != GRADED:
         fault = f"{learner} was given {name} for practice"
-        raise SeatworkError(name, fault, "hand it out with --mode graded")
+        remedy = f"hand out a re-test with --sitting {sitting + 1} --mode graded"
+        raise SeatworkError(name, fault, remedy)
     sheet = takers.sheet(takers.given.ids[name, learner, form.form])
     return Paper(
         learner=learner,

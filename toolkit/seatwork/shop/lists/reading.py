@@ -141,11 +141,13 @@ def named(listed: Sequence[Listed], name: str, file: str, key: Callable[[Listed]
     Raises
     ------
     SeatworkError
-        If the list has no such name; the names it has are told.
+        If the list has no such name, or none was given; the names it has are told.
     """
     for one in listed:
         if key(one).casefold() == name.strip().casefold():
             return one
     known = tuple(key(one) for one in listed)
     remedy = f"it lists {', '.join(known) or 'nothing'}"
+    if not name.strip():
+        raise SeatworkError(file, "which of its lines is meant was not said", remedy, options=known)
     raise SeatworkError(name, f"{file} does not list it", remedy, options=known)
