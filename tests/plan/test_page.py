@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from seatwork import plan
 from seatwork.cli.plan_page import closing_sections, page, sections
+from seatwork.errors import SeatworkError
 from seatwork.plan.contents import HEADINGS, KINDS, NOT_YET
 from seatwork.shop.house.house_rules import HouseRules, apply
 from seatwork.shop.shop import Shop
@@ -203,6 +204,54 @@ def test_no_lead_drill_goes_past_the_tip() -> None:
     blind = made("5/8-11 UNC-2B X 1.25 FULL THD, 17/32 DRILL X 1.75 DP TO POINT", thickness=63.5)
     lead = dict(blind.rows().of("set")[0].cells)
     assert lead["stop"] == "not past the tip"
+
+
+def stops_of(note):
+    """Return the stop of each step of a note's table."""
+    return [dict(row.cells)["stop"] for row in made(note, thickness=38.1).rows().of("set")]
+
+
+def test_a_blind_hole_that_stands_alone_has_its_depth_in_the_table() -> None:
+    """A 118° point of .375 is .3004 x .375 = .113 long: .500 full is .613 to the tip."""
+    (stop,) = stops_of("DRILL .375 DIA X .50 DP")
+    assert stop == ".613 to the tip, .500 full"
+
+
+def test_a_blind_ream_and_a_blind_bore_have_their_depth_in_the_table() -> None:
+    """The drill goes deeper than the reamer; the reamer and the bar go as deep as the note says."""
+    assert stops_of("REAM .375 +.0005 -.0000 X .50 DP, DRILL 23/64 X .75 DP")[1] == (
+        ".500 from the face"
+    )
+    assert stops_of(".5005/.5000 DIA BORE X .50 DP")[1] == ".500 from the face"
+
+
+def test_a_flat_bottom_is_not_left_to_a_twist_drill() -> None:
+    """Its point stays in the bottom; it is cut flat by another tool (common practice)."""
+    flat = made("DRILL .375 DIA X .50 DP FLAT BOTTOM")
+    looked = [row.text for row in flat.rows().of("look") if row.label == "flat bottom"]
+    assert "end mill" in looked[0]
+
+
+@pytest.mark.parametrize(
+    ("note", "drill"), [(".312 DRILL THRU", "5/16"), (".187 DRILL THRU", "3/16")]
+)
+def test_a_fraction_rounded_down_is_still_that_drill(note, drill) -> None:
+    """Prints write 5/16, .3125, as .312 and 3/16 as .187 (common practice, no source)."""
+    tool = dict(made(note).rows().of("set")[0].cells)["tool"]
+    assert tool.startswith(drill)
+
+
+@pytest.mark.parametrize("note", ["ISO 6411 B2.5/8", "R3.15/6.7 ISO 6411"])
+def test_a_center_that_is_no_plain_cone_is_not_planned_as_one(note) -> None:
+    """Form B has a guard cone outside the 60° one, form R has arcs (ISO 6411, from memory)."""
+    with pytest.raises(SeatworkError, match="not planned here"):
+        made(note, machine="lathe")
+
+
+def test_the_pilot_in_the_note_says_which_center_drill() -> None:
+    """A2.5/5.3 is cut with the drill whose pilot is 2.5, though a smaller one has room too."""
+    tool = dict(made("A2.5/5.3", machine="lathe").rows().of("set")[0].cells)["tool"]
+    assert "A2.5" in tool
 
 
 def test_handwork_is_told_without_being_asked_for() -> None:

@@ -37,14 +37,26 @@ def drills_of(diameter: float, system: str) -> tuple[Drill, ...]:
     ['17/64', 'H']
     >>> [one.name for one in drills_of(0.201 * 25.4, "inch")]
     ['#7']
+    >>> [one.name for one in drills_of(0.312 * 25.4, "inch")]
+    ['5/16']
     """
     if not 0 < diameter < float("inf"):
         raise SeatworkError(Length(diameter), "that is no drill size", "give one above zero")
     near = _half_of_last_place(diameter) if system == "inch" else METRIC_NEAR
-    # a half rounds up: .1935 is written .194
-    found = [one for one in drills() if -near - SAME <= one.diameter - diameter < near - SAME]
+    found = [one for one in drills() if _rounds_to(one, diameter, near)]
     own = [one for one in found if one.system == system] or found
     return tuple(sorted(own, key=lambda one: (ORDER.index(one.series), one.diameter)))
+
+
+def _rounds_to(drill: Drill, diameter: float, near: float) -> bool:
+    """Tell whether a drill's size is written as the one given [mm].
+
+    A half rounds up, .1935 is written .194; of a fraction it may round down too, since prints
+    write 5/16 as .312 and 3/16 as .187 (common practice, no source).
+    """
+    over = drill.diameter - diameter
+    most = near + SAME if drill.series == "fraction" else near - SAME
+    return -near - SAME <= over < most
 
 
 def beside(named: tuple[Drill, ...]) -> str:

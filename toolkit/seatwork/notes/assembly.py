@@ -21,6 +21,7 @@ from seatwork.notes.features import (
 )
 from seatwork.notes.gathering import WORDS
 from seatwork.notes.hanging import Hanging
+from seatwork.notes.hole_behind import names_it_again
 from seatwork.notes.marking import BREAKS, SIZES
 from seatwork.notes.parsing import Number, Phrase, Quantity
 from seatwork.notes.settling import settle
@@ -180,6 +181,9 @@ class Assembler(Hanging):
     def _hole(self, phrase: Phrase) -> None:
         self._no_loose_x()
         if not self.lead:
+            last = self.drafts[-1] if self.drafts and not self.parted else None
+            if self._gave_its_hole(phrase) or names_it_again(self.text, last, phrase):
+                return
             if self.current is None or self.current.kind is not Hole or self.parted:
                 self._new(Hole, phrase)
             return
@@ -189,9 +193,11 @@ class Assembler(Hanging):
             if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
         self._check_places_or_size(Hole, sizes)
+        self._back_to_seat(draft)
 
     def _through(self, phrase: Phrase) -> None:
         if self.lead and self.lead[0][0].kind == "plain" and len(self.lead) == 1:
+            self._check_one_hole(self.lead[0][0])
             self._hole(phrase)
         else:
             self._close_lead()
@@ -201,6 +207,17 @@ class Assembler(Hanging):
         if draft is None or draft.stated.get("depth") is not None:
             raise self.fault(phrase, "no hole stands before it", "write the hole, such as ⌀.201")
         draft.stated["through"] = True
+
+    def _check_one_hole(self, size: Phrase) -> None:
+        """Ask about ``DRILL A .234/.236 THRU``: two sizes of one hole, nothing between them."""
+        hole = self.current
+        if hole is None or hole.kind is not Hole or self.parted or "diameter" not in hole.stated:
+            return
+        raise self.fault(
+            size,
+            "a second size of the hole before it, or another hole?",
+            "write the drill in brackets behind the size, or a comma and DRILL before another hole",
+        )
 
     def _tap(self, phrase: Phrase) -> None:
         behind = self.current is not None and self.current.kind is Thread and not self.lead
@@ -247,7 +264,8 @@ class Assembler(Hanging):
             raise self.fault(
                 phrase, "a letter with no depth before it", "write U, V or W behind a depth"
             )
-        self.say(draft, "bottom", phrase.text, phrase)
+        letter = "U" if phrase.text.startswith("FLAT") else phrase.text
+        self.say(draft, "bottom", letter, phrase)
 
     def _pitch(self, phrase: Phrase) -> None:
         """Take the pitch behind ``M8 X``, in millimeters on any print."""
@@ -283,7 +301,11 @@ class Assembler(Hanging):
     def _iso_center(self, phrase: Phrase) -> None:
         """Take a center of ISO 6411: form, pilot, diameter at the mouth [mm]."""
         self._close_lead()
-        self._new(Counterdrill, phrase).stated |= center_fields(phrase.text)
+        named = self.current is not None and not self.parted and self.current.kind is Counterdrill
+        draft = self.current if named else self._new(Counterdrill, phrase)
+        assert draft is not None
+        draft.stated |= center_fields(phrase.text)
+        draft.end = phrase.end
 
     def _edges(self, phrase: Phrase) -> None:
         sizes, self.lead = self.lead, []

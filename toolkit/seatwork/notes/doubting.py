@@ -18,6 +18,7 @@ from seatwork.notes.features import (
 )
 from seatwork.notes.grouping import grouped, part_of, width_of
 from seatwork.notes.parsing import Phrase
+from seatwork.notes.placing import of_place
 from seatwork.notes.sizes import Size
 from seatwork.shop import HouseRules
 
@@ -120,6 +121,7 @@ def _of_features(callout: Callout, rules: HouseRules) -> Iterator[NoteWarning]:
                 yield from _of_chamfer(place, feature, group)
             elif isinstance(feature, Spotface):
                 yield from _of_spotface(place, feature)
+            yield from of_place(place, feature, group)
             yield from _smaller_than_hole(place, feature, group)
             yield from _more_than_holes(place, feature, group)
 
@@ -153,8 +155,9 @@ def _of_any(place: int, feature: Feature) -> Iterator[NoteWarning]:
         yield NoteWarning(
             code="screw-unknown", feature=place, sentence=f"{feature.screw}: {question}."
         )
-    width = width_of(getattr(feature, "diameter", None))
-    if width is not None and width > VERY_WIDE:
+    deep = None if isinstance(feature, Hole | Thread) else getattr(feature, "depth", None)
+    widths = [width_of(getattr(feature, "diameter", None)), width_of(deep)]
+    if any(width is not None and width > VERY_WIDE for width in widths):
         yield NoteWarning(
             code="very-wide",
             feature=place,

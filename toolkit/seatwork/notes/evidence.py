@@ -13,6 +13,8 @@ INCH_UNITS = ("IN", '"', "''", "THOU")
 WIDE = 3.0  # a bare size from here up is hardly in inches
 BORES = ("PROCESS", "COUNTERBORE", "COUNTERSINK", "SPOTFACE", "diameter", "HOLE")
 LEG = 1.0  # likewise for the leg of a chamfer
+INCH = 25.4  # mm
+NEAR = 0.1  # share; a size said twice, rounded or a little wrong, still shows which is in mm
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +49,9 @@ def decide(text: str, phrases: list[Phrase], system: str | None, rules: HouseRul
     inch, metric = _inch_style(bare), _metric_style(bare)
     if system is not None:
         return _against_print(text, phrases, system, inch, metric)
+    duals, shown = duals_show(phrases), signs(phrases)
+    if len(duals) == 1 and shown <= duals and not any("," in one.text for one in metric):
+        return Decision(duals.pop())
     if inch and metric:
         raise ask(text, metric[0], "some numbers are written the inch way and some the metric way")
     if metric and not inch and signs(phrases) == {"inch"} and _thousandths(metric):
@@ -55,7 +60,6 @@ def decide(text: str, phrases: list[Phrase], system: str | None, rules: HouseRul
         raise ask(text, metric[0], "one number is written the metric way, and no size is wide")
     if inch or metric:
         return Decision("inch" if inch else "metric")
-    shown = signs(phrases)
     if len(shown) == 1:
         return Decision(shown.pop())
     if not bare:
@@ -90,6 +94,21 @@ def signs(phrases: Iterable[Phrase]) -> set[str]:
             found.add("inch")
         fit = phrase.quantity.fit if phrase.quantity else ""
         if fit or phrase.kind == "c_chamfer" or (phrase.kind == "thread" and phrase.text[0] == "M"):
+            found.add("metric")
+    return found
+
+
+def duals_show(phrases: Iterable[Phrase]) -> set[str]:
+    """Return the systems that sizes said twice speak for: ``12.7 [.500]`` is in millimeters."""
+    found = set()
+    for phrase in phrases:
+        quantity = phrase.quantity
+        if quantity is None or quantity.is_angle or not quantity.again or _marked(quantity.number):
+            continue
+        first, again = _amount(quantity.number), quantity.again[0]
+        if abs(again - first * INCH) <= NEAR * again:
+            found.add("inch")
+        if abs(again * INCH - first) <= NEAR * first:
             found.add("metric")
     return found
 

@@ -20,6 +20,12 @@ from seatwork.notes.features import (
     Hole,
     Spotface,
 )
+from seatwork.notes.hole_behind import (
+    given_up,
+    is_named_before,
+    is_of_hole,
+    stands_behind_of,
+)
 from seatwork.notes.marking import SIZES
 from seatwork.notes.parsing import Phrase
 from seatwork.notes.repeats import agree, shown, threads_of, true_size
@@ -68,6 +74,7 @@ class Gathering:
         self.parted = False
         self.separator = ""
         self.split: list[tuple[Draft, Draft, Phrase]] = []
+        self.seat_of: Draft | None = None  # the seat whose hole is named behind it, by OF or ON
 
     def fault(self, phrase: Phrase, fault: str, remedy: str) -> NoteError:
         """Return the error for a phrase."""
@@ -102,7 +109,9 @@ class Gathering:
         by, self.by = self.by is not None, None
         if not phrase.is_angle and not by:
             self._ask_about_tap(phrase)
-        if self.current is not None and not self.lead and self._current_takes(phrase, by):
+        if not self.lead and is_of_hole(self.text, self.current, phrase, self.following):
+            self.seat_of = self.current
+        elif self.current is not None and not self.lead and self._current_takes(phrase, by):
             return
         if by and not self.lead:
             raise self.fault(phrase, *self._refusal(phrase))
@@ -176,6 +185,36 @@ class Gathering:
             return "is this the depth of the countersink?", "write DP behind a depth, ° by an angle"
         return f"the {name} has no place left for it", "mark it ⌀, ↧ or °, or give it its word"
 
+    # -- a seat's hole named behind it ----------------------------------------------------
+
+    def _back_to_seat(self, hole: Draft) -> None:
+        """Let what follows speak for the seat again, once the hole it is of has been named."""
+        seat, self.seat_of = self.seat_of, None
+        if seat is not None and hole.kind is Hole:
+            self.current = seat
+
+    def _is_named_before(self, sizes: list[tuple[Phrase, bool]]) -> bool:
+        """Take ``CHAM ON .281 DIA`` for the place of the chamfer where .281 is said before."""
+        if self.seat_of is None or len(sizes) != 1:
+            return False
+        phrase = sizes[0][0]
+        if not is_named_before(self.text, self.drafts, phrase, self.sizer.size(phrase)):
+            return False
+        self.current, self.seat_of = self.seat_of, None
+        return True
+
+    def _gave_its_hole(self, word: Phrase) -> bool:
+        """Hand the size in ``C'BORE 13/32 HOLE 5/8 DIA`` on to the hole."""
+        seat = None if self.parted else self.current
+        phrase = given_up(self.text, seat, word)
+        if phrase is None:
+            return False
+        self.seat_of = seat
+        hole = self._new(Hole, phrase)
+        self._take(hole, phrase, by=False)
+        self._back_to_seat(hole)
+        return True
+
     # -- words ---------------------------------------------------------------------------
 
     def _word(self, phrase: Phrase) -> None:
@@ -196,6 +235,7 @@ class Gathering:
         if sizes:
             draft.start = sizes[0][0].start
             self._check_places_or_size(kind, sizes)
+        self._back_to_seat(draft)
 
     def _names_the_symbol(self) -> bool:
         """Take SPOTFACE behind ``⌴ ⌀.875`` for the name of that symbol, as older prints do."""
@@ -254,6 +294,8 @@ class Gathering:
     def _sizes_ahead(self) -> list[tuple[Phrase, bool]]:
         found, by = [], False
         for phrase in self.following:
+            if phrase.kind in SIZES and stands_behind_of(self.text, phrase):
+                break
             if phrase.kind in SIZES:
                 found.append((phrase, by))
             elif phrase.kind != "BY":
@@ -289,12 +331,15 @@ class Gathering:
         if not self.lead:
             return
         sizes, self.lead = self.lead, []
+        if self._is_named_before(sizes):
+            return
         kind, above = self._kind_of_bare(sizes)
         draft = self._new(kind, sizes[0][0])
         draft.above, draft.bare = above, True
         for size, by in sizes:
             if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
+        self._back_to_seat(draft)
 
     def _kind_of_bare(self, sizes: list[tuple[Phrase, bool]]) -> tuple[type[Feature], bool]:
         """Return what sizes without a word are, and whether they stand above their hole."""
@@ -305,6 +350,7 @@ class Gathering:
         if angle is not None and len(sizes) > 1:
             return self._kind_by_angle(angle), True
         if first.kind in ("diameter", "drill_name"):
+            self._ask_what_that_side_gets(first)
             return Hole, False
         if angle is None and len(sizes) == 2 and sizes[1][1] and first.kind == "plain":
             if self._stands_below():
@@ -326,6 +372,16 @@ class Gathering:
             "nothing says what this size is",
             "write ⌀ for a hole, or a word such as DRILL, CSK or C'BORE",
         )
+
+    def _ask_what_that_side_gets(self, size: Phrase) -> None:
+        """Ask about ``⌀.531 THRU, FAR SIDE ⌀1.12``: no second hole is drilled from there."""
+        side = self.waiting.get("side", "")
+        if side and any(draft.kind is Hole for draft in self.drafts):
+            raise self.fault(
+                size,
+                f"on the {side} side{'s' * (side == 'both')}: another hole, or a seat there?",
+                "write S.F. or C'BORE before it, or DRILL",
+            )
 
     def _ask_about_tap(self, size: Phrase) -> None:
         """Ask for the threads per inch of ``TAP 1/4``."""

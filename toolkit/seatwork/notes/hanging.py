@@ -35,7 +35,7 @@ class Hanging(Gathering):
 
     def _leads_next(self) -> bool:
         """Tell whether a side word at the head of a clause speaks for the next feature."""
-        return self.parted and any(self._followed_by((kind,)) for kind in WORDS)
+        return self.parted and self._followed_by((*WORDS, "diameter", "drill_name"))
 
     def _screw(self, phrase: Phrase) -> None:
         self._close_lead()

@@ -4,6 +4,10 @@ import re
 
 from seatwork.notes.callout import NoteError
 
+WASHER = (
+    "(?:FLAT|PLAIN|LOCK|SPLIT|SPRING|NARROW|WIDE|SAE|USS|HARDENED|STEEL|TYPE [AB]|INTERNAL|STAR)"
+)
+FACES = "SLOT|PAD|BOSS|PADS|BOSSES|FLANGE|SURFACE|END|ENDS|TOP|OFF"
 OTHERS: tuple[tuple[str, str, str], ...] = (
     (
         r"DIMPLED?",
@@ -34,6 +38,32 @@ OTHERS: tuple[tuple[str, str, str], ...] = (
         r"SPOT(?:[ -]?DRILL(?:ED)?)(?![A-Z])|SPOT(?=\s+(?:⌀|\.?\d))",
         "a spot drill comes before the drill and makes no seat; is a chamfer to be left?",
         "write CHAM with its diameter and angle for one that is left",
+    ),
+    (
+        r"CORED?",
+        "a cored hole is cast, and no drill makes it: which size is cut, and how?",
+        "write the hole that is cut as DRILL or BORE, and the seat behind it",
+    ),
+    (
+        r"SLOTS?(?! *(?:FLAT|PAN|CHEESE|OVAL|HD|HEAD|SCR))|SLOTTED(?= +(?:HOLES?|⌀|\.?\d))",
+        "a slot is milled: not planned here, nor a seat along it",
+        "plan its ends as holes if they are, and the slot on a card of its own",
+    ),
+    (
+        rf"(?:MILL|FACE|FACED|FACING|MACHINE)(?= +(?:{FACES})(?![A-Z]))",
+        "a face that is milled is no seat: not planned here",
+        "write S.F. with its diameter for a pad that is spot-faced",
+    ),
+    (
+        r"STEP[ -]?DRILL(?:ED)?|PILOT +(?:DRILL|HOLES?)",
+        "a step or a pilot is one of two holes on one place: which is cut how deep?",
+        "write each as DRILL with its own diameter and depth, in notes of their own",
+    ),
+    (
+        rf"(?:(?:W/|WITH|AND|&|ON|PLUS|UNDER) *)?(?:AN? +)?(?:{WASHER}[ -]+)*(?:LOCK|SPRING)?[ -]?"
+        r"WASHERS?(?! *(?:HEAD|HD|FACE))|(?:W/|WITH|AND|&|ON|PLUS) *(?:FLAT|LOCK) *WSHRS?",
+        "a washer under the head sets how wide the seat must be, and how deep a counterbore",
+        "write the seat's diameter, and a counterbore's depth, with the washer reckoned in",
     ),
     (
         r"(?:FORM|ROLL)(?:ING)?[ -]TAP(?:PED)?|THREAD[ -]FORM(?:ING)?",

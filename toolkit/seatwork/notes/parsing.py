@@ -1,12 +1,16 @@
 """The grammar at work: a note's text turned into a row of phrases with their places."""
 
+import re
 from dataclasses import dataclass, field, replace
+from fractions import Fraction
 from functools import lru_cache
 from importlib import resources
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from lark import Lark
+
+IN_BRACKETS = re.compile(r"(?:\d+[- ])?\d+/[1-9]\d*(?![\d.,])|\d*[.,]?\d+")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +39,12 @@ class Quantity:
     def is_angle(self) -> bool:
         """Whether any of its numbers is in degrees."""
         return any(n.unit.startswith(("°", "DEG")) for n in (self.number, *self.others))
+
+    @property
+    def again(self) -> tuple[float, ...]:
+        """The numbers of ``[12.57-12.83]`` or ``[1/2]``, the size said in the other unit."""
+        return tuple(float(sum(map(Fraction, re.split(r"[- ]", one.replace(",", ".")))))
+                     for one in IN_BRACKETS.findall(self.dual))  # fmt: skip
 
     def without_bounds(self) -> "Quantity":
         """Return the same without MAX and MIN."""

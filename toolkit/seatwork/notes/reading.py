@@ -20,6 +20,7 @@ from seatwork.notes.marking import marked
 from seatwork.notes.misleading import check
 from seatwork.notes.parsing import Phrase, phrases
 from seatwork.notes.pitches import with_thread_numbers
+from seatwork.notes.repeats import with_both_units
 from seatwork.notes.sizing import Sizer
 from seatwork.shop import HouseRules
 from seatwork.shop import rules as rules_in_force
@@ -129,9 +130,14 @@ def _parsed(text: str, apart: Apart) -> list[Phrase]:
 
     check(text, apart.text)
     try:
-        return with_thread_numbers(text, with_screws(text, phrases(apart.text)))
+        return _prepared(text, apart)
     except UnexpectedInput as error:
         raise _cannot_read(text, error) from error
+
+
+def _prepared(text: str, apart: Apart) -> list[Phrase]:
+    """Return the phrases with the names of screws, and what is said twice as one."""
+    return with_thread_numbers(text, with_screws(text, with_both_units(phrases(apart.text))))
 
 
 def _cannot_read(text: str, error: "UnexpectedInput") -> NoteError:
@@ -177,9 +183,7 @@ def _before(text: str) -> tuple[Feature, ...]:
 
     for _ in range(CUTS):
         try:
-            found = with_thread_numbers(
-                text, with_screws(text, phrases(set_apart(plain(text)).text))
-            )
+            found = _prepared(text, set_apart(plain(text)))
             system = decide(text, found, None, rules_in_force()).system
             return Assembler(text, Sizer(text, system)).run(marked(text, found))
         except UnexpectedInput as error:

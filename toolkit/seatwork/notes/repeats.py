@@ -1,6 +1,7 @@
 """One size said twice: ``#7 (.201)``, ``17/64 (.266)``, ``.201 (#7)``."""
 
 import re
+from dataclasses import replace
 from decimal import Decimal
 from functools import cache
 
@@ -10,6 +11,7 @@ from seatwork.notes.parsing import Phrase
 from seatwork.notes.sizes import drill_name
 
 FINE = 9  # decimal places of an inch that sizes are held against each other in
+NEAR = 0.1  # share; a size in brackets so near in the other unit is meant to be the same
 BESIDE = ("PROCESS", "HOLE", "DIA")
 """Words that may stand between a size and the bracket that says it again."""
 
@@ -41,6 +43,31 @@ def repeated_in_brackets(phrases: list[Phrase]) -> list[Phrase]:
         if size is not None and not any(one.kind in UNDER for one in inner):
             size.marks.add("reference")
         kept.append(phrases[place])
+        place += 1
+    return kept
+
+
+def with_both_units(phrases: list[Phrase]) -> list[Phrase]:
+    """Return the phrases, the bracket of ``.281 (7.1)`` taken for the size in the other unit.
+
+    Parameters
+    ----------
+    phrases : list of Phrase
+        As parsed; a size said twice takes the second one as its dual.
+    """
+    kept: list[Phrase] = []
+    place = 0
+    while place < len(phrases):
+        closing = _closing(phrases, place)
+        size = _only_size(phrases[place + 1 : closing]) if closing else None
+        before = _before(kept)
+        if size is not None and before is not None and _is_in_other_unit(before, size):
+            assert before.quantity is not None
+            assert size.quantity is not None
+            before.quantity = replace(before.quantity, dual=f"({size.quantity.number.text})")
+            place = closing
+        else:
+            kept.append(phrases[place])
         place += 1
     return kept
 
@@ -94,6 +121,26 @@ def _is_pair(before: Phrase, size: Phrase, inner: list[Phrase]) -> bool:
     if is_reference or (size.quantity and size.quantity.bounds) or before.is_angle:
         return False
     return (_is_name(before) and _is_decimal(size)) or (_is_decimal(before) and _is_name(size))
+
+
+def _is_in_other_unit(before: Phrase, size: Phrase) -> bool:
+    """Tell whether ``.281 (7.1)`` is one size, in inches and in millimeters."""
+    first, second = before.quantity, size.quantity
+    if first is None or second is None or first.dual or before.is_angle:
+        return False
+    if size.kind != "plain" or second.tolerance or second.bounds or second.number.unit:
+        return False
+    numbers = first.number.text, second.number.text
+    for systems in (("metric", "inch"), ("inch", "metric")):
+        if any(FRACTION.search(n) and s == "metric" for n, s in zip(numbers, systems, strict=True)):
+            continue
+        try:
+            one, other = (units.length(n, s) for n, s in zip(numbers, systems, strict=True))
+        except SeatworkError:
+            return False
+        if abs(one - other) <= NEAR * one:
+            return True
+    return False
 
 
 def _is_name(phrase: Phrase) -> bool:

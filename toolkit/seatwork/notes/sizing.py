@@ -115,15 +115,32 @@ class Sizer:
             raise self._fault(number, error.fault, error.remedy) from error
 
     def _compare_dual(self, quantity: Quantity, value: float, unit: str) -> None:
-        found = re.search(r"\d*[.,]?\d+", quantity.dual)
-        if not found or unit == "deg":
+        """Keep a size whose other unit says another size, beyond what either is rounded by."""
+        if not quantity.again or unit == "deg":
             return
-        other = units.length(found[0], "metric" if unit == "in" else "inch")
-        if not abs(other - value) <= DUAL_MAY_DIFFER:
-            self.differing.append(f"{quantity.number.text} {quantity.dual}")
+        other = "metric" if unit == "in" else "inch"
+        again = [units.length(f"{number:.9f}", other) for number in quantity.again]
+        stated = [value]
+        if quantity.tolerance == "limits" and len(again) == 2:
+            stated.append(self._value(quantity.others[0], unit))
+        may_differ = max(
+            DUAL_MAY_DIFFER, units.length(f"{_half_of_last(quantity.dual):.9f}", other)
+        )
+        pairs = zip(sorted(stated), sorted(again[: len(stated)]), strict=True)
+        said = f"{quantity.number.text} {quantity.dual}"
+        if any(abs(a - b) > may_differ for a, b in pairs) and said not in self.differing:
+            self.differing.append(said)
 
     def _fault(self, number: Number, fault: str, remedy: str) -> NoteError:
         return NoteError(self.text, start=number.start, end=number.end, fault=fault, remedy=remedy)
+
+
+def _half_of_last(text: str) -> float:
+    """Return half of the last place of the first number of a text; a fraction has none."""
+    found = re.search(r"\d*[.,](\d+)|\d+(/?)", text)
+    if found is None or found[2]:
+        return 0.0
+    return 0.5 * 10.0 ** -len(found[1] or "")
 
 
 def _bound(quantity: Quantity, phrase: Phrase) -> str:

@@ -77,7 +77,7 @@ def center_fields(text: str) -> dict[str, Any]:
     -----
     Form, diameter of the pilot hole, diameter at the mouth, both mm (from memory).
     """
-    found = re.search(r"([ABR])\s*([\d.,]+)\s*/\s*([\d.,]+)$", text)
+    found = re.search(r"([ABR])\s*(\d[\d.,]*)\s*[/X]\s*(\d+(?:[.,]\d+)?)", text)
     assert found is not None
     pilot, mouth = (
         Size(value=float(number.replace(",", ".")), unit="mm") for number in found.groups()[1:]

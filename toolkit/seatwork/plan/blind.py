@@ -202,6 +202,21 @@ def bottom_checks(bottom: Bottom | None, order: Order) -> tuple[Check, ...]:
     """Look at whether the point stays in the metal."""
     if bottom is None:
         return ()
+    return (*_flat_bottom(bottom), *_at_point(bottom, order))
+
+
+def _flat_bottom(bottom: Bottom) -> tuple[Check, ...]:
+    """Say that no twist drill leaves a flat bottom."""
+    if not bottom.flat:
+        return ()
+    sentence = (
+        "The note wants a flat bottom, and a twist drill leaves its point: drill with the tip no "
+        "deeper than the hole, then cut the bottom flat with an end mill or a flat-ground drill."
+    )
+    return (Check(name="flat bottom", verdict="look", sentence=sentence),)
+
+
+def _at_point(bottom: Bottom, order: Order) -> tuple[Check, ...]:
     tip = order.show_length(bottom.tip)
     if order.thickness is None:
         sentence = (

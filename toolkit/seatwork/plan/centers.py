@@ -24,6 +24,11 @@ NAMES = {
     "inch": ("#00", "#0", "#1", "#2", "#3", "#4", "#5", "#6", "#7", "#8"),
     "metric": ("A1", "A1.25", "A1.6", "A2", "A2.5", "A3.15", "A4", "A5", "A6.3", "A8", "A10"),
 }
+OTHER_FORMS = {
+    "B": "its 60° cone lies inside a guard cone of 120°, and {mouth} is the guard's: not planned "
+    "here",
+    "R": "its flanks are arcs and no cone of 60°: not planned here",
+}
 MOUTH = "mouth of the center hole"
 PILOT = "the pilot touches the end of the part"
 OF_BODY, OF_SHAFT = "center.mouth_of_body", "center.mouth_of_shaft"
@@ -87,12 +92,27 @@ def center_plan(
 
 def _sized(note: notes.Counterdrill, group: tuple[notes.Feature, ...], order: Order) -> _Sized:
     drill = None
+    _check_form(note)
     if note.diameter and note.diameter.name:
         drill = hardware.center_drill(note.diameter.name)
+    elif note.form and note.pilot and note.pilot.value:
+        drill = hardware.center_drill(f"{note.form}{note.pilot.value:g}")
     mouth = _mouth(note, group) or _proposed(drill, order)
     if drill is None and mouth is not None:
         drill = _drill_for(mouth.value, order.system)
     return _Sized(drill=drill, mouth=mouth, angle=_angle(note, group, order))
+
+
+def _check_form(note: notes.Counterdrill) -> None:
+    """Refuse the forms of ISO 6411 that are no plain cone down from the mouth (from memory)."""
+    if note.form in OTHER_FORMS and note.diameter is not None:
+        raise SeatworkError(
+            f"center hole of form {note.form}",
+            OTHER_FORMS[note.form],
+            f"cut it with a center drill of form {note.form} by its maker's sizes; "
+            "form A is planned here",
+            mouth=Length(note.diameter.value or 0.0),
+        )
 
 
 def _mouth(note: notes.Counterdrill, group: tuple[notes.Feature, ...]) -> Given | None:

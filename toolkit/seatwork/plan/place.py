@@ -14,6 +14,7 @@ from seatwork.plan.reaming import drilled_under, reamed_hole
 from seatwork.plan.records import Given, Operation
 from seatwork.plan.resolving import hole_for, stated
 from seatwork.plan.riveting import rivet_hole, rivet_named
+from seatwork.units import show_note
 
 LEAD_OVER = 12.7  # mm; over 1/2 in a lead drill goes first (common practice, no source)
 WEB = 0.2  # of a twist drill's diameter is its web, about (common practice, no source)
@@ -171,7 +172,15 @@ def _to_size(place: Place, order: Order) -> tuple[Operation, ...]:
     """Return what brings a hole that no drill makes to its size."""
     if not place.bored or place.note is None:
         return ()
-    return (to_size_step(place.note, place.hole("the bore"), order),)
+    step = to_size_step(place.note, place.hole("the bore"), order)
+    return (replace(step, deep=deep_from_face(place.note.depth, order)),)
+
+
+def deep_from_face(depth: notes.Size | None, order: Order) -> str:
+    """Say how deep a reamer or a boring bar goes, in few words; nothing where no depth is said."""
+    if depth is None:
+        return ""
+    return f"{show_note(stated(depth, '').value, order.system)} from the face"
 
 
 def _lead(web: float, system: str) -> hardware.Drill:

@@ -8,7 +8,7 @@ from seatwork.plan import sentences
 from seatwork.plan.blind import bottom_checks, bottom_sizes, bottom_stops
 from seatwork.plan.boring import bore_readings, bore_sizes, check_bored
 from seatwork.plan.order import Order, by_hand
-from seatwork.plan.place import Place, drill_hole, far_side
+from seatwork.plan.place import Place, deep_from_face, drill_hole, far_side
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.reaming import (
     ream_advice,
@@ -122,7 +122,8 @@ def _one_clamping(order: Order) -> bool:
 def _reaming(place: Place, order: Order) -> tuple[Operation, ...]:
     if place.ream is None or place.size is None:
         return ()
-    return (ream_step(place.size, order),)
+    deep = deep_from_face(place.ream.depth, order)
+    return (replace(ream_step(place.size, order), deep=deep),)
 
 
 def _with_hole(seat: SeatPlan, place: Place, order: Order) -> SeatPlan:

@@ -60,10 +60,11 @@ def set_rows(works: Sequence[Work], system: str) -> Iterator[Row]:
         found = [*waiting, *work.readings]
         for step in work.operations:
             number += 1
-            name = "" if step is own else step.name
-            stop = next((one for one in work.stops if one.operation == name), None)
-            checks = tuple(one for one in found if one.operation == name)
-            done = step if stop or step.deep or name else replace(step, deep=work.freely)
+            names_of = ("", step.name) if step is own else (step.name,)
+            stop = next((one for one in work.stops if one.operation in names_of), None)
+            checks = tuple(one for one in found if one.operation in names_of)
+            freely = step is own and not (stop or step.deep)
+            done = replace(step, deep=work.freely) if freely else step
             yield _row(number, done, stop, checks, work.place, system)
         waiting = [one for one in found if one.operation and one.operation not in names]
 
