@@ -75,7 +75,7 @@ class Assembler(Hanging):
             "THREAD_CLASS": self._thread_class,
             "LEFT_HAND": self._left_hand,
             "SCREW": self._screw,
-            "BOTTOM": self._bottom,
+            **dict.fromkeys(("BOTTOM", "FLAT_BOTTOM"), self._bottom),
             "CLEAN_UP": self._clean_up,
             "WRENCH_ROOM": self._wrench_room,
             "BACK": self._back,
@@ -264,7 +264,7 @@ class Assembler(Hanging):
             raise self.fault(
                 phrase, "a letter with no depth before it", "write U, V or W behind a depth"
             )
-        letter = "U" if phrase.text.startswith("FLAT") else phrase.text
+        letter = "U" if phrase.kind == "FLAT_BOTTOM" else phrase.text
         self.say(draft, "bottom", letter, phrase)
 
     def _pitch(self, phrase: Phrase) -> None:
