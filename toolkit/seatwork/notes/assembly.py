@@ -25,6 +25,7 @@ from seatwork.notes.hole_behind import names_it_again
 from seatwork.notes.marking import BREAKS, SIZES
 from seatwork.notes.parsing import Number, Phrase, Quantity
 from seatwork.notes.settling import settle
+from seatwork.notes.size_questions import ask_about_tap, check_places_or_size
 from seatwork.notes.sizing import Sizer
 from seatwork.notes.spelled import (
     HEADS,
@@ -192,7 +193,7 @@ class Assembler(Hanging):
         for size, by in sizes:
             if not self._take(draft, size, by):
                 raise self.fault(size, *self._refusal(size))
-        self._check_places_or_size(Hole, sizes)
+        check_places_or_size(self.text, Hole, sizes)
         self._back_to_seat(draft)
 
     def _through(self, phrase: Phrase) -> None:
@@ -226,7 +227,7 @@ class Assembler(Hanging):
             return
         if len(self.lead) == 1 and self.lead[0][0].kind in ("plain", "drill_name"):
             self.tap = phrase
-            self._ask_about_tap(self.lead[0][0])
+            ask_about_tap(self.text, self.tap, self.lead[0][0])
         self._close_lead()
         self.tap = phrase
 

@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from seatwork import units
 from seatwork.notes.callout import NoteError
 from seatwork.notes.fastening import is_metric
 from seatwork.notes.parsing import Number, Phrase
@@ -13,7 +14,6 @@ INCH_UNITS = ("IN", '"', "''", "THOU")
 WIDE = 3.0  # a bare size from here up is hardly in inches
 BORES = ("PROCESS", "COUNTERBORE", "COUNTERSINK", "SPOTFACE", "diameter", "HOLE")
 LEG = 1.0  # likewise for the leg of a chamfer
-INCH = 25.4  # mm
 NEAR = 0.1  # share; a size said twice, rounded or a little wrong, still shows which is in mm
 
 
@@ -100,15 +100,15 @@ def signs(phrases: Iterable[Phrase]) -> set[str]:
 
 def duals_show(phrases: Iterable[Phrase]) -> set[str]:
     """Return the systems that sizes said twice speak for: ``12.7 [.500]`` is in millimeters."""
-    found = set()
+    found, inch = set(), units.length("1 in")
     for phrase in phrases:
         quantity = phrase.quantity
         if quantity is None or quantity.is_angle or not quantity.again or _marked(quantity.number):
             continue
         first, again = _amount(quantity.number), quantity.again[0]
-        if abs(again - first * INCH) <= NEAR * again:
+        if abs(again - first * inch) <= NEAR * again:
             found.add("inch")
-        if abs(again * INCH - first) <= NEAR * first:
+        if abs(again * inch - first) <= NEAR * first:
             found.add("metric")
     return found
 

@@ -28,13 +28,17 @@ from seatwork.notes.hole_behind import (
 )
 from seatwork.notes.marking import SIZES
 from seatwork.notes.parsing import Phrase
-from seatwork.notes.repeats import agree, shown, threads_of, true_size
-from seatwork.notes.sizes import Size
+from seatwork.notes.repeats import shown
+from seatwork.notes.size_questions import (
+    ask_about_tap,
+    check_places_or_size,
+    check_said_twice,
+    far_apart,
+)
 from seatwork.notes.sizing import Sizer
 from seatwork.notes.spelled import word_fields
 
 NAMELESS = (Counterbore, Countersink, Spotface)  # no drill's name is their diameter
-SPREAD = 1.1  # limits of a diameter further apart than this are two sizes
 
 WORDS: dict[str, type[Feature]] = {
     "COUNTERBORE": Counterbore,
@@ -108,7 +112,7 @@ class Gathering:
     def _size(self, phrase: Phrase) -> None:
         by, self.by = self.by is not None, None
         if not phrase.is_angle and not by:
-            self._ask_about_tap(phrase)
+            ask_about_tap(self.text, self.tap, phrase)
         if not self.lead and is_of_hole(self.text, self.current, phrase, self.following):
             self.seat_of = self.current
         elif self.current is not None and not self.lead and self._current_takes(phrase, by):
@@ -128,7 +132,7 @@ class Gathering:
         """Give a size to a feature, and hold what is said twice against each other."""
         size, also = self.sizer.size(phrase), None
         if phrase.also is not None:
-            self._check_said_twice(draft, phrase, phrase.also)
+            check_said_twice(self.text, draft.kind, phrase, phrase.also)
             also = self.sizer.size(phrase.also)
         if not draft.take(phrase, size, by=by, also=also):
             return False
@@ -148,22 +152,6 @@ class Gathering:
                 "write a depth as ↧ or DP, and limits as .380-.390",
             )
         return True
-
-    def _check_said_twice(self, draft: Draft, phrase: Phrase, again: Phrase) -> None:
-        if draft.kind is Counterdrill:
-            raise self.fault(again, "the bracket repeats no size I know", "write the number alone")
-        if agree(phrase, again):
-            return
-        name, decimal = (phrase, again) if again.quantity else (again, phrase)
-        name, decimal = (decimal, name) if _is_plain_decimal(name) else (name, decimal)
-        raise NoteError(
-            self.text,
-            start=again.start,
-            end=again.end,
-            fault=f"{shown(name)} is {true_size(name)}, not {shown(decimal)}: which holds?",
-            remedy="write the one that does",
-            options=(shown(name), shown(decimal)),
-        )
 
     def _reaches_back(self, draft: Draft, phrase: Phrase) -> bool:
         """Tell whether a size behind a comma or on a new line belongs to the word before."""
@@ -234,7 +222,7 @@ class Gathering:
                 raise self.fault(size, *self._refusal(size))
         if sizes:
             draft.start = sizes[0][0].start
-            self._check_places_or_size(kind, sizes)
+            check_places_or_size(self.text, kind, sizes)
         self._back_to_seat(draft)
 
     def _names_the_symbol(self) -> bool:
@@ -252,18 +240,6 @@ class Gathering:
             return False
         draft.kind = Spotface
         return True
-
-    def _check_places_or_size(self, kind: type[Feature], sizes: list[tuple[Phrase, bool]]) -> None:
-        """Ask about ``4 X 6.6 DRILL``: four places, or a depth."""
-        first = sizes[0][0]
-        if kind is not Hole or len(sizes) != 2 or not re.fullmatch(r"\d{1,2}", first.text):
-            return
-        if sizes[1][1] and first.kind == sizes[1][0].kind == "plain":
-            raise self.fault(
-                first,
-                f"{first.text} places, or {first.text} wide?",
-                f"write {first.text}X for places, ⌀ before a diameter",
-            )
 
     def _lead_is_a_hole(self, kind: type[Feature], word: Phrase) -> bool:
         """Tell whether the sizes before a seat's word are the hole's and not the seat's."""
@@ -359,7 +335,7 @@ class Gathering:
                 return Counterbore, True
         if angle is None and len(sizes) == 1 and self._stands_below() and first.kind == "plain":
             return Hole, False
-        self._ask_about_tap(first)
+        ask_about_tap(self.text, self.tap, first)
         if self.count is not None and re.search(r"\d\s+X", self.count[1].text):
             number = self.count[0]
             raise self.fault(
@@ -382,20 +358,6 @@ class Gathering:
                 f"on the {side} side{'s' * (side == 'both')}: another hole, or a seat there?",
                 "write S.F. or C'BORE before it, or DRILL",
             )
-
-    def _ask_about_tap(self, size: Phrase) -> None:
-        """Ask for the threads per inch of ``TAP 1/4``."""
-        if self.tap is None:
-            return
-        threads = threads_of(shown(size))
-        raise NoteError(
-            self.text,
-            start=size.start,
-            end=size.end,
-            fault=f"{' or '.join(threads)}?" if threads else "which pitch?",
-            remedy="write the thread whole, such as 1/4-20 UNC or M6",
-            options=threads,
-        )
 
     def _kind_by_angle(self, angle: Phrase) -> type[Feature]:
         degrees = self.sizer.size(angle).value or 0.0
@@ -434,17 +396,3 @@ class Gathering:
         self.following = [phrase, *rest]
         self._close_lead()
         self.following = rest
-
-
-def far_apart(size: Size) -> bool:
-    """Tell whether limits are too far from each other to be those of one diameter."""
-    return (
-        size.least is not None
-        and size.greatest is not None
-        and (size.greatest > SPREAD * size.least)
-    )
-
-
-def _is_plain_decimal(phrase: Phrase) -> bool:
-    quantity = phrase.quantity
-    return quantity is not None and re.fullmatch(r"\d*\.\d+", quantity.number.text) is not None
