@@ -32,3 +32,22 @@ def sideways(page: Any) -> int:
     return page.evaluate(
         "document.documentElement.scrollWidth - document.documentElement.clientWidth"
     )
+
+
+SMALL_THINGS = """([button, letter]) => {
+  const shown = (one) => one.checkVisibility() && one.getClientRects().length;
+  const pressed = document.querySelectorAll("button, summary, select, textarea, .option, .sure, " +
+    "input:not([type=radio], [type=checkbox], [type=hidden])");
+  const low = [...pressed].filter((one) => shown(one) &&
+    one.getBoundingClientRect().height < button);
+  const read = [...document.querySelectorAll("body *")].filter((one) => shown(one) &&
+    !one.closest("svg") && [...one.childNodes].some((n) => n.nodeType === 3 && n.data.trim()));
+  const fine = read.filter((one) => parseFloat(getComputedStyle(one).fontSize) < letter);
+  return [...low, ...fine].map((one) => one.outerHTML.slice(0, 90));
+}"""
+
+
+def too_small(page: Any) -> list[str]:
+    """Return what is lower than a finger needs, 44 px, or lettered smaller than 11 px."""
+    found: list[str] = page.evaluate(SMALL_THINGS, [44, 11])
+    return found

@@ -22,7 +22,7 @@ from seatwork.takehome.runtime import NOTICE, Runtime, runtime
 from seatwork.worksheet.desk import Desk
 
 from tests.browser import said_in_page
-from tests.browser.pages import PHONE, SMALL, WIDE, opened, sideways
+from tests.browser.pages import PHONE, SMALL, WIDE, opened, sideways, too_small
 
 pytestmark = pytest.mark.long
 
@@ -153,7 +153,7 @@ def test_a_note_that_cannot_be_read_gets_a_sentence(chromium, pages) -> None:
         assert sideways(page) == 0
 
 
-@pytest.mark.parametrize("size", [WIDE, PHONE, SMALL])
+@pytest.mark.parametrize("size", [WIDE, PHONE, SMALL, (844, 390)])
 def test_the_pages_fit(chromium, pages, size) -> None:
     """No sideways scroll, with a verdict and a plan on the page; no page beyond its size."""
     with opened(chromium, pages / "practice.html", size) as page:
@@ -164,8 +164,20 @@ def test_the_pages_fit(chromium, pages, size) -> None:
         page.get_by_role("button", name="Plan it").click()
         expect(page.locator("#plan table").first).to_be_visible(timeout=PATIENT)
         assert sideways(page) == 0
+        assert too_small(page) == []
     for name, most in MOST.items():
         assert (pages / f"{name}.html").stat().st_size < most
+
+
+def test_what_cannot_be_read_is_said_once(chromium, pages) -> None:
+    """In practice the verdict says why; it is not said a second time before it."""
+    with opened(chromium, pages / "practice.html", PHONE) as page:
+        wait(page, "seatwork.ready")
+        page.locator("[data-part]").first.fill("about half")
+        page.get_by_role("button", name="Check").first.click()
+        said = page.locator(".said").first
+        expect(said).to_contain_text("cannot be read", timeout=PATIENT)
+        assert said.inner_text().count("cannot be read") == 1
 
 
 NO_WORKER = "globalThis.Worker = class { constructor() { throw new Error('none'); } }"

@@ -31,7 +31,7 @@ pre { overflow-x: auto; padding: .4rem .6rem; white-space: pre-wrap; }
 .input { border-left: .2rem solid var(--line); background: var(--face); }
 .prompt, .fold { display: none; }
 details { margin: .4rem 0; padding: .2rem .6rem; border: 1px solid var(--line); }
-summary { min-height: 1.5rem; cursor: pointer; }
+summary { min-height: 44px; padding: .6rem 0; box-sizing: border-box; cursor: pointer; }
 .box { display: block; min-height: 3.2rem; margin: .4rem 0; padding: .2rem .6rem;
   border: 1px solid var(--line); color: var(--quiet); }
 @media (prefers-color-scheme: dark) {

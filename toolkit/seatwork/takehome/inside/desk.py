@@ -48,9 +48,9 @@ def check(given: dict[str, Any]) -> dict[str, Any]:
 
 
 def _read(told: str, say: Speaker) -> str:
-    """Say how an entry is read; why one cannot be read is said in English."""
+    """Say how an entry is read; why one cannot be read is what the verdict says."""
     value = told.removeprefix(READ)
-    return told if value == told else say("read as {value}").format(value=say(value))
+    return "" if value == told else say("read as {value}").format(value=say(value))
 
 
 def hint(given: dict[str, Any]) -> str:

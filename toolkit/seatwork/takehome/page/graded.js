@@ -157,6 +157,7 @@ class Sheet {
       told.push([`Cannot be read as it stands: ${unclear}. Mend it, then do this again.`,
         `No se puede leer como está: ${unclear}. Corríjalo y hágalo otra vez.`]);
     tell(byId("done"), ...[0, 1].map((n) => told.map((one) => one[n]).join(" ")));
+    byId("done").scrollIntoView({ block: "nearest" });
   }
 
   save() {

@@ -87,7 +87,12 @@ class Kept {
     } catch { this.warn(OFF); }
   }
 
+  // What was set aside goes, too: nothing that was typed here stays in the browser.
   clear() {
-    try { localStorage.removeItem(this.key); } catch { /* there is nothing to clear */ }
+    try {
+      for (const key of Object.keys(localStorage))
+        if (key === this.key || key.startsWith(`${this.key} set aside `))
+          localStorage.removeItem(key);
+    } catch { /* there is nothing to clear */ }
   }
 }
