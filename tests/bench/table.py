@@ -28,6 +28,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 sys.path.insert(1, str(Path(__file__).resolve().parents[2]))  # where `tests` is found
 
 from bench.rows_of_a_term import of_marking, of_record
+from bench.rows_of_costs import of_costs
 from bench.rows_of_pages import of_benches, of_home
 from bench.timed import Timed, beside, grown, part, runs
 
@@ -155,7 +156,7 @@ def main() -> None:
     given = parser.parse_args()
     began, timed, clock = machine(), [], time.perf_counter()
     works = [of_starting, of_prints, of_chatter, of_marking, of_record, of_export]
-    for work in works if given.no_browser else [*works, of_home]:
+    for work in works if given.no_browser else [*works, of_home, of_costs]:
         for one in work():
             timed.append(one)
             sys.stderr.write(json.dumps([one.what, one.middle]) + "\n")

@@ -33,18 +33,13 @@ SHEET = "cones"
 READ = "read as 0.139 in (3.53 mm)"
 NOTE = "4X \u2300.201 THRU \u2335 FOR #10-32 FLAT HEAD"
 ENTRIES = (".139 in", "3,53 mm", "a", "17/64", "", "</script>", "\u00bd")
-MOST = {"practice": 9_000_000, "graded": 7_500_000}
+MOST = {"practice": 8_000_000, "graded": 7_500_000}
 SEEDS = 20
-FIRST_MOST, VERDICT_MOST, MEMORY_MOST = 2.6, 0.05, 250
-"""First verdict in bare starts [-], a further verdict [s] of processor time, a process [MB].
-
-The design asks 1.6 bare starts for the first verdict; it took 2.2 when this was written."""
 ASKING = """
 startPython("said").then(
   (ask) => { globalThis.seatwork = { ask }; },
   (error) => { globalThis.seatwork = { fault: String(error) }; });
 """
-NOTHING = b"call = lambda name, text: 'null'"
 
 
 @pytest.fixture(scope="module")
@@ -195,54 +190,6 @@ def test_without_a_worker_the_form_still_saves(chromium, pages) -> None:
         page.get_by_role("button", name="Save the answer file").click()
     assert b".139 in" in download.value.path().read_bytes()
     context.close()
-
-
-def spent(page) -> float:
-    """Return the processor time that a page's process has used since it began [s]."""
-    session = page.context.new_cdp_session(page)
-    session.send("Performance.enable")
-    found = session.send("Performance.getMetrics")["metrics"]
-    return next(one["value"] for one in found if one["name"] == "ProcessTime")
-
-
-def largest(chromium) -> float:
-    """Return the memory of the largest process that shows a page, shared parts by share [MB]."""
-    told = chromium.new_browser_cdp_session().send("SystemInfo.getProcessInfo")["processInfo"]
-    sizes = [
-        int(line.split()[1])
-        for one in told
-        if one["type"] == "renderer"
-        for line in Path(f"/proc/{one['id']}/smaps_rollup").read_text(encoding="ascii").splitlines()
-        if line.startswith("Pss:")
-    ]
-    return max(sizes) / 1024
-
-
-@pytest.mark.skipif(
-    not Path("/proc/self/smaps_rollup").exists(), reason="memory is read from /proc"
-)
-def test_what_a_page_costs(chromium, made, pages) -> None:
-    """In the same run: a bare start, the first verdict beside it, further verdicts, memory."""
-    bare_page = write_page(pages / "bare.html", made, NOTHING, {})
-    with opened(chromium, bare_page, WIDE) as page:
-        wait(page, "seatwork.ask")
-        bare = spent(page)
-    with opened(chromium, pages / "practice.html", WIDE) as page:
-        wait(page, "seatwork.ready")
-        page.locator("[data-part]").first.fill(".139 in")
-        page.get_by_role("button", name="Check").first.click()
-        expect(page.locator(".said").first).not_to_be_empty(timeout=PATIENT)
-        first = spent(page)
-        item = sheets.load(SHEET).items[0].id
-        given = json.dumps({"id": item, "parts": [".139 in"]})
-        again = f"for (let n = 0; n < 20; n++) await seatwork.ask('check', {given});"
-        page.evaluate(f"(async () => {{ {again} }})()")
-        further = (spent(page) - first) / 20
-        memory = largest(chromium)
-    told = (round(bare, 2), round(first / bare, 2), round(further, 4), round(memory))
-    assert first <= FIRST_MOST * bare, told
-    assert further <= VERDICT_MOST, told
-    assert memory <= MEMORY_MOST, told
 
 
 @pytest.mark.parametrize("name", sorted(all_types()))

@@ -1,6 +1,9 @@
 """What a page carries is what it asks for: followed from its entries, through every door."""
 
 import ast
+import json
+import subprocess
+import sys
 from collections.abc import Iterator
 from functools import cache
 from importlib import import_module
@@ -92,3 +95,29 @@ def test_a_page_carries_every_module_that_it_may_ask_for() -> None:
     # a disk's refusal is told by the room of files; the reader opens no file
     assert [one for one in lacking if not one.startswith("seatwork.files")] == []
     assert missing(reader_files(), {DESK}) == [DESK]
+
+
+FIRST = """
+import json, sys
+from seatwork.takehome.inside import desk
+told = json.loads(desk.call("open", json.dumps({"sheet": "cones"})))
+desk.call("check", json.dumps({"id": told["items"][0]["id"], "parts": [".139 in"]}))
+print(json.dumps(sorted(sys.modules)))
+"""
+SLOW_TO_LOAD = ("lark", "seatwork.notes", "seatwork.plan", "seatwork.shop.shop")
+TYPES = {"seat_depth", "seat_diameter", "wrong_angle"}
+"""What the sheet asks, as its file says."""
+
+
+@pytest.mark.slow
+def test_a_first_verdict_loads_the_sheet_s_own_types_and_no_planner(tmp_path: Path) -> None:
+    """What takes longest to start waits until it is asked for."""
+    done = subprocess.run(
+        [sys.executable, "-c", FIRST], capture_output=True, text=True, check=True, cwd=tmp_path
+    )
+    loaded = json.loads(done.stdout)
+    bank = "seatwork.questions.bank."
+    assert {name.removeprefix(bank) for name in loaded if name.startswith(bank)} == TYPES
+    slow = tuple(f"{one}." for one in SLOW_TO_LOAD)
+    assert [name for name in loaded if f"{name}.".startswith(slow)] == []
+    assert len([name for name in loaded if name.startswith("seatwork")]) < 130
