@@ -26,7 +26,13 @@ def test_every_path_that_the_page_names_is_there():
     assert not stands("benches/bank/NAME_stool.py")
 
 
-def test_the_four_changes_have_recipes():
-    """A bench, a question, a table and a slip: who changes one opens this page and its files."""
-    for change in ("Change a bench", "Change a question", "Add a row to a table", "Add a slip"):
+CHANGES = (
+    *("Change a bench", "Change a question", "Add a row to a table", "Add a slip"),
+    *("Change a pick", "Change a sentence of a card"),
+)
+
+
+def test_the_six_changes_have_recipes():
+    """Who changes a bench, question, table, slip, pick or card opens this page and its files."""
+    for change in CHANGES:
         assert f"- **{change}**" in RECIPES

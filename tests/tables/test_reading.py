@@ -125,6 +125,8 @@ def test_confirmation_is_the_weakest_of_row_and_column() -> None:
     assert tables.confirmed(name, row, sharp) == "two-source"
     assert tables.confirmed(name, row, edge) == "memory"
     assert tables.confirmed(name, row, sharp, edge) == "memory"
+    with pytest.raises(SeatworkError, match=f"has no such column; it has .*{sharp}"):
+        tables.confirmed(name, row, "head_height")
 
 
 def test_columns_from_memory_say_so() -> None:

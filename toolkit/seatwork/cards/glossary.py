@@ -19,6 +19,9 @@ COLORS = 16
 PRINTED = 2.45
 """Height of a drawing on paper [in]."""
 
+PLAIN = str.maketrans("áéíóúüñ", "aeiouun")
+"""The plain letter of each that Spanish writes with an accent."""
+
 HEADS = ("English", "Español", "What it is", "Qué es")
 
 
@@ -153,4 +156,4 @@ def _row(known: Glossary, term: Term, spanish: bool) -> tuple[str, str, str]:
 
 def _plain_key(text: str) -> str:
     """Sort accented letters beside their plain ones."""
-    return "".join("aeioun"["áéíóúñ".index(c)] if c in "áéíóúñ" else c for c in text.casefold())
+    return text.casefold().translate(PLAIN)

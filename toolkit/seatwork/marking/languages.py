@@ -12,6 +12,8 @@ from seatwork.shop.house.wording import defaults
 
 CATALOGS = Path(__file__).with_name("catalogs")
 DOMAIN = "marking"
+NAMES = {"en": "English", "es": "Español"}
+"""What a language calls itself, on the buttons that choose it."""
 
 
 @cache
@@ -52,10 +54,6 @@ def words_in(language: str) -> Mapping[str, str]:
 def _words_of(language: str) -> Mapping[str, str]:
     translate = translator(language)
     return MappingProxyType({name: translate(text) for name, text in defaults().items()})
-
-
-NAMES = {"en": "English", "es": "Español"}
-"""What a language calls itself, on the buttons that choose it."""
 
 
 def translator(language: str) -> Callable[[str], str]:

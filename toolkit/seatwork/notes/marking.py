@@ -7,8 +7,14 @@ from seatwork.notes.repeats import repeated_in_brackets, repeats
 SIZES = ("plain", "diameter", "depth", "drill_name", "c_chamfer")
 BREAKS = ("SEPARATOR", "NEWLINE")
 IDLE = ("FILLER", "TO_LIMIT", "ASIDE", "LEFT", "RIGHT")
-KIND = {"DIA": "diameter", "DEEP": "depth", "THICKNESS": "left", "LEAVE": "left"}
-KIND |= {"FILLET": "fillet"}
+KIND = {
+    "DIA": "diameter",
+    "DEEP": "depth",
+    "THICKNESS": "left",
+    "LEAVE": "left",
+    "FILLET": "fillet",
+}
+"""What each mark makes of its size."""
 NAMES = {"left": "thickness", "fillet": "corner radius"}
 
 

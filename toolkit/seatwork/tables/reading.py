@@ -179,6 +179,11 @@ def confirmed(name: str, entry: Mapping[str, Cell], *columns: str) -> str:
     str
         ``two-source``, ``one-source`` or ``memory``.
 
+    Raises
+    ------
+    SeatworkError
+        If there is no such table, it has no such column, or the row is none of a table.
+
     Examples
     --------
     >>> m6 = row("metric_csk_iso_10642", "M6")
@@ -190,6 +195,10 @@ def confirmed(name: str, entry: Mapping[str, Cell], *columns: str) -> str:
     held = about(name).columns
     if "confirmed" not in entry:
         raise SeatworkError(name, "that is no row of the table", f"take one of rows({name!r})")
+    for column in columns:
+        if column not in held:
+            fault = f"{name} has no such column"
+            raise SeatworkError(column, fault, f"it has {', '.join(held)}")
     grades = [str(entry["confirmed"]), *(held[column].confirmed for column in columns)]
     return min((grade for grade in grades if grade), key=CONFIRMED.index)
 
