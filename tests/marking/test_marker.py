@@ -59,6 +59,30 @@ def test_the_accepted_band_is_inclusive_and_exact(
         assert scored.verdicts[0].is_right is right
 
 
+@pytest.mark.parametrize(
+    ("name", "taken"),
+    [
+        ("homework.json", True),
+        ("answers of Tuesday (2).json", True),
+        ("L01 cones.json", True),
+        ("L02 cones.json", False),
+        ("L02-cones-1.json", False),
+        ("L01-cones-2.json", False),
+        ("L01-angles-1.json", False),
+    ],
+)
+def test_a_name_given_by_hand_says_nothing_and_anothers_is_for_a_person(
+    course_folder: Path, sheet: Sheet, handed_in: Path, right_file: Right, name: str, taken: bool
+) -> None:
+    """What is inside says whose paper it is, unless the name says another learner or form."""
+    file = right_file("L01")
+    file.save(handed_in)
+    (handed_in / file.name).rename(handed_in / name)
+    one = only(mark(forms(course_folder), sheet, handed_in))
+    assert one.needs_a_person is not taken
+    assert (one.file is not None) is taken
+
+
 def test_every_file_appears_exactly_once(
     course_folder: Path, sheet: Sheet, handed_in: Path, right_file: Right
 ) -> None:

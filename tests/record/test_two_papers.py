@@ -1,7 +1,7 @@
 """Two papers of one form: both are kept, and which counts is a house rule."""
 
 import pytest
-from schools import School, points_of
+from schools import School, given, points_of
 from seatwork.errors import SeatworkError
 from seatwork.record import Override, Record, check, override, report, results
 from seatwork.record.cells import Counting
@@ -9,6 +9,7 @@ from seatwork.record.choosing import count_paper
 from seatwork.record.class_now import Class
 from seatwork.record.deciding import undo
 from seatwork.record.history import history
+from seatwork.record.marking_course import _kept
 from seatwork.record.which_paper import DECIDED
 
 DAY, LATER, DUE = "2026-09-10", "2026-09-14", "2026-09-14"
@@ -55,6 +56,15 @@ def test_after_the_day_the_first_stands(two) -> None:
     record = made.record
     made.take(record, worse, AFTER)
     assert cell(record) == (best, "another paper came after the day: look")
+
+
+@pytest.mark.parametrize(("came", "new", "changed"), [(LATER, 0, 1), (AFTER, 1, 0)])
+def test_only_a_mark_that_is_another_now_is_told_as_changed(two, came, new, changed) -> None:
+    """A paper after the day is new and changes no mark, so nobody is told that one changed."""
+    made, _, worse, _, _ = two
+    done = _kept(made.record, made.folder, made.plan, given(worse), came, came)
+    assert (done.new, done.known, done.changed) == (new, 0, changed)
+    assert bool(done.changes) is bool(changed)
 
 
 @pytest.mark.parametrize(("rule", "later"), [("first", False), ("last", True)])

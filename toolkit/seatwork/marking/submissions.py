@@ -19,6 +19,9 @@ GUARDS = ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY")  # each where the system has i
 FLAGS = os.O_RDONLY | sum(getattr(os, name, 0) for name in GUARDS)
 COPY = re.compile(r"(\s?\(\d{1,3}\)|\s-\scopy|\scopy(\s\d{1,3})?)+$", re.IGNORECASE)
 """What browsers and desktops add to the name of a second copy."""
+CODE = re.compile(r"(?<![a-z])[a-z]\d{2,6}(?!\d)", re.ASCII)
+A_FORM = re.compile(r"[a-z]\d{2,6}-[a-z][a-z0-9_-]*-\d{1,2}", re.ASCII)
+"""What the small letters of a file's name may say: a learner, and a form of a sheet."""
 OURS = re.compile(r"\.[0-9a-f]{12}\.new|" + re.escape(LOCK) + ".*")
 """What a writer leaves beside its files: no paper."""
 BACKUP = ".json.bak"
@@ -162,9 +165,15 @@ def owner_of(name: str) -> str:
 
 
 def _is_its_name(base: str, file: AnswerFile) -> bool:
-    """Whether a file has the name it was saved under, or a copy's, or just the sheet's."""
+    """Whether a file's name says nothing else than what is inside.
+
+    A name given by hand, such as homework.json, says nothing; another learner's code, or another
+    form than the one inside, is for a person.
+    """
     stem = COPY.sub("", base[: -len(".json")]).casefold()
-    return stem in (file.name.removesuffix(".json").casefold(), file.sheet)
+    if A_FORM.fullmatch(stem):
+        return stem == file.name.removesuffix(".json").casefold()
+    return all(code == file.learner.casefold() for code in CODE.findall(stem))
 
 
 def _read(path: str) -> bytes:

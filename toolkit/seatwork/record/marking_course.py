@@ -201,11 +201,13 @@ def join(record: Record, folder: Path, day: str) -> int:
 def _marking(taken: Taken, before: Data, after: Data) -> Marking:
     changes = compare(before, after)
     piled = _new_on_pile(before, after)
+    touched = {place for place, *_ in changes}
+    instead = sum(f"{one.learner}, form {one.form}" in touched for one in taken.another)
     return Marking(
         marked=tuple(taken.marked),
-        new=taken.count[NEW] + piled,
+        new=taken.count[NEW] + taken.count[ANOTHER] - instead + piled,
         known=taken.count[KNOWN] + taken.count[PILE] - piled,
-        changed=taken.count[AGAIN] + taken.count[ANOTHER],
+        changed=taken.count[AGAIN] + instead,
         late=_late(after, taken),
         notes=tuple(notes(taken, after)),
         changes=tuple(changes),
