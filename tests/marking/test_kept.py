@@ -22,6 +22,8 @@ from seatwork.record import forms as handed_out
 from seatwork.record.tables import override
 from sqlalchemy import select
 
+from tests.as_saved import as_saved
+
 pytestmark = [
     pytest.mark.long,
     pytest.mark.skipif(os.name != "posix", reason="kill -9 is POSIX"),
@@ -97,7 +99,7 @@ def course(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 def late(folder: Path, learner: str, number: int) -> Path:
     """Write one late paper into a folder of its own."""
     file = AnswerFile(learner=learner, sheet="cones", form=1)
-    file.changed("c1", parts=(f".{number:03d}",)).save(folder)
+    as_saved(Path("course"), file.changed("c1", parts=(f".{number:03d}",))).save(folder)
     return folder
 
 
