@@ -1,4 +1,4 @@
-"""Depth at which a spotface on a round boss is whole."""
+"""Depth at which a spotface on a round boss is clean."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -16,10 +16,10 @@ from seatwork.questions.type.working import WorkedStep
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BossCleanUp(NumberQuestion):
-    """Asks how far below the crown of a round boss a spotface is whole."""
+    """Asks how far below the crown of a round boss a spotface is clean."""
 
     id = "boss-clean-up"
-    goal = "Find the depth at which a flat on a round boss is whole."
+    goal = "Find the depth at which a flat on a round boss is clean."
     difficulty = 3
     codes = ("F1",)
     measure = LENGTH
@@ -28,7 +28,7 @@ class BossCleanUp(NumberQuestion):
     asked = (
         "A round boss, {boss_diameter} in diameter, is spotfaced to {diameter} across its side, "
         "square to a hole through its middle. How far below the crown does the flat lie when it "
-        "is just whole?"
+        "is just clean all round?"
     )
     hints = (
         "Sketch the boss as a circle and the flat as a chord.",

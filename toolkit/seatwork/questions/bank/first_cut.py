@@ -33,7 +33,7 @@ class FirstCut(SlopedPad):
             "drill the hole",
             "deburr the hole and brush the chips out",
             "put the pilot in by hand, spindle stopped",
-            "spotface until the flat is whole",
+            "spotface until the flat is clean",
         ),
         RIGID: RIGID_STEPS,
     }

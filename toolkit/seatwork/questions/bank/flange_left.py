@@ -28,12 +28,12 @@ class FlangeLeft(NumberQuestion):
     sizes: ClassVar = {"thickness": LENGTH, "diameter": LENGTH, "slope": ANGLE, "scale": LENGTH}
     asked = (
         "A cast flange with a draft of {slope} is spotfaced to {diameter}. The cut goes "
-        "{scale} deeper than needed to be whole all round, to be under the scale. At the low "
+        "{scale} deeper than needed to be clean all round, to be under the scale. At the low "
         "side of the spotface the flange was {thickness} thick. How much of it is left there?"
     )
     hints = (
-        "Where does the spotface just become whole?",
-        "How deep is the cut there when it is whole, and how deep in the end?",
+        "Where does the spotface just become clean all round?",
+        "How deep is the cut there when it is clean, and how deep in the end?",
     )
 
     thickness: float
@@ -76,8 +76,8 @@ class FlangeLeft(NumberQuestion):
     def because(self) -> str:
         """Return why these are the steps."""
         return (
-            "When the spotface is just whole, its low side is at the face, not cut at all. Then it "
-            "goes deeper by the scale."
+            "When the spotface is just clean all round, its low side is at the face, not cut at "
+            "all. Then it goes deeper by the scale."
         )
 
     def working(self) -> Iterable[WorkedStep]:
