@@ -103,6 +103,17 @@ def test_a_range_written_backwards_is_refused() -> None:
         cutting.SpeedRange(slowest=300, fastest=200)
 
 
+def test_a_step_a_hair_over_is_taken_where_no_cap_forbids_it() -> None:
+    """407 of 410 is .7 %: with 2 % let pass the step is taken, with a cap of 408 it is not."""
+    over = {"steps": (250.0, 410.0), "may_be_over": 0.02}
+    step = cutting.pick_step(spindle_speed=407.0, **over)
+    assert step.spindle_speed == 410.0
+    assert "the step is 0.7 % over" in step.advice
+    assert cutting.pick_step(spindle_speed=400.0, **over).spindle_speed == 250.0
+    held = cutting.pick_step(spindle_speed=407.0, caps={"a cap": 408.0}, **over)
+    assert held.spindle_speed == 250.0
+
+
 def test_the_nearest_step_stays_below_a_cap() -> None:
     """By hand: 540 lies nearer to 550 than to 410, but a cap of 545 forbids it."""
     steps = (410.0, 550.0, 800.0)

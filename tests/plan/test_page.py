@@ -225,6 +225,13 @@ def test_a_blind_ream_and_a_blind_bore_have_their_depth_in_the_table() -> None:
     assert stops_of(".5005/.5000 DIA BORE X .50 DP")[1] == ".500 from the face"
 
 
+def test_limits_of_the_hole_alone_do_not_narrow_the_depth_of_a_seat() -> None:
+    """.495 to .505 of the title block on .3755 to .3760: (.495 - .376)/2.3835 = .0499, .0543."""
+    depth = made("REAM .3760/.3755 THRU, CSK 100° X .500 DIA").seats[0].size("depth from the face")
+    assert depth.least / 25.4 == pytest.approx(0.0499, abs=1e-4)
+    assert depth.greatest / 25.4 == pytest.approx(0.0543, abs=1e-4)
+
+
 def test_a_flat_bottom_is_not_left_to_a_twist_drill() -> None:
     """Its point stays in the bottom; it is cut flat by another tool (common practice)."""
     flat = made("DRILL .375 DIA X .50 DP FLAT BOTTOM")

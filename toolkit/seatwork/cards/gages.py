@@ -60,7 +60,8 @@ def _gages(pages: Pages, name: str, cut: Cut, note: str) -> None:
     caption(pages, "Gages used")
     used = (gage for one in readings_of(cut.seat) for gage in one.instruments)
     balls = ("ball",) if isinstance(cut.seat.shape, Countersink) else ()
-    blank = [(gage, "", "", "") for gage in dict.fromkeys((*used, *balls))]
+    plugs = (one.instrument for one in cut.seat.readings if "plug" in one.instrument)
+    blank = [(gage, "", "", "") for gage in dict.fromkeys((*used, *balls, *plugs))]
     head = ("gage", "gage id", "size on it", "calibration due")
     pages.table([head, *blank], [share * pages.room for share in GAGES])
     caption(pages, "What they should say")

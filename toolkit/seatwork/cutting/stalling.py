@@ -23,6 +23,8 @@ class Stall:
         What thin chips add [-], 1 or more.
     wear_factor : float
         What a worn lip adds [-], 1 or more.
+    overload : float
+        What the motor pulls for the length of a cut, as a share of its plate [-], 1 or more.
     """
 
     torque: float
@@ -30,6 +32,7 @@ class Stall:
     available: float
     size_factor: float
     wear_factor: float
+    overload: float = 1.0
 
     def __repr__(self) -> str:
         outcome = "may stall" if self.may_stall else "should carry it"
@@ -37,13 +40,17 @@ class Stall:
 
     @property
     def may_stall(self) -> bool:
-        """Whether the torque to reckon with is above what the machine has."""
+        """Whether the torque to reckon with is above what the motor pulls for a cut."""
+        return self.torque > self.available * self.overload
+
+    @property
+    def over_plate(self) -> bool:
+        """Whether it is above what the motor's plate says, which it pulls for a short while."""
         return self.torque > self.available
 
     @property
     def sentence(self) -> str:
         """What to say: the torque, what it errs high by, and the verdict."""
-        high = self.size_factor * self.wear_factor
         verdict = (
             "may stall: take a lighter cut or a stronger machine"
             if self.may_stall
@@ -51,8 +58,8 @@ class Stall:
         )
         return (
             f"Reckon with {self.torque:.2f} N m of {self.available:.2f} N m at the spindle "
-            f"({verdict}). This errs high on purpose, by x {high:.2f}: thin chips "
-            f"x {self.size_factor:.2f}, worn lip x {self.wear_factor:.2f}."
+            f"({verdict}). Thin chips are in it with x {self.size_factor:.2f}, and a worn lip "
+            f"with x {self.wear_factor:.2f}, which errs high on purpose."
         )
 
 
@@ -66,6 +73,7 @@ def stall(
     reference_thickness: float = 0.4,
     wear_factor: float = 1.3,
     efficiency: float = 0.8,
+    overload: float = 1.0,
 ) -> Stall:
     """Compare the torque of a cut with what the machine has, erring high.
 
@@ -87,6 +95,8 @@ def stall(
         Allowance for a worn lip [-].
     efficiency : float
         Share of the motor's power that reaches the spindle [-].
+    overload : float
+        What the motor pulls for the length of a cut, as a share of its plate [-], 1 or more.
 
     Returns
     -------
@@ -110,6 +120,7 @@ def stall(
     checks.quantity(spindle_speed, "spindle speed", "rev/min")
     checks.length(reference_thickness, "reference thickness")
     checks.not_below(wear_factor, 1, "wear factor")
+    checks.not_below(overload, 1, "overload of the motor")
     if not checks.between(exponent, 0, 1):
         raise SeatworkError(exponent, "the exponent lies from 0 to 1", "take 0.25 for steel")
     if not 0 < efficiency <= 1:
@@ -125,4 +136,5 @@ def stall(
         available=motor_power * efficiency * 60 / (2 * pi * spindle_speed),
         size_factor=size_factor,
         wear_factor=wear_factor,
+        overload=overload,
     )

@@ -63,6 +63,8 @@ class Step:
         Name of the cap that brought the speed down; None if none did.
     next_up : float or None
         The step above, one too fast [rev/min]; None if there is none.
+    over : float
+        Share by which the speed to set is over the wanted one, where that is let pass [-].
     """
 
     spindle_speed: float | None
@@ -70,6 +72,7 @@ class Step:
     allowed: float
     limited_by: str | None
     next_up: float | None
+    over: float = 0.0
 
     def __repr__(self) -> str:
         return f"<Step {self.advice.partition('.')[0]}>"
@@ -89,7 +92,8 @@ class Step:
                 "brace; do not guess."
             )
         held = f", held by the {self.limited_by}" if self.limited_by else ""
-        return f"Set {self.spindle_speed:.0f} rev/min (wanted {self.wanted:.0f}{held})."
+        over = f"; the step is {100 * self.over:.1f} % over" if self.over else ""
+        return f"Set {self.spindle_speed:.0f} rev/min (wanted {self.wanted:.0f}{held}{over})."
 
 
 def pick_step(
@@ -98,6 +102,7 @@ def pick_step(
     steps: Sequence[float] | SpeedRange,
     caps: Mapping[str, float] | None = None,
     nearest: bool = False,
+    may_be_over: float = 0.0,
 ) -> Step:
     """Take the next step down, or the nearest one; never above a cap.
 
@@ -111,6 +116,8 @@ def pick_step(
         Greatest speeds that hold, each under the name a reader will see [rev/min].
     nearest : bool
         Take the step above where it is nearer and no cap forbids it.
+    may_be_over : float
+        Share by which a step may be over the wanted speed where no cap forbids it [-], from 0.
 
     Returns
     -------
@@ -132,14 +139,23 @@ def pick_step(
     >>> pick_step(spindle_speed=500.0, steps=(410.0, 550.0), nearest=True).spindle_speed
     550.0
 
+    >>> pick_step(spindle_speed=499.0, steps=(410.0, 500.0), may_be_over=0.02).advice
+    'Set 500 rev/min (wanted 499; the step is 0.2 % over).'
+
     References
     ----------
     Next step down is the project's house rule; common practice, no source.
     """
     checks.quantity(spindle_speed, "spindle speed", "rev/min")
+    if not checks.between(may_be_over, 0, 1):
+        raise SeatworkError(may_be_over, "that is no share a step may be over by", "take 0 to 0.05")
     allowed, limited_by = _allowed(spindle_speed, caps or {})
     slower, faster = _around(allowed, steps)
-    if nearest and slower is not None and faster is not None:
+    highest = min((allowed * (1 + may_be_over), *(caps or {}).values()))
+    close = faster is not None and faster <= highest * _SAME
+    if close and faster is not None:
+        slower, faster = faster, _around(faster, steps)[1]
+    elif nearest and slower is not None and faster is not None:
         forbidden = faster > min((caps or {}).values(), default=inf)
         if not forbidden and faster - allowed < allowed - slower:
             slower, faster = faster, _around(faster, steps)[1]
@@ -149,6 +165,7 @@ def pick_step(
         allowed=allowed,
         limited_by=limited_by,
         next_up=faster,
+        over=slower / allowed - 1 if close and slower is not None else 0.0,
     )
 
 

@@ -77,7 +77,7 @@ def size_countersink(
     seat = Countersink(
         diameter=diameter.value, hole_diameter=hole.value, included_angle=angle.value
     )
-    sizes = (angle, diameter, _depth(note, seat, diameter, hole))
+    sizes = (angle, diameter, _depth(note, seat, diameter, hole, system, rules))
     stand = stand_of(note.head, system=system, rules=rules) if screw or note.head else None
     return SizedCountersink(seat=seat, sizes=sizes, box=_box(screw, seat, rules), stand=stand)
 
@@ -182,11 +182,23 @@ def _from_depth(
     )
 
 
-def _depth(note: Note, seat: Countersink, diameter: Given, hole: Given) -> Given:
+def _depth(
+    note: Note, seat: Countersink, diameter: Given, hole: Given, system: str, rules: HouseRules
+) -> Given:
+    """Return the depth, with the limits that those of diameter and hole leave it.
+
+    Where the hole alone has limits, the diameter's are those of the title block: the hole's
+    alone would refuse a depth that a good diameter comes with.
+    """
     if note.depth:
         return stated(note.depth, "depth from the face")
+    across = Limits(least=diameter.smallest, greatest=diameter.largest)
+    if diameter.least is None and hole.least is not None:
+        bounds = bounds_of(diameter, system=system, rules=rules)
+        if bounds.least > hole.largest:
+            across = Limits(least=bounds.least, greatest=bounds.greatest)
     limits = depth_limits(
-        diameter=Limits(least=diameter.smallest, greatest=diameter.largest),
+        diameter=across,
         hole_diameter=Limits(least=hole.smallest, greatest=hole.largest),
         included_angle=seat.included_angle,
     )

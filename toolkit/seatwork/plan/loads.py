@@ -4,10 +4,13 @@ from dataclasses import dataclass
 from math import radians, sin
 
 from seatwork import cutting
+from seatwork.shop import HouseRules
 from seatwork.shop.lists.machines import ShopMachine
 from seatwork.shop.lists.materials import Material
 
 WEAR = 1.3  # allowance for a worn lip (Machinery's Handbook, from memory)
+OVERLOAD = "machine.overload"
+HAND_FED = "drill press"  # the hand eases the feed as the spindle slows; a power feed does not
 THICK = 1.0  # mm; chip thickness a material's main value belongs to
 
 
@@ -37,6 +40,7 @@ def load_for(
     spindle_speed: float,
     material: Material,
     machine: ShopMachine,
+    rules: HouseRules,
 ) -> Load | None:
     """Reckon the torque of a cut, high on purpose.
 
@@ -54,6 +58,8 @@ def load_for(
         Spindle speed [rev/min].
     material, machine : Material, ShopMachine
         What is cut, and by what.
+    rules : HouseRules
+        The house rules in force, for what a motor pulls over its plate.
 
     Returns
     -------
@@ -77,6 +83,7 @@ def load_for(
         exponent=material.exponent or 0.0,
         reference_thickness=THICK,
         wear_factor=WEAR,
+        overload=rules.number(OVERLOAD) if machine.kind == HAND_FED else 1.0,
     )
     watts = cutting.power(torque=stall.torque, spindle_speed=spindle_speed)
     return Load(stall=stall, power=watts)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from seatwork.plan.loads import OVERLOAD
 from seatwork.plan.plans import SeatPlan
 from seatwork.plan.records import Assumed, Given, Operation
 from seatwork.shop import HouseRules, Rule
@@ -52,3 +53,6 @@ def _of_step(step: Operation) -> Iterator[str]:
     if step.spindle:
         yield step.spindle.rule
         yield step.spindle.step.limited_by or ""
+        yield "speeds.step_over" if step.spindle.step.over else ""
+    if step.load and step.load.over_plate:
+        yield OVERLOAD

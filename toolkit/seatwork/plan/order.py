@@ -223,6 +223,7 @@ def operation(
             spindle_speed=speed,
             material=order.material,
             machine=order.machine,
+            rules=order.shop.rules,
         )
     return Operation(
         name=name,

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from seatwork.plan import sentences
+from seatwork.plan.loads import OVERLOAD
 from seatwork.plan.records import Check, Given, Operation, Reading, Setup, Stop
 from seatwork.plan.settings import CAGE, CLOSE, FINER, in_table
 from seatwork.rows import Row as Row
@@ -185,18 +186,22 @@ def _oil(step: Operation) -> Row:
 def _load(step: Operation, system: str) -> Row:
     stall = step.load
     assert stall is not None
-    verdict = (
-        "May stall: take a lighter cut or a stronger machine."
-        if stall.may_stall
-        else "The machine should carry it."
-    )
+    verdict = "The machine should carry it."
+    if stall.may_stall:
+        verdict = "May stall: take a lighter cut or a stronger machine."
+    elif stall.over_plate:
+        verdict = (
+            "That is over the motor's plate, which it pulls for the length of a cut "
+            f"(house rule {OVERLOAD}, x {show_number(stall.overload, 2)}): "
+            "if it slows, ease the feed."
+        )
     power = f" Power: {show_power(step.power, system)}." if step.power is not None else ""
-    high = show_number(stall.size_factor * stall.wear_factor, 1, least=1)
+    thin, worn = (show_number(one, 1, least=1) for one in (stall.size_factor, stall.wear_factor))
     return Row(
         label="torque",
         text=f"Reckon with {show_torque(stall.torque, system)} of the "
-        f"{show_torque(stall.available, system)} there are. {verdict}{power} Errs high on purpose, "
-        f"x {high}, for thin chips and a worn lip.",
+        f"{show_torque(stall.available, system)} there are. {verdict}{power} Thin "
+        f"chips are in it with x {thin}; a worn lip with x {worn}, which errs high on purpose.",
         kind="why",
     )
 

@@ -72,6 +72,8 @@ def _load(step: Operation, system: str) -> str:
     times = show_number(load.size_factor * load.wear_factor, 1)
     power = f" Power: {show_power(step.power, system)}." if step.power is not None else ""
     carry = "It may stall: take a lighter cut or a stronger machine." if load.may_stall else ""
+    if load.over_plate and not load.may_stall:
+        carry = "The motor pulls that for a short while: if it slows, ease the feed."
     has = f"The machine has {show_torque(load.available, system)}."
     return " ".join(
         filter(

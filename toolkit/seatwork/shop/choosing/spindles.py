@@ -97,6 +97,7 @@ def spindle_for(
         steps=machine.speeds,
         caps=_caps(operation, rules),
         nearest=rules.word("speeds.step") == "nearest",
+        may_be_over=rules.number("speeds.step_over"),
     )
     return Spindle(
         rule=rule,
