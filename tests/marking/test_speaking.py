@@ -13,13 +13,27 @@ from babel.messages.mofile import read_mo
 from babel.messages.pofile import read_po
 from hypothesis import given
 from hypothesis import strategies as st
+from matplotlib.text import Text
+from seatwork.drawings.scene import Look
+from seatwork.entries.sentences import JOINTS, PLACE, template
 from seatwork.marking import sheets
 from seatwork.marking.languages import CATALOGS, languages
-from seatwork.marking.speaking import JOINTS, PLACE, SENTENCES, speaker, template, unsaid
+from seatwork.marking.speaking import SENTENCES, speaker, unsaid
 from seatwork.questions import all_types
+from seatwork.questions.cuts.cone_triangle import LAST, triangle_at
+from seatwork.questions.type.pictures import spoken
 from seatwork.shop.folder import package_text
 
-from tests.catalogs import SYSTEMS, compiled, drawn_texts, question_texts, without_text
+from tests.catalogs import (
+    SYSTEMS,
+    compiled,
+    drawn_texts,
+    paper_texts,
+    picture_texts,
+    question_texts,
+    refusal_texts,
+    without_text,
+)
 
 SHEETS = Path(__file__).resolve().parents[2] / "exercises" / "sheets"
 NUMBERS = re.compile(r"\d+(?:[.,/]\d+)*")
@@ -46,10 +60,51 @@ def test_every_sentence_of_every_type_has_its_spanish() -> None:
     assert without_text(drawn_texts(QUICK), "es") == set()
 
 
+@pytest.mark.slow
+def test_every_picture_has_its_spanish_words() -> None:
+    """What stands on the picture of a question, on its triangle, and what each shows in words."""
+    assert without_text(picture_texts(range(1)), "es") == set()
+
+
+def test_every_refusal_that_a_learner_reads_has_its_spanish() -> None:
+    """Why an entry cannot be read, an answer not be kept, a sheet not be handed in."""
+    texts = set(refusal_texts())
+    assert len(texts) > 100
+    assert without_text(texts, "es") == set()
+
+
+def test_what_stands_on_paper_for_learners_has_its_spanish() -> None:
+    """Cautions, the frame of a job card, of a worksheet and of a report."""
+    assert without_text(paper_texts(), "es") == set()
+
+
+@pytest.mark.slow
+def test_no_spanish_word_leaves_its_picture() -> None:
+    """Spanish words are longer than English ones: each still lies on the page it is drawn on."""
+    questions = [kind.draw(Random(1)) for kind in all_types().values()]
+    drawn = [one.drawing() for one in questions]
+    drawn += [triangle_at(one, LAST, Look()) for one in questions]
+    for drawing in (spoken(one, speaker("es")) for one in drawn if one):
+        drawing.figure.draw_without_rendering()
+        page = drawing.figure.bbox
+        for text in drawing.figure.findobj(Text):
+            box = text.get_window_extent()
+            inside = page.x0 <= box.x0 and box.x1 <= page.x1 and page.y0 <= box.y0
+            assert not text.get_text() or (inside and box.y1 <= page.y1), text
+
+
 @pytest.mark.long
 def test_every_sentence_of_many_draws_has_its_spanish_and_its_numbers() -> None:
     """What the quick test holds, over many draws."""
     texts = set(drawn_texts(LONG))
+    assert without_text(texts, "es") == set()
+    assert [text for text in texts if not _same_numbers(text)] == []
+
+
+@pytest.mark.long
+def test_every_picture_of_many_draws_has_its_spanish_words() -> None:
+    """What the quick test holds, over more draws."""
+    texts = set(picture_texts(range(15)))
     assert without_text(texts, "es") == set()
     assert [text for text in texts if not _same_numbers(text)] == []
 

@@ -66,13 +66,13 @@ class SeatworkError(ValueError):
         """Show one sentence in a notebook in place of a traceback (an IPython hook)."""
         return [str(self)]
 
-    def sentence(self, show: Callable[[object], str]) -> str:
-        """Tell the fault with every value written by `show`."""
+    def sentence(self, show: Callable[[object], str], say: Callable[[str], str] = str) -> str:
+        """Tell the fault with every value written by `show`, its words in a language by `say`."""
         sizes = {name: plainly(size, show) for name, size in self.sizes.items()}
         fault = self.fault.format(**sizes) if sizes else self.fault
         remedy = self.remedy.format(**sizes) if sizes else self.remedy
         fault, remedy = (plainly(words, longest=LONGEST_WORDS) for words in (fault, remedy))
-        return f"{plainly(self.value, show)}: {fault}; {remedy}."
+        return f"{plainly(self.value, show)}: {say(f'{fault}; {remedy}')}."
 
 
 def plainly(value: object, show: Callable[[object], str] = str, *, longest: int = LONGEST) -> str:
@@ -119,12 +119,12 @@ class Faults(SeatworkError):
         super().__init__(name, f"there are {len(faults)} faults in it", remedy)
         self.faults = tuple(faults)
 
-    def sentence(self, show: Callable[[object], str]) -> str:
+    def sentence(self, show: Callable[[object], str], say: Callable[[str], str] = str) -> str:
         """Tell the first faults, a line each, and how many more there are."""
-        lines = [fault.sentence(show) for fault in self.faults[:MOST_TOLD]]
+        lines = [fault.sentence(show, say) for fault in self.faults[:MOST_TOLD]]
         more = len(self.faults) - len(lines)
-        rest = [f"{more} more like these."] if more else []
-        return "\n".join([super().sentence(show), *lines, *rest])
+        rest = [say(f"{more} more like these.")] if more else []
+        return "\n".join([super().sentence(show, say), *lines, *rest])
 
 
 def together(name: str, faults: Sequence[SeatworkError]) -> SeatworkError:

@@ -77,14 +77,14 @@ def caption(pages: Pages, words: str, *, needs: float = 2 * LINE, size: float = 
 
 def sign_here(pages: Pages) -> None:
     """Keep the foot of this page for the signature; software signs nothing."""
-    said = f"{VERIFY} {closing()}"
+    said = f"{pages.say(VERIFY)} {pages.say(closing())}"
     high = pages.high(said) + SIGNATURE + 0.1
     kept, top = pages.down, pages.floor - high
     pages.stroke(0.0, top, pages.room, top, THICK)
     pages.down = top + 0.06
     pages.text(said)
     base = pages.floor - 0.02
-    pages.words[-1].append("instructor [blank]  date [blank]")
+    pages.words[-1].append(f"{pages.say('instructor')} [blank]  {pages.say('date')} [blank]")
     pages.set("instructor", 0.0, base)
     pages.stroke(0.95, base + 0.03, 4.6, base + 0.03)
     pages.set("date", 4.8, base)
@@ -141,4 +141,4 @@ def in_full(pages: Pages, boxes: Iterable[Caution]) -> None:
         caption(pages, box.title, needs=min(needs, 2.5))
         pages.text(box.hazard)
         for line in (*box.do, *filter(None, [box.number])):
-            pages.text(f"• {line}", indent=0.15)
+            pages.text(f"• {pages.say(line)}", indent=0.15)

@@ -16,7 +16,7 @@ from seatwork.rows import Row, Rows
 from seatwork.seats import Countersink
 
 PICTURE_WIDE = 3.7
-COLUMNS = (("tool", 0.24), ("rev/min", 0.12), ("feed", 0.09), ("stop", 0.33))
+COLUMNS = (("tool", 0.23), ("rev/min", 0.12), ("feed", 0.11), ("stop", 0.32))
 """Columns of what to set, and their shares of the page; the step has the rest."""
 
 SIZE = 10.5
@@ -49,8 +49,9 @@ def front(pages: Pages, plan: Plan, rows: Rows, card: Card, *, day: str, name: s
     note = " ".join(plan.callout.text.split())
     said = "; ".join(seat.place for seat in card.touched)
     title = f"{name}: {said}" if name else said
-    where = f"{plan.material}, {plan.machine}, {day}"
-    heading(pages, title, where, f"Print note: {note}", size=14.0)
+    say = pages.say
+    where = f"{say(plan.material)}, {say(plan.machine)}, {day}"
+    heading(pages, title, where, f"{say('Print note')}: {note}", size=14.0)
     sign_here(pages)
     asked = to_settle(plan, rows)
     if asked:
@@ -81,9 +82,12 @@ def to_settle(plan: Plan, rows: Rows) -> list[str]:
 def _held(pages: Pages, card: Card) -> None:
     """Say in a few lines how the part lies: held, on what, which face is up, where zero is."""
     setup = card.setup
-    caption(pages, f"Setup {card.number} of {card.count}: {setup.face}")
-    pages.text(f"Held: {setup.held}. Under it: {setup.under}.", size=SIZE)
-    pages.text(f"Zero: {setup.zero}.", size=SIZE)
+    say = pages.say
+    number = say(f"Setup {card.number} of {card.count}")
+    caption(pages, f"{number}: {say(setup.face)}")
+    held, under = f"{say('Held')}: {say(setup.held)}.", f"{say('Under it')}: {say(setup.under)}."
+    pages.text(f"{held} {under}", size=SIZE)
+    pages.text(f"{say('Zero')}: {say(setup.zero)}.", size=SIZE)
 
 
 def _drawing_and_sizes(pages: Pages, plan: Plan, card: Card, spot: int) -> None:
@@ -135,7 +139,7 @@ def _to_set(pages: Pages, card: Card, system: str, *, asked: bool) -> None:
     first = 1.0 - sum(share for _, share in COLUMNS)
     columns = [share * pages.room for share in (first, *(share for _, share in COLUMNS))]
     title = NOT_YET if asked else HEADINGS["set"]
-    caption(pages, f"{title} ({LENGTHS[system]})", needs=1.0)
+    caption(pages, f"{pages.say(title)} ({pages.say(LENGTHS[system])})", needs=1.0)
     lines = [(row.label, *(dict(row.cells)[head] for head, _ in COLUMNS)) for row in _steps(card)]
     pages.table([("step", *(head for head, _ in COLUMNS)), *lines], columns)
 
@@ -192,4 +196,4 @@ def _lines(pages: Pages, title: str, rows: Sequence[Row]) -> None:
     if rows:
         caption(pages, title)
     for row in rows:
-        pages.text(f"{row.label}: {row.text}", size=SIZE)
+        pages.text(f"{pages.say(row.label)}: {pages.say(row.text)}", size=SIZE)

@@ -6,6 +6,7 @@ from seatwork.cards.front import front
 from seatwork.cards.pages import Pages
 from seatwork.cards.setups import cards_of
 from seatwork.errors import SeatworkError
+from seatwork.marking.speaking import speaker
 from seatwork.plan import Plan
 
 
@@ -15,6 +16,7 @@ def job_card(
     paper: str = "",
     date: Day = None,
     name: str = "",
+    language: str = "en",
 ) -> Pages:
     """Set a plan as cards, one for each setup, what does not fit on pages behind it.
 
@@ -28,6 +30,8 @@ def job_card(
         Day of printing; a line to write it on if not given.
     name : str
         Name of the feature or the job.
+    language : {"en", "es"}
+        What cautions, headings and the lines to sign are said in; the plan stays English.
 
     Returns
     -------
@@ -37,14 +41,15 @@ def job_card(
     Raises
     ------
     SeatworkError
-        If the paper is not known, or the plan holds nothing to cut.
+        If the paper or the language is not known, or the plan holds nothing to cut.
     """
     named(name, "name")
     if not plan.seats:
         raise SeatworkError(
             plan.callout.text, "the plan holds nothing to cut", "write a note with a seat or a hole"
         )
-    pages = Pages(paper, foot=f"Job card {name}".strip())
+    say = speaker(language)
+    pages = Pages(paper, foot=f"{say('Job card')} {name}".strip(), say=say)
     add_cards(pages, plan, date=date, name=name)
     return pages
 

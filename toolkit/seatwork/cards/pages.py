@@ -6,7 +6,7 @@ is smaller than 10 pt, and what does not fit goes on to the next page.
 
 import io
 import warnings
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import accumulate
 from pathlib import Path
 from typing import Any
@@ -71,6 +71,8 @@ class Pages:
         Line at the foot of every page.
     wide : bool
         Whether the pages lie on their side.
+    say : callable
+        Says what is set in the reader's language; what it cannot say is set as it is.
 
     Raises
     ------
@@ -78,13 +80,20 @@ class Pages:
         If the paper is not known, or the foot is no line of 300 letters at most.
     """
 
-    def __init__(self, paper: str = "", foot: str = "", *, wide: bool = False) -> None:
+    def __init__(
+        self,
+        paper: str = "",
+        foot: str = "",
+        *,
+        wide: bool = False,
+        say: Callable[[str], str] = str,
+    ) -> None:
         if not isinstance(foot, str) or len(foot) > LONGEST_FOOT:
             fault = f"it is no line of {LONGEST_FOOT} letters at most"
             raise SeatworkError(foot, fault, "give a shorter name")
         across, up = page_size(paper)
         self.width, self.height = (up, across) if wide else (across, up)
-        self.foot = foot
+        self.foot, self.say = foot, say
         self.figures: list[Figure] = []
         self.words: list[list[str]] = []
         self.new_page()
@@ -120,7 +129,7 @@ class Pages:
         self._foot()
 
     def _foot(self) -> None:
-        number = f"page {len(self.figures)}"
+        number = self.say(f"page {len(self.figures)}")
         at = self.width - MARGIN - width(number)
         said = broken(self.foot, at - MARGIN - 0.2)
         self.words[-1] += [self.foot, number]
@@ -156,13 +165,13 @@ class Pages:
         room : float, optional
             Width of the column [in]; to the right margin if not given.
         """
-        step = size * LEADING / 72.0
+        step, words = size * LEADING / 72.0, self.say(words)
         wide = self.room - indent if room is None else room
         for number, line in enumerate(broken(words, wide, size, bold=bold)):
             self.keep_together(step)
             if number == 0:
                 self.words[-1].append(words)
-            self.set(line, indent, self.down + size / 72.0, size=size, bold=bold)
+            self._put(line, indent, self.down + size / 72.0, size=size, bold=bold)
             self.down += step
 
     def set(
@@ -181,6 +190,9 @@ class Pages:
         bold : bool
             Whether it is bold.
         """
+        self._put(self.say(line), right, down, size=size, bold=bold)
+
+    def _put(self, line: str, right: float, down: float, *, size: float, bold: bool) -> None:
         spot = ((MARGIN + right) * UNITS, (self.height - down) * UNITS)
         write(self.axes, *spot, line, size=size, bold=bold)
 
@@ -188,7 +200,7 @@ class Pages:
         self, words: str, *, size: float = SIZE, bold: bool = False, room: float | None = None
     ) -> float:
         """Return how high a paragraph comes out [in]."""
-        lines = broken(words, self.room if room is None else room, size, bold=bold)
+        lines = broken(self.say(words), self.room if room is None else room, size, bold=bold)
         return len(lines) * size * LEADING / 72.0
 
     def space(self, inches: float = 0.15) -> None:

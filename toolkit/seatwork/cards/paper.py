@@ -8,8 +8,10 @@ from seatwork.cards.pages import THIN, Pages, bound
 from seatwork.cards.pictures import in_gray, trimmed
 from seatwork.errors import SeatworkError
 from seatwork.marking import Handout, Sheet
+from seatwork.marking.speaking import speaker
 from seatwork.marking.text import band, right_answer
 from seatwork.questions.type.parts import ChoicePart, NumberPart, Part
+from seatwork.questions.type.pictures import spoken
 
 LETTERS = "abcdefgh"
 NAMED = 3
@@ -21,12 +23,14 @@ BOXES, WORK, GAP = 4.3, 1.4, 0.15
 """Width of the boxes with their units, least height of the room to work, and beside it [in]."""
 
 
-def learner_pages(path: str | Path, sheet: Sheet, handout: Handout, paper: str = "") -> None:
+def learner_pages(
+    path: str | Path, sheet: Sheet, handout: Handout, paper: str = "", language: str = "en"
+) -> None:
     """Write one learner's worksheet as a PDF, see `on_paper`."""
-    on_paper(sheet, handout, paper).save(path)
+    on_paper(sheet, handout, paper, language).save(path)
 
 
-def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
+def on_paper(sheet: Sheet, handout: Handout, paper: str = "", language: str = "en") -> Pages:
     """Set one learner's worksheet: numbers, drawings, boxes to write in, room to work.
 
     Parameters
@@ -37,12 +41,19 @@ def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
         The learner's form.
     paper : {"letter", "a4"}, optional
         Size of the pages; by house rule ``display.paper`` if not given.
+    language : {"en", "es"}
+        What it asks in; numbers, units and print notes stay.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no catalog of that language.
     """
-    given = handout.given
-    named = f"form {given.form}  {given.form_id}".rstrip()
-    pages = Pages(paper, foot=f"{given.learner}  {sheet.name}  {named}")
+    given, say = handout.given, speaker(language)
+    named = f"{say('form')} {given.form}  {given.form_id}".rstrip()
+    pages = Pages(paper, foot=f"{given.learner}  {sheet.name}  {named}", say=say)
     pages.text(sheet.title, size=18, bold=True)
-    pages.text(f"Learner {given.learner}    {named}    date ____________")
+    pages.text(f"{say('Learner')} {given.learner}    {named}    {say('date')} ____________")
     pages.text("Write the number in the box, with its unit if it is another than printed.")
     for item in sheet.items:
         _question(pages, item.id, item.points, handout)
@@ -50,7 +61,7 @@ def on_paper(sheet: Sheet, handout: Handout, paper: str = "") -> Pages:
 
 
 def for_a_class(
-    sheet: Sheet, handouts: Sequence[Handout], paper: str = ""
+    sheet: Sheet, handouts: Sequence[Handout], paper: str = "", language: str = "en"
 ) -> Iterator[tuple[Handout, Pages]]:
     """Set the worksheets of a class, one learner after the other.
 
@@ -65,6 +76,8 @@ def for_a_class(
         The learners' forms, in the order of the roster.
     paper : {"letter", "a4"}, optional
         Size of the pages; by house rule ``display.paper`` if not given.
+    language : {"en", "es"}
+        What they ask in.
 
     Yields
     ------
@@ -72,7 +85,7 @@ def for_a_class(
         A learner's form as it was handed out, and on paper.
     """
     for one in handouts:
-        pages = on_paper(sheet, one, paper)
+        pages = on_paper(sheet, one, paper, language)
         if len(pages.figures) % 2:
             pages.new_page()
             pages.text("More room to work", bold=True)
@@ -106,6 +119,7 @@ def print_class(
     keep: str | Path,
     which: str = "",
     paper: str = "",
+    language: str = "en",
     progress: Callable[[int], None] | None = None,
 ) -> tuple[Path, Path]:
     """Write the worksheets of a class on paper: each learner's own, all as one, and the key.
@@ -124,6 +138,8 @@ def print_class(
         What the two names say behind it of which papers these are, such as 2 for a re-test.
     paper : {"letter", "a4"}, optional
         Size of the pages; by house rule ``display.paper`` if not given.
+    language : {"en", "es"}
+        What the worksheets ask in; the key is English.
     progress : callable, optional
         Called with the number of worksheets written.
 
@@ -140,7 +156,7 @@ def print_class(
     if not handouts:
         raise SeatworkError(sheet.name, "no form was handed out", "hand the sheet out first")
     printed = []
-    for one, pages in for_a_class(sheet, handouts, paper):
+    for one, pages in for_a_class(sheet, handouts, paper, language):
         pages.save(Path(to) / one.given.learner / f"{sheet.name}-{one.given.form}.pdf")
         printed.append(pages)
         if progress:
@@ -154,14 +170,15 @@ def print_class(
 
 def _question(pages: Pages, name: str, points: float, handout: Handout) -> None:
     question = handout.questions[name]
-    drawing = question.drawing()
+    drawing = spoken(question.drawing(), pages.say)
     pixels = trimmed(in_gray(drawing.png(PICTURE))) if drawing else None
     high = WIDE * pixels.shape[0] / pixels.shape[1] + 0.1 if pixels is not None else 0.0
     boxes = 0.08 + BOX * len(question.parts)
     work = max(high + boxes, WORK)
     pages.space(0.25)
     pages.keep_together(0.3 + pages.high(question.ask()) + work)
-    pages.text(f"{name}    ({points:g} point{'s' if points != 1 else ''})", bold=True)
+    worth = pages.say(f"{points:g} point{'s' if points != 1 else ''}")
+    pages.text(f"{name}    ({worth})", bold=True)
     pages.text(question.ask())
     pages.space(0.08)
     top = pages.down
@@ -177,7 +194,7 @@ def _question(pages: Pages, name: str, points: float, handout: Handout) -> None:
 def _room_to_work(pages: Pages, left: float, high: float) -> None:
     """Draw an empty frame right of what is `left` inches wide, for the learner's own sums."""
     right = left + GAP
-    pages.words[-1].append("[room to work]")
+    pages.words[-1].append(f"[{pages.say('room to work')}]")
     pages.frame(right, pages.down, pages.room - right, high, weight=THIN)
     pages.set("work", right + 0.06, pages.down + 0.19)
 

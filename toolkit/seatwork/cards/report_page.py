@@ -2,13 +2,14 @@
 
 from seatwork.cards.blocks import caption, heading
 from seatwork.cards.pages import Pages
+from seatwork.marking.speaking import speaker
 from seatwork.record.learner_report import NOBODY, Report
 
 COLUMNS = (0.28, 0.14, 0.58)
 """Shares of the columns of the table of sheets [-]."""
 
 
-def report_page(report: Report, *, name: str = "", paper: str = "") -> Pages:
+def report_page(report: Report, *, name: str = "", paper: str = "", language: str = "en") -> Pages:
     """Set the report of one learner.
 
     Parameters
@@ -19,12 +20,20 @@ def report_page(report: Report, *, name: str = "", paper: str = "") -> Pages:
         The learner's name, from the instructor's own list.
     paper : {"letter", "a4"}, optional
         Size of the page; by house rule ``display.paper`` if not given.
+    language : {"en", "es"}
+        What it is said in, as the report that `report_in` gave with it.
+
+    Raises
+    ------
+    SeatworkError
+        If there is no catalog of that language.
     """
-    who = f"{name} ({report.learner})" if name else report.learner
-    pages = Pages(paper, foot=f"Report of {report.learner}, {report.day}")
-    heading(pages, f"Report of {who}", f"As of {report.day}.")
+    who, say = f"{name} ({report.learner})" if name else report.learner, speaker(language)
+    foot = f"{say('Report of')} {report.learner}, {report.day}"
+    pages = Pages(paper, foot=foot, say=say)
+    heading(pages, f"{say('Report of')} {who}", f"As of {report.day}.")
     if report.left:
-        pages.text(f"Left the course: {report.left}")
+        pages.text(f"{say('Left the course')}: {report.left}")
     caption(pages, f"Theory (the {report.counts} sitting counts)")
     _sheets(pages, report)
     for title, lines, none in (
@@ -35,8 +44,10 @@ def report_page(report: Report, *, name: str = "", paper: str = "") -> Pages:
         for line in lines or (none,):
             pages.text(line, indent=0.15)
     caption(pages, "Outline: points earned/asked, parts accepted of cut")
-    pages.text(" · ".join(map(str, report.outline)) or "Nothing asked yet.", indent=0.15)
-    pages.text(f"Not asked yet: {' '.join(report.not_asked) or 'nothing'}", indent=0.15)
+    earned = " · ".join(map(str, report.outline)).replace(" part ", f" {say('part')} ")
+    pages.text(earned or "Nothing asked yet.", indent=0.15)
+    left = " ".join(report.not_asked) or say("nothing")
+    pages.text(f"{say('Not asked yet')}: {left}", indent=0.15)
     pages.space()
     pages.text(NOBODY, bold=True)
     return pages
@@ -47,7 +58,11 @@ def _sheets(pages: Pages, report: Report) -> None:
         pages.text("Nothing handed out.", indent=0.15)
         return
     rows = [
-        (one.title, f"{one.sitting}", one.outcome + ("" if one.counts else " (does not count)"))
+        (
+            one.title,
+            f"{one.sitting}",
+            one.outcome + ("" if one.counts else f" ({pages.say('does not count')})"),
+        )
         for one in report.theory
     ]
     head = ("sheet", "sitting", "how it stands")

@@ -135,7 +135,7 @@ def station_sign(
     shop = shop or Shop.at()
     its = shop.machine(machine)
     cap = shop.rules.number("speeds.countersink_cap")
-    pages = Pages(paper, foot=f"Station sign: {its.name}")
+    pages = Pages(paper, foot=f"Station sign: {its.name}", say=say)
     pages.text(say(its.name).upper(), size=BIG, bold=True)
     pages.rule(2.0)
     most = say("Countersinks: at most").upper()

@@ -11,6 +11,7 @@ from seatwork import files
 from seatwork.errors import SeatworkError
 from seatwork.marking.handing_out import Handout
 from seatwork.marking.sheets import Sheet
+from seatwork.marking.speaking import voice_at
 from seatwork.record.giving import other_mode
 from seatwork.school import Room, RoomGiven, RoomMarked, hand_out_rooms, mark_rooms, rooms
 from seatwork.school.layout import passed_over
@@ -111,6 +112,7 @@ def printed(
     sitting: int,
     only: Sequence[str],
     size: str,
+    language: str = "",
 ) -> tuple[Path, Path]:
     """Print the forms of a class as one PDF, and their key; return where both lie.
 
@@ -120,14 +122,22 @@ def printed(
         The worksheet, and the forms.
     to, course : Path
         Folder of the learners' folders, and the instructor's.
-    sitting, only, size : int, sequence of str, str
-        As the command has them.
+    sitting, only, size, language : int, sequence of str, str, str
+        As the command has them; no language takes that of the workbook that holds the course.
     """
     from seatwork.cards.paper import print_class, which_papers
 
     which = which_papers(sitting, only)
     with files.lock(course):
-        return print_class(plan, given, to=to, keep=course, which=which, paper=size)
+        return print_class(
+            plan,
+            given,
+            to=to,
+            keep=course,
+            which=which,
+            paper=size,
+            language=language or voice_at(course).language,
+        )
 
 
 def _rooms(folders: Sequence[Path], workers: int, scheduler: str) -> list[Room]:

@@ -32,6 +32,9 @@ def card(
         float | None, typer.Option(help="Slope of a raw pad in degrees; thickness at its low side.")
     ] = None,
     name: Annotated[str, typer.Option(help="Name of the feature or the job.")] = "",
+    language: Annotated[
+        str, typer.Option(help="Of cautions, headings and signature: en or es.")
+    ] = "en",
     paper: Paper = "",
     day: Day = "",
     replace: Replace = False,
@@ -45,6 +48,8 @@ def card(
     when = day or date.today().isoformat()
     path = Path(note) if len(note) < 250 and "\n" not in note else None
     if path is not None and path.suffix.casefold() in (".csv", ".txt"):
+        if language != "en":
+            raise SeatworkError(note, "a whole part is printed in English", "leave --language out")
         _part(path, material, machine, out, paper, when, replace)
         return
     plan = make(
@@ -56,7 +61,8 @@ def card(
         edge=None if edge is None else units.length(edge),
         slope=slope,
     )
-    keep(job_card(plan, paper=paper, date=when, name=name), out, replace=replace)
+    pages = job_card(plan, paper=paper, date=when, name=name, language=language)
+    keep(pages, out, replace=replace)
 
 
 def stated(text: str, option: str, what: str) -> str:

@@ -9,6 +9,7 @@ from seatwork import files
 from seatwork.cli.course_folder import Course, day_of, folder_of
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
+from seatwork.marking.speaking import Voice, voice_at
 from seatwork.record.class_now import Class
 from seatwork.record.class_picture import Picture
 from seatwork.record.class_picture import picture as picture_of
@@ -108,6 +109,7 @@ def report(
     day: Day = "",
     names: Names = None,
     size: Size = "",
+    language: Annotated[str, typer.Option(help="Of the pages: en or es.")] = "",
     replace: Replace = False,
 ) -> None:
     """Report one learner: theory, practical and safety as three facts, and no sum of them.
@@ -118,7 +120,10 @@ def report(
     codes = [learner_code(code) for code in learners or []]
     if not codes and not everyone:
         raise SeatworkError("report", "no learner was named", "name a code, or add --all")
-    known = read_names(names, folder)
+    if language and to is None:
+        raise SeatworkError(language, "the screen shows it in English", "add --to with a folder")
+    voice = Voice(language) if language else voice_at(folder)
+    say, known = voice.say, read_names(names, folder)
     record = open_record(folder)
     try:
         with record.reading() as connection:
@@ -126,7 +131,7 @@ def report(
     finally:
         record.close()
     for code in now.learners() if everyone else codes:
-        found = report_in(now, code)
+        found = report_in(now, code, say if to else str)
         if to is None:
             typer.echo("\n".join(found.lines(known.get(code, ""))) + "\n")
             continue
@@ -134,5 +139,6 @@ def report(
 
         place = to / f"{code}-report.pdf"
         _free(place, folder, replace=replace, is_named=bool(known))
-        report_page(found, name=known.get(code, ""), paper=size).save(place, private=True)
+        page = report_page(found, name=known.get(code, ""), paper=size, language=voice.language)
+        page.save(place, private=True)
         typer.echo(f"Wrote {place}.")

@@ -16,6 +16,7 @@ from seatwork.cli.by_rooms import (
 from seatwork.cli.course_folder import Course, Questions, day_of, folder_of, sheet_of
 from seatwork.errors import SeatworkError
 from seatwork.marking import roster
+from seatwork.marking.languages import translator
 from seatwork.record import giving
 
 roster_app = typer.Typer(help="The roster: learner codes, no names.", no_args_is_help=True)
@@ -40,6 +41,9 @@ def hand_out(
     size: Annotated[
         str, typer.Option(help="letter or a4; by house rule display.paper if not given.")
     ] = "",
+    language: Annotated[
+        str, typer.Option(help="Of the paper, en or es; the workbook's if not given.")
+    ] = "",
     questions: Questions = None,
     by_rooms: Annotated[
         list[Path] | None,
@@ -57,6 +61,8 @@ def hand_out(
         from seatwork.cards.papers import page_size
 
         page_size(size)  # refused before anything is handed out
+        if language:
+            translator(language)
     if by_rooms:
         if named or target or only:
             fault, remedy = "each room has a course of its own", "leave --course, --to, --only out"
@@ -82,7 +88,7 @@ def hand_out(
         typer.echo(f"  {line}.")
     if paper:
         which = learners if only else []
-        papers, key = printed(plan, given, place, course_folder, sitting, which, size)
+        papers, key = printed(plan, given, place, course_folder, sitting, which, size, language)
         typer.echo(f"To print: {papers}, in the order of the roster. The key: {key}.")
 
 

@@ -6,7 +6,7 @@ the data of the artists that move; whoever shows it decides how they reach the e
 
 import base64
 import io
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass, replace
@@ -14,6 +14,7 @@ from typing import Any, Protocol, TypeVar, runtime_checkable
 
 from matplotlib.artist import Artist
 from matplotlib.figure import Figure
+from matplotlib.text import Text
 from PIL import Image, ImageChops
 
 from seatwork.errors import SeatworkError
@@ -53,6 +54,9 @@ class Look:
                 self.palette, "no palette has that name", f"take one of {', '.join(PALETTES)}"
             )
 
+
+GAP = "  "
+"""Between the number of a line on a picture and its words."""
 
 MARGIN = 6
 """Ground left round a trimmed picture [pixels]."""
@@ -147,8 +151,35 @@ class Drawing:
         data = base64.b64encode(self.small_png(scale, colors)).decode("ascii")
         return f"![{plain(self.text)}](data:image/png;base64,{data})\n\n{plain(self.text)}"
 
+    def words(self) -> tuple[str, ...]:
+        """Return what is written on the picture."""
+        written = (text.get_text() for text in self.figure.findobj(Text))
+        return tuple(filter(None, GAP.join(written).split(GAP)))
+
+    def spoken(self, say: Callable[[str], str]) -> "Drawing":
+        """Return the drawing with its words in another language; its sizes and notes stay.
+
+        Parameters
+        ----------
+        say : callable
+            Says a text in that language; what it cannot say comes back as it was.
+        """
+        for text in self.figure.findobj(Text):
+            if text.get_text():
+                text.set_text(GAP.join(map(say, text.get_text().split(GAP))))
+                _fit(text, self.figure)
+        return replace(self, text=say(self.text))
+
     def _repr_mimebundle_(self, include: Any = None, exclude: Any = None) -> dict[str, str]:
         return {"text/plain": self.text, "text/markdown": self.markdown()}
+
+
+def _fit(text: Text, figure: Figure) -> None:
+    """Make a text that leaves the page sideways as much smaller as it takes."""
+    box, page = text.get_window_extent(), figure.bbox
+    beyond = max(box.x1 - page.x1, page.x0 - box.x0)
+    if beyond > 0:
+        text.set_fontsize(text.get_fontsize() * (1.0 - (beyond + MARGIN) / box.width))
 
 
 def _of_few_colors(png: bytes, colors: int = COLORS, margin: int | None = None) -> bytes:

@@ -1,6 +1,6 @@
 """What is asked for, as far as a reader of entries must know it, and how an entry is read back."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import asdict, dataclass
 from typing import Any
 
@@ -16,6 +16,9 @@ MEASURES: dict[str, Measure] = {
 }
 """Every measure by the name of its constant."""
 NAMES_OF = {one: name for name, one in MEASURES.items()}
+READ_AS = "read as {value}"
+Say = Callable[[str], str]
+"""Says a text in the reader's language; ``str`` in English."""
 OTHER = {"inch": "metric", "metric": "inch"}
 
 
@@ -53,19 +56,19 @@ class AskedNumber:
         """Unit asked for; empty for a bare number."""
         return MEASURES[self.measure].unit[self.system]
 
-    def echo(self, text: str) -> str:
+    def echo(self, text: str, say: Say = str) -> str:
         """Say how a number is read, in the unit asked for and in the other system's."""
         measure, other = MEASURES[self.measure], OTHER[self.system]
         try:
             value = read(text, measure, self.system).value
         except SeatworkError as error:
-            return explain(error, self.system)
+            return explain(error, self.system, say)
         places = measure.places[self.system]
         number = show_number(float(value), places + 1, places)
         shown = f"{number}{'' if self.unit == '°' else ' '}{self.unit}".rstrip()
-        if measure.unit[other] == self.unit:
-            return f"read as {shown}"
-        return f"read as {shown} ({measure.show(measure.inside(value, self.system), other)})"
+        if measure.unit[other] != self.unit:
+            shown += f" ({measure.show(measure.inside(value, self.system), other)})"
+        return _read_as(shown, say)
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,12 +83,12 @@ class AskedChoice:
 
     options: tuple[str, ...]
 
-    def echo(self, text: str) -> str:
+    def echo(self, text: str, say: Say = str) -> str:
         """Say which option is meant."""
         place = option_meant(text, [(option,) for option in self.options])
         if place is None:
-            return no_option(len(self.options))
-        return f"read as {LETTERS[place]}) {self.options[place]}"
+            return say(no_option(len(self.options)))
+        return _read_as(f"{LETTERS[place]}) {say(self.options[place])}", say)
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,12 +103,19 @@ class AskedOrder:
 
     count: int
 
-    def echo(self, text: str) -> str:
+    def echo(self, text: str, say: Say = str) -> str:
         """Say in which order the letters are read."""
         letters = order_meant(text, self.count)
         if letters is None:
-            return NO_ORDER
-        return f"read as {letters.upper()}"
+            return say(NO_ORDER)
+        return _read_as(letters.upper(), say)
+
+
+REFUSED = (
+    *("x", "1 2", "-1", "5 mil", "1/3", "1/2 mm", "#7", "1,234", "5 ells", "9" * 61, "\x07"),
+    *("400°", "1/2", "-5 rpm", "0"),
+)
+"""An entry of each kind that some number is not; a page holds what is said of each."""
 
 
 Asked = AskedNumber | AskedChoice | AskedOrder
@@ -114,7 +124,11 @@ KINDS: dict[str, type[Any]] = {
 }  # fmt: skip
 
 
-def echo(text: str, asked: Asked) -> str:
+def _read_as(value: str, say: Say) -> str:
+    return say(READ_AS).format(value=value)
+
+
+def echo(text: str, asked: Asked, say: Say = str) -> str:
     """Say how an entry is read, never whether it is right; empty for an empty entry.
 
     Parameters
@@ -123,6 +137,8 @@ def echo(text: str, asked: Asked) -> str:
         What was typed.
     asked : AskedNumber, AskedChoice or AskedOrder
         What was asked for.
+    say : callable
+        Says the words in the reader's language; what was typed stays.
 
     Returns
     -------
@@ -134,7 +150,24 @@ def echo(text: str, asked: Asked) -> str:
     >>> echo(".139", AskedNumber("LENGTH", "inch"))
     'read as 0.139 in (3.53 mm)'
     """
-    return asked.echo(text) if text.strip() else ""
+    return asked.echo(text, say) if text.strip() else ""
+
+
+def sayings() -> Iterator[str]:
+    """Yield what a reader says of entries, one text of each kind, for its other languages."""
+    texts: list[str] = []
+
+    def heard(text: str) -> str:
+        texts.append(text)
+        return text
+
+    for measure in MEASURES:
+        for system in OTHER:
+            for text in REFUSED:
+                AskedNumber(measure, system).echo(text, heard)
+    AskedChoice(("one", "two")).echo("x", heard)
+    AskedOrder(2).echo("x", heard)
+    yield from dict.fromkeys(texts)
 
 
 def as_data(asked: Asked) -> dict[str, Any]:

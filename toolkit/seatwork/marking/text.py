@@ -34,7 +34,9 @@ def verdict_text(
     if kind == "own step":
         return words["marking.own_step"]
     if kind == "unreadable":
-        return words["marking.unreadable"].format(fault=verdict.fault)
+        why = translate(verdict.why)
+        fault = f"{verdict.read}: {why}" if verdict.read else why
+        return words["marking.unreadable"].format(fault=fault)
     if kind == "slip":
         slip = verdict.slips[0]
         text = words["marking.matches"].format(slip=slip.told(translate))

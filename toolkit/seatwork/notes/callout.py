@@ -176,12 +176,12 @@ class NoteError(SeatworkError):
         self.understood_text = ""
         super().__init__(self._place(), fault, remedy, options=options)
 
-    def sentence(self, show: Callable[[object], str]) -> str:
+    def sentence(self, show: Callable[[object], str], say: Callable[[str], str] = str) -> str:
         """Tell the fault, and what was understood before it."""
-        text = super().sentence(show)
+        text = super().sentence(show, say)
         if not self.understood_text:
             return text
-        return f"{text} Understood before it: {self.understood_text}."
+        return f"{text} {say('Understood before it')}: {self.understood_text}."
 
     def _place(self) -> str:
         at_end = self.start >= len(self.text.rstrip())

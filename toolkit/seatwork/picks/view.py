@@ -18,7 +18,6 @@ from seatwork.picks.form import PickForm
 from seatwork.picks.kept import mine
 from seatwork.picks.still import right_one
 from seatwork.picks.wording import Words, spoken
-from seatwork.units import explain
 
 OPEN = "Shown at once, by the house rule display.picks."
 DRAWN = "Your bet is drawn dashed."
@@ -81,7 +80,7 @@ class PickView:
         try:
             self._first = self._bets.of(self.words.name)
         except SeatworkError as error:
-            self.form.answer = {"trouble": explain(error)}
+            self.form.answer = {"trouble": self.voice.explain(error)}
         if self._first and bets.fits(self.words, self._first.bet):
             self._see(self._first.bet)
 
@@ -115,7 +114,7 @@ class PickView:
         try:
             bet = bets.NO_IDEA if given == bets.NO_IDEA else bets.read(self.words, _texts(given))
         except SeatworkError as error:
-            self.form.answer = {"trouble": explain(error), "first": self._named_first()}
+            self.form.answer = {"trouble": self.voice.explain(error), "first": self._named_first()}
             return
         trouble = self._keep(Bet(bet, sure if isinstance(sure, bool) else None))
         self._see(bet, trouble)
@@ -127,7 +126,7 @@ class PickView:
             try:
                 self._bets.keep(self.words.name, bet)
             except SeatworkError as error:
-                return f"{self.voice.say(NOT_KEPT)} {explain(error)}"
+                return f"{self.voice.say(NOT_KEPT)} {self.voice.explain(error)}"
         return ""
 
     def _named_first(self) -> str:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from seatwork.errors import SeatworkError
 from seatwork.marking.names import learner_code
+from seatwork.marking.speaking import Speaker
 from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.record.cells import Cell, Counting
 from seatwork.record.class_now import Class
@@ -168,8 +169,18 @@ def report(record: Record, learner: str, day: str, *, counting: Counting | None 
     return report_in(now, learner)
 
 
-def report_in(now: Class, learner: str) -> Report:
-    """Return the report of one learner of a class that was read."""
+def report_in(now: Class, learner: str, say: Speaker = str) -> Report:
+    """Return the report of one learner of a class that was read.
+
+    Parameters
+    ----------
+    now : Class
+        The class as it stands.
+    learner : str
+        The code.
+    say : callable
+        Says how sheets stand in the learner's language; what an instructor wrote stays.
+    """
     if learner not in now.learners():
         raise SeatworkError(learner, "nobody of that code is in the record", "check the code")
     cells = {name: own for (who, name), own in now.grid().items() if who == learner}
@@ -180,16 +191,16 @@ def report_in(now: Class, learner: str) -> Report:
         learner=learner,
         day=now.day,
         counts=now.counting.sitting,
-        theory=tuple(_theory(now, cells, _slips(now, learner))),
-        practical=tuple(_practical(now, learner)),
-        safety=tuple(_safety(now, learner)),
+        theory=tuple(_theory(now, cells, _slips(now, learner, say), say)),
+        practical=tuple(_practical(now, learner, say)),
+        safety=tuple(_safety(now, learner, say)),
         outline=tuple(outline),
         not_asked=tuple(code for code in read_outline() if code not in asked),
         left=said.reason if said is not None and said.word == "withdrawn" else "",
     )
 
 
-def _slips(now: Class, learner: str) -> dict[tuple[str, int], str]:
+def _slips(now: Class, learner: str, say: Speaker) -> dict[tuple[str, int], str]:
     """Return the slips of each sitting, in sentences as they are told beside it."""
     found = {}
     for row in now.forms():
@@ -201,29 +212,29 @@ def _slips(now: Class, learner: str) -> dict[tuple[str, int], str]:
         mark = now.mark(paper)[0]
         rows = now.rows.answers[mark.fact].values() if mark is not None else ()
         codes = sorted({code for one in rows for code in one.slips.split()})
-        found[name, form.sitting] = _slips_told(codes)
+        found[name, form.sitting] = _slips_told(codes, say)
     return found
 
 
-def _slips_told(codes: Sequence[str]) -> str:
+def _slips_told(codes: Sequence[str], say: Speaker) -> str:
     """Say the first slips of a sitting to the learner, and how many more there are."""
     said = list(dict.fromkeys(SLIPS.get(code, OWN_SLIP) for code in codes))
     more = len(said) - MOST_TOLD
     rest = [f"{more} more in the feedback."] if more > 0 else []
-    return " ".join(["." if said else "", *said[:MOST_TOLD], *rest])
+    return " ".join(["." if said else "", *map(say, [*said[:MOST_TOLD], *rest])])
 
 
 def _theory(
-    now: Class, cells: dict[str, list[Cell]], slips: dict[tuple[str, int], str]
+    now: Class, cells: dict[str, list[Cell]], slips: dict[tuple[str, int], str], say: Speaker
 ) -> list[Theory]:
     titles = {row.name: row.title for row in now.rows.sheets.values()}
     return [
         Theory(
-            title=titles[name],
+            title=say(titles[name]),
             sitting=cell.sitting,
             points=cell.points,
             of=cell.of,
-            outcome=_outcome(now, name, cell) + slips.get((name, cell.sitting), ""),
+            outcome=_outcome(now, name, cell, say) + slips.get((name, cell.sitting), ""),
             counts=cell is now.counted(own),
         )
         for name, own in sorted(cells.items())
@@ -240,35 +251,37 @@ def _told(why: str) -> str:
     return f"{why.replace(': look', '')}; your instructor knows of it"
 
 
-def _outcome(now: Class, name: str, cell: Cell) -> str:
-    late = ", after the day" if cell.late else ""
+def _outcome(now: Class, name: str, cell: Cell, say: Speaker) -> str:
+    why = say(_told(cell.why))
     if cell.percent is None:
         word = "your instructor looks at it" if cell.word == "needs a person" else cell.word
-        return word + (f": {_told(cell.why)}" if cell.why else "")
+        return say(word) + (f": {why}" if cell.why else "")
     need = next(row.pass_mark for row in now.rows.sheets.values() if row.name == name)
-    points = f"{cell.points:g} of {cell.of:g}, {cell.percent:.0f}%"
-    passed = "passed" if cell.word == "passed" else f"not yet (pass mark {need:.0%})"
-    return f"{points}: {passed}{late}" + (f"; {_told(cell.why)}" if cell.why else "")
+    points = say(f"{cell.points:g} of {cell.of:g}, {cell.percent:.0f}%")
+    passed = say("passed" if cell.word == "passed" else f"not yet (pass mark {need:.0%})")
+    late = f", {say('after the day')}" if cell.late else ""
+    return f"{points}: {passed}{late}" + (f"; {why}" if cell.why else "")
 
 
-def _practical(now: Class, learner: str) -> list[str]:
+def _practical(now: Class, learner: str, say: Speaker) -> list[str]:
     found = []
     for row in sorted(now.heads.of("part"), key=lambda one: (one.day, one.subject)):
         if row.learner == learner and row.id in now.heads.heads("part", row.subject):
             one = now.rows.parts[row.id]
             looked = json.loads(one.looked_at)
             seen = "".join(f", {name} {said}" for name, said in sorted(looked.items()))
-            found.append(f"{one.feature or 'part'}, {one.part}: {one.verdict}{seen} ({row.day})")
+            part = one.feature or say("part")
+            found.append(f"{part}, {one.part}: {say(one.verdict)}{seen} ({row.day})")
     return found
 
 
-def _safety(now: Class, learner: str) -> list[str]:
+def _safety(now: Class, learner: str, say: Speaker) -> list[str]:
     found = []
     for row in sorted(now.heads.of("sign_off"), key=lambda one: (one.day, one.subject)):
         if row.learner == learner and row.id in now.heads.heads("sign_off", row.subject):
             one = now.rows.sign_offs[row.id]
-            word = "signed on paper" if one.word == "signed" else "signature withdrawn"
-            found.append(f"{one.machine}: {word}, {row.author}, {row.day}; {one.paper_at}")
+            word = say("signed on paper" if one.word == "signed" else "signature withdrawn")
+            found.append(f"{say(one.machine)}: {word}, {row.author}, {row.day}; {one.paper_at}")
     return found
 
 

@@ -8,12 +8,12 @@ from dataclasses import dataclass, field
 from html import escape
 from typing import Any
 
-from seatwork.drawings.scene import Look, looking
-from seatwork.entries.asked import AskedNumber, as_data
+from seatwork.drawings.scene import Drawing, Look, looking
+from seatwork.entries.asked import AskedNumber, as_data, sayings
 from seatwork.errors import SeatworkError
 from seatwork.live.signs import face
 from seatwork.marking.sheets import Sheet
-from seatwork.marking.speaking import speaker
+from seatwork.marking.speaking import speaker, templates
 from seatwork.questions import Question
 from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.package_block import reader_files
@@ -88,6 +88,7 @@ def _texts(items: list[dict[str, Any]]) -> Iterator[str]:
     """Yield the texts of a page that have another language."""
     for item in items:
         yield item["ask"]
+        yield item["alt"]
         for part in item["parts"]:
             yield part["such"]
             yield from part.get("options", ())
@@ -108,16 +109,25 @@ def _item(name: str, points: float, question: Question) -> dict[str, Any]:
 
 
 def picture_of(question: Question) -> dict[str, str]:
-    """Return the drawing as letters, and its words; empty without one."""
+    """Return the drawing as letters, and its words; empty without one.
+
+    A picture that has words stands there in the other language, too, as `spoken`.
+    """
     with looking(Look()):
         drawing: Any = question.drawing()
     if drawing is None:
         return {"picture": "", "alt": ""}
+    shown = {"picture": _letters(drawing), "alt": drawing.text}
+    if isinstance(drawing, Drawing) and any(other_texts(drawing.words())):
+        shown["spoken"] = _letters(drawing.spoken(speaker(OTHER)))
+    return shown
+
+
+def _letters(drawing: Any) -> str:
     try:
-        png = bytes(drawing.trimmed_png(SCALE))
+        return b64encode(bytes(drawing.trimmed_png(SCALE))).decode("ascii")
     except SeatworkError:  # an own drawing that fails says so in its text
-        png = b""
-    return {"picture": b64encode(png).decode("ascii"), "alt": drawing.text}
+        return ""
 
 
 def _part(part: Any) -> dict[str, Any]:
@@ -226,14 +236,17 @@ def graded_page(paper: Paper, made: Runtime | None = None, language: str = "en")
         heading=both(escape(paper.heading), escape(_in_spanish(paper))),
         reader=READS if made else PLAIN,
     )
-    blocks = [json_block("sheet", paper.told())]
+    told = paper.told()
     if made is not None:
+        told["reads"] = templates(sayings(), OTHER)
         body += STATE + NOTE
+    blocks = [json_block("sheet", told)]
+    if made is not None:
         blocks.append(python_blocks(made, reader_files(), reads=True))
     return PAGE.format(
         language=language,
         policy=policy(code, python=made is not None),
-        title=escape(paper.heading),
+        title=escape(_in_spanish(paper) if language == OTHER else paper.heading),
         style=face() + style("sheet.css"),
         body=body,
         blocks="\n".join(blocks),

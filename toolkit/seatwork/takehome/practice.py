@@ -6,13 +6,14 @@ from seatwork.errors import SeatworkError
 from seatwork.live.signs import face
 from seatwork.marking.given import practice
 from seatwork.marking.sheets import Sheet
+from seatwork.marking.speaking import speaker
 from seatwork.questions.registry import is_ours
 from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.graded import PAGE, picture_of
 from seatwork.takehome.package_block import practice_files
 from seatwork.takehome.python_blocks import NOTE, python_blocks
 from seatwork.takehome.runtime import Runtime
-from seatwork.takehome.spoken import both, both_said, language_buttons
+from seatwork.takehome.spoken import both, both_said, language_buttons, other_texts
 
 STARTING = both(
     "Python is starting; this takes seconds.", "Python está arrancando; tarda unos segundos."
@@ -75,7 +76,8 @@ def practice_page(
         raise SeatworkError(sheet.name, fault, "take a sheet without it")
     seed = practice(sheet.name).seed
     pictures = {name: picture_of(one) for name, one in sheet.draw(seed).items()}
-    told = {"sheet": sheet.name, "pictures": pictures}
+    said = other_texts(one["alt"] for one in pictures.values())
+    told = {"sheet": sheet.name, "pictures": pictures, "said": said}
     return _page(sheet.title, SHEET + (PLANNER if planner else ""), told, made, language)
 
 
@@ -89,7 +91,7 @@ def planner_page(made: Runtime, language: str = "en") -> str:
     language : {"en", "es"}
         What is seen first of the page's own words; the plan itself is English.
     """
-    told = {"sheet": "", "pictures": {}}
+    told = {"sheet": "", "pictures": {}, "said": {}}
     return _page("From a print note to a plan", PLANNER, told, made, language)
 
 
@@ -99,7 +101,7 @@ def _page(title: str, body: str, told: object, made: Runtime, language: str) -> 
     return PAGE.format(
         language=language,
         policy=policy(code, python=True),
-        title=escape(title),
+        title=escape(speaker(language)(title)),
         style=face() + style("sheet.css"),
         body="\n".join([heading, STATE, NO_SCRIPT, body, NOTE]),
         blocks="\n".join([json_block("told", told), python_blocks(made, practice_files())]),

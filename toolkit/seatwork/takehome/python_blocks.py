@@ -7,6 +7,7 @@ from seatwork.takehome.blocks import block
 from seatwork.takehome.compiling import READER_LEFT_OUT, Files, without
 from seatwork.takehome.package_block import packed
 from seatwork.takehome.runtime import ABI, NOTICE, PYTHON, VERSION, Runtime, bytecode
+from seatwork.takehome.spoken import both
 
 ABOUT = {
     "abi_version": ABI, "arch": "wasm32", "platform": "emscripten", "version": VERSION,
@@ -14,7 +15,12 @@ ABOUT = {
 }  # fmt: skip
 READER, DESK = "seatwork.takehome.inside.reader", "seatwork.takehome.inside.desk"
 """The module that a page asks."""
-NOTE = f'<p class="notice screen">{NOTICE}</p>'
+IN_SPANISH = (
+    f"Esta página lleva Python {PYTHON} (licencia de la Python Software Foundation) en Pyodide "
+    f"{VERSION} (Mozilla Public License 2.0), cuyo código está en github.com/pyodide/pyodide, y "
+    "lark (licencia MIT)."
+)
+NOTE = f'<p class="notice screen">{both(NOTICE, IN_SPANISH)}</p>'
 
 
 def python_blocks(made: Runtime, files: Files, *, reads: bool = False) -> str:

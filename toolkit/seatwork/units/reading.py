@@ -237,7 +237,7 @@ def _amount_and_unit(text: str, wanted: str) -> tuple[Decimal, str, bool]:
 def _fraction(text: str, sign: str, whole: str | None, top: str, bottom: str) -> Decimal:
     if int(bottom) not in (2, 4, 8, 16, 32, 64, 128):
         raise SeatworkError(
-            text, "shop fractions are halves to 128ths", "write it as a decimal, such as .3"
+            text, "shop fractions are halves to 1/128", "write it as a decimal, such as .3"
         )
     amount = Decimal(whole or 0) + Decimal(top) / Decimal(bottom)
     return -amount if sign == "-" else amount

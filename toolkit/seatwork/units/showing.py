@@ -1,5 +1,6 @@
 """Values as people read them: rounded once, here, half away from zero."""
 
+from collections.abc import Callable
 from decimal import ROUND_HALF_UP, Decimal, InvalidOperation
 from functools import lru_cache
 
@@ -221,7 +222,7 @@ def show_feed(mm_per_rev: float, system: str = "inch") -> str:
     return f"{show_number(inch, 4, least=3)} in/rev"
 
 
-def explain(error: SeatworkError, system: str = "inch") -> str:
+def explain(error: SeatworkError, system: str = "inch", say: Callable[[str], str] = str) -> str:
     """Tell an error with its lengths and angles in the reader's system.
 
     Parameters
@@ -230,6 +231,8 @@ def explain(error: SeatworkError, system: str = "inch") -> str:
         The error raised.
     system : {"inch", "metric"}
         Unit system of the reader.
+    say : callable
+        Says what is wrong and what would do in the reader's language.
 
     Examples
     --------
@@ -242,4 +245,4 @@ def explain(error: SeatworkError, system: str = "inch") -> str:
             return show_length(value, system)
         return show_angle(value) if isinstance(value, Angle) else str(value)
 
-    return error.sentence(show)
+    return error.sentence(show, say)

@@ -12,6 +12,7 @@ from seatwork.marking.speaking import Voice
 from seatwork.quantities import Length
 from seatwork.questions.cuts.cone_triangle import triangle_at
 from seatwork.questions.cuts.finding import own_cut, right_cut
+from seatwork.questions.type.pictures import spoken
 from seatwork.seats import Counterbore, Countersink
 from seatwork.units import show_length
 
@@ -39,8 +40,8 @@ def own_figures(question: Any, part: int, typed: str, look: Look, voice: Voice) 
     said = voice.say(found.said)
     if found.pair is not None:
         asked, mine = beside_right(found.pair, look)
-        right = _amount(asked, ASKED, voice.words["form.right_amount"])
-        return [right, _amount(mine, f"{found.said} {DASHED}", said)]
+        right = _amount(asked, voice.say(ASKED), voice.words["form.right_amount"])
+        return [right, _amount(mine, f"{said} {voice.say(DASHED)}", said)]
     if found.own is None:
         return [Figure(png=b"", kind="words", alt="", caption=said)]
     try:
@@ -50,10 +51,10 @@ def own_figures(question: Any, part: int, typed: str, look: Look, voice: Voice) 
     figures = []
     if found.right is not None:
         caption = f"{voice.words['form.right_seat']} {_state(found.right, voice)}".strip()
-        figures.append(_cut(drawn[0], caption))
+        figures.append(_cut((drawn[0][0], voice.say(drawn[0][1])), caption))
     lies = _lies(found.own, look.system, voice)
-    as_asked = "" if _faults(found.own) else _lies(found.own, look.system, Voice())
-    alt = f"{found.said} {drawn[-1][1]} {as_asked}".strip()  # in English, as the picture is
+    as_asked = "" if _faults(found.own) else lies
+    alt = f"{said} {voice.say(drawn[-1][1])} {as_asked}".strip()
     figures.append(_cut((drawn[-1][0], alt), f"{said} {lies}"))
     return figures
 
@@ -71,12 +72,12 @@ def right_figures(question: Any, part: int, look: Look, voice: Voice) -> list[Fi
         return [Figure(png=b"", kind="words", alt="", caption=said)]
     own = replace(found.own, held=None)
     ((png, alt),) = bare_seats(None, own, look)
-    return [_cut((png, alt), f"{said} {_state(own, voice)}")]
+    return [_cut((png, voice.say(alt)), f"{said} {_state(own, voice)}")]
 
 
-def triangle_figure(question: Any, step: int, look: Look) -> list[Figure]:
+def triangle_figure(question: Any, step: int, look: Look, voice: Voice) -> list[Figure]:
     """Draw the triangle of a question, lit as far as a step; no figure where it has none."""
-    drawing = triangle_at(question, step, look)
+    drawing = spoken(triangle_at(question, step, look), voice.say)
     if drawing is None:
         return []
     png = drawing.trimmed_png(SHARPNESS)
@@ -92,7 +93,7 @@ SHARPNESS = 0.75
 
 ASKED = "As it should be, without its size."
 DASHED = "The right one is dashed."
-"""What screen readers say of amounts beside each other, in English, as of every picture."""
+"""What screen readers say of amounts beside each other."""
 
 
 def _amount(png: bytes, alt: str, caption: str) -> Figure:

@@ -6,6 +6,7 @@ from typing import Any
 from seatwork.errors import SeatworkError
 from seatwork.marking.text import verdict_text
 from seatwork.questions import Question, Verdict
+from seatwork.questions.type.pictures import spoken
 from seatwork.worksheet import watching
 from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.kept import Overtaken
@@ -32,7 +33,7 @@ class Entry:
         self._form = form
         self.question: Question = desk.question(name)
         self.attempt = desk.answers.of(name).attempt
-        self._drawn: dict[bool, Any] = {}
+        self._drawn: dict[tuple[bool, str], Any] = {}
 
     def __repr__(self) -> str:
         return f"{self.name}. {self.say(self.question.ask())}"
@@ -109,13 +110,15 @@ class Entry:
         display(self.desk.show(self.name, self._form(self)))
 
     def _drawing(self, *, dark: bool = False) -> Any:
-        """Return the drawing of the question, made once for each theme; None if it has none."""
-        if dark not in self._drawn:
+        """Return the drawing, made once for each theme and language; None if it has none."""
+        voice = self.desk.voice
+        if (dark, voice.language) not in self._drawn:
             from seatwork.drawings.scene import Look, looking
 
             with looking(Look(palette="dark" if dark else "light")):
-                self._drawn[dark] = self.question.drawing()
-        return self._drawn[dark]
+                drawn = spoken(self.question.drawing(), voice.say)
+            self._drawn[dark, voice.language] = drawn
+        return self._drawn[dark, voice.language]
 
     @property
     def alt(self) -> str:

@@ -8,7 +8,6 @@ from seatwork.errors import SeatworkError
 from seatwork.marking.answers import LONGEST
 from seatwork.marking.languages import languages
 from seatwork.questions.type.parts import Part
-from seatwork.units import explain
 from seatwork.worksheet.answer_view import AnswerView
 from seatwork.worksheet.asking import asked
 from seatwork.worksheet.entry import Entry
@@ -35,7 +34,8 @@ class Form:
         self.entry = entry
         self._dark, self._scale, self._turn = False, 1.0, 0
         self._judged: tuple[str, ...] = ()
-        self._told, self._trouble, self._closed = QUIET, "", ""
+        self._told, self._closed = QUIET, ""
+        self._fault: SeatworkError | None = None
         self.help = Help(entry)
         self.view = AnswerView(self._heard, self.type, entry.name)
         entry.desk.when_spoken(entry.name, self._ask_again)
@@ -55,6 +55,11 @@ class Form:
         told = self._told
         beside = (part[name] for part in told.parts for name in ("said", "more"))
         return " ".join([self._trouble, *told.lines, *beside]).strip()
+
+    @property
+    def _trouble(self) -> str:
+        """Why the last change was not saved, in the language chosen; empty where it was."""
+        return self.entry.desk.voice.explain(self._fault) if self._fault else ""
 
     @property
     def _answer(self) -> Any:
@@ -77,7 +82,7 @@ class Form:
         """Ask and tell everything again in the language that was chosen."""
         if self._judged:
             self._judge(self._judged)
-        if self._closed and not self._trouble:
+        if self._closed:
             self._close_boxes()
         self._ask()
 
@@ -175,11 +180,11 @@ class Form:
         try:
             save()
         except SeatworkError as error:
-            self._trouble = explain(error)
+            self._fault = error
             self._closed = self._trouble if isinstance(error, Overtaken) else self._closed
             self._show()
             return False
-        self._trouble = ""
+        self._fault = None
         if before != (self._trouble, self._closed):
             self._show()
         return True
@@ -198,12 +203,15 @@ class Form:
         self.entry.keep(typed)
         if any(text.strip() for text in typed):  # empty boxes are no try
             desk.count(name, "tries")
-        self._trouble = ""
+        self._fault = None
         self._judge(typed)
         self._show(self._told.focus)
 
     def _close_boxes(self) -> None:
-        """Close the boxes: all tries are used; the last answer is kept."""
+        """Close the boxes: another page goes on, or all tries are used; the last answer is kept."""
+        if isinstance(self._fault, Overtaken):
+            self._closed = self._trouble
+            return
         tries = self.entry.desk.plan.tries
         self._closed = self.entry.words["form.out_of_tries"].format(tries=tries)
         self._told = Told(lines=(self._closed,), tone="wrong")

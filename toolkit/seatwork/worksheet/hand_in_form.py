@@ -8,7 +8,6 @@ import ipywidgets as widgets
 
 from seatwork.benches.term.grid import TermLook
 from seatwork.errors import SeatworkError
-from seatwork.units import explain
 from seatwork.worksheet.answered import Answered
 from seatwork.worksheet.boxes import button, status
 from seatwork.worksheet.handing_in import hand_in, standing
@@ -48,7 +47,7 @@ class HandInForm(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
         try:
             self._say(hand_in(self._desk))
         except SeatworkError as error:
-            self._say(explain(error))
+            self._say(self._desk.voice.explain(error))
 
     def _stand(self) -> None:
         """Say how much is answered, and how what was handed in stands to that."""
@@ -56,7 +55,7 @@ class HandInForm(widgets.VBox):  # type: ignore[misc]  # ipywidgets has no types
         try:
             self._say(standing(self._desk, self._place))
         except SeatworkError as error:
-            self._say(explain(error))
+            self._say(self._desk.voice.explain(error))
 
     def _say(self, text: str) -> None:
         self.said.value = status([text])

@@ -174,15 +174,16 @@ class Help:
         if not self.entry.desk.is_practice:
             return []
         look = Look(palette="dark" if dark else "light", system=question.system)
+        voice = self.entry.desk.voice
         if self._step and has_triangle(question):
-            return triangle_figure(question, self._step, look)
+            return triangle_figure(question, self._step, look, voice)
         if self._cut is None:
             return []
         part, typed = self._cut
         return (
-            own_figures(question, part, typed, look, self.entry.desk.voice)
+            own_figures(question, part, typed, look, voice)
             if typed
-            else right_figures(question, part, look, self.entry.desk.voice)
+            else right_figures(question, part, look, voice)
         )
 
     def _name(self, number: int) -> str:

@@ -13,6 +13,9 @@ from seatwork.marking.answers import NewerFormat, read, reopen
 Change = Callable[[Answer], Answer]
 
 
+EMPTIED = "another page has cleared it, its box is empty now"
+
+
 class Overtaken(SeatworkError):
     """Another page, or a newer version, wrote what this page shows: its box is to be closed."""
 
@@ -125,7 +128,8 @@ class Kept:
             fault = "another page has drawn new numbers for it"
             raise Overtaken(question, fault, "run this cell again to see them")
         if _typed(now) != _typed(shown):
-            fault = f"another page has answered it ({_text_of(now)})"
+            typed = "; ".join(_typed(now))
+            fault = f"another page has answered it ({typed})" if typed else EMPTIED
             remedy = "run this cell again to see that answer and go on from it"
             raise Overtaken(question, fault, remedy)
 
@@ -136,7 +140,3 @@ def _typed(answer: Answer) -> tuple[str, ...]:
     while parts and not parts[-1].strip():
         parts = parts[:-1]
     return parts
-
-
-def _text_of(answer: Answer) -> str:
-    return "; ".join(_typed(answer)) or "its box is empty now"

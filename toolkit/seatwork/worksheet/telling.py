@@ -113,7 +113,7 @@ def example(part: Part) -> str:
 
 def reason(verdict: Verdict, voice: Voice) -> str:
     """Return why an answer cannot be read and what would do; empty where that says no more."""
-    why = verdict.fault.partition(": ")[2]
+    why = verdict.why if verdict.read else ""
     if not why or "cannot be read as one number" in why:
         return ""
     said = voice.say(why)

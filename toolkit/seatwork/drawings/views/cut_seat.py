@@ -134,7 +134,7 @@ def bare_seats(right: CutSeat | None, own: CutSeat, look: Look) -> list[tuple[by
     scene = SeatWithScrew(parts, look, bare=True)
     figure = scene.draw().figure
     return [
-        (_alone(figure, x), _in_words(part, own, look.system))
+        (_alone(figure, x), in_words(part, own, look.system))
         for part, x in zip(parts, PLACES[len(parts)], strict=True)
     ]
 
@@ -149,7 +149,8 @@ def _alone(figure: Any, axis: float) -> bytes:
     return out.getvalue()
 
 
-def _in_words(part: CutSeat, own: CutSeat, system: str) -> str:
+def in_words(part: CutSeat, own: CutSeat, system: str) -> str:
+    """Return what the picture of one seat shows; of the right one, `own` beside it, no size."""
     found = part.standing()
     if part is own:
         return told(part, found, system).replace(", as allowed", "")

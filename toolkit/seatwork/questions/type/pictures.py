@@ -28,6 +28,12 @@ class Drawing(Protocol):
         """Return the picture as a PNG file."""
 
 
+def spoken(drawing: Drawing | None, say: Callable[[str], str]) -> Any:
+    """Return a drawing with its words in the reader's language; an own one may have no such."""
+    told = getattr(drawing, "spoken", None)
+    return drawing if told is None or say is str else told(say)
+
+
 @dataclass(frozen=True, slots=True)
 class LostDrawing:
     """Stands in for an own drawing that fails: the question is asked without it, and says so."""

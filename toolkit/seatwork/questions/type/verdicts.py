@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from seatwork.entries.letters import NO_ORDER, no_option
 from seatwork.entries.typed import Typed, read
-from seatwork.errors import SeatworkError
+from seatwork.errors import SeatworkError, plainly
 from seatwork.questions.type.parts import ChoicePart, NumberPart, OrderPart, Part
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.said_beside import said_otherwise
@@ -33,11 +33,14 @@ class Verdict(Shown):
         Every way to the number, in the order to tell them: the type's own nearest first.
     fault : str
         For an unreadable answer, the sentence that says why.
+    read : str
+        What that sentence begins with, where it begins with what was read.
     """
 
     kind: str
     slips: tuple[Slip, ...] = ()
     fault: str = ""
+    read: str = ""
 
     def _line(self) -> str:
         more = self.fault or (self.slips[0].sentence if self.slips else "")
@@ -45,6 +48,11 @@ class Verdict(Shown):
 
     def _blocks(self) -> Blocks:
         yield "", tuple(Row(label="may be", text=one.sentence) for one in self.slips)
+
+    @property
+    def why(self) -> str:
+        """What is wrong with an unreadable answer and what would do, without what was read."""
+        return self.fault.removeprefix(f"{self.read}: ") if self.read else self.fault
 
     @property
     def is_right(self) -> bool:
@@ -103,7 +111,8 @@ def judge_all(question: Question, typed: Sequence[str]) -> tuple[Verdict, ...]:
     verdicts = [judge(part, text) for part, text in zip(parts, texts, strict=False)]
     for number, text in enumerate(texts[: len(parts)]):
         if fault := said_otherwise(question, number, texts):
-            verdicts[number] = Verdict(kind="unreadable", fault=f"{text.strip()}: {fault}")
+            typed = text.strip()
+            verdicts[number] = Verdict(kind="unreadable", fault=f"{typed}: {fault}", read=typed)
     if question.is_chain and not all(verdict.is_right for verdict in verdicts):
         return _followed_through(question, parts, texts, verdicts)
     return tuple(verdicts)
@@ -139,7 +148,7 @@ def _judge_number(part: NumberPart, text: str) -> Verdict:
     try:
         typed = read(text, part.measure, part.system)
     except SeatworkError as error:
-        return Verdict(kind="unreadable", fault=str(error))
+        return Verdict(kind="unreadable", fault=str(error), read=plainly(error.value))
     low, high = part.band
     if low <= typed.value <= high:
         return RIGHT

@@ -3,7 +3,7 @@
 import json
 from typing import Any
 
-from seatwork.entries.asked import as_data, echo
+from seatwork.entries.asked import READ_AS, Asked, as_data, echo
 from seatwork.errors import SeatworkError
 from seatwork.marking import given as handed
 from seatwork.marking import sheets
@@ -13,7 +13,6 @@ from seatwork.units import explain
 from seatwork.worksheet.desk import Desk
 from seatwork.worksheet.telling import example
 
-READ = "read as "
 DESKS: dict[str, Desk] = {}
 """The sheet that is open."""
 
@@ -40,17 +39,17 @@ def check(given: dict[str, Any]) -> dict[str, Any]:
     entry = DESKS["open"].ask(given["id"], answer=given["parts"])
     pairs = zip(given["parts"], entry.question.parts, strict=True)
     return {
-        "read": [_read(echo(text, part.asked), entry.say) for text, part in pairs],
+        "read": [_read(text, part.asked, entry.say) for text, part in pairs],
         "kinds": [verdict.kind for verdict in entry.verdicts],
         "said": list(entry.feedback),
         "worked": list(entry.steps()),
     }
 
 
-def _read(told: str, say: Speaker) -> str:
+def _read(text: str, asked: Asked, say: Speaker) -> str:
     """Say how an entry is read; why one cannot be read is what the verdict says."""
-    value = told.removeprefix(READ)
-    return "" if value == told else say("read as {value}").format(value=say(value))
+    told = echo(text, asked, say)
+    return told if told.startswith(say(READ_AS).partition("{")[0]) else ""
 
 
 def hint(given: dict[str, Any]) -> str:

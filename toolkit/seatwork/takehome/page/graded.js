@@ -35,9 +35,10 @@ class Sheet {
     both(box, "legend", ...points(item.points).map((told) => `${item.id} (${told})`));
     both(box, "p", item.ask, this.other(item.ask), { class: "ask" });
     if (item.picture)
-      drawing(name(strip(box, ""), `Drawing of ${item.id}`, `Dibujo de ${item.id}`),
-        item.picture, item.alt, (button, wide) => tell(button, ...(wide ? WHOLE : LARGER)));
-    else if (item.alt) make(box, "p", item.alt, { lang: "en" });
+      follow(drawing(name(strip(box, ""), `Drawing of ${item.id}`, `Dibujo de ${item.id}`),
+        item.picture, item.alt, (button, wide) => tell(button, ...(wide ? WHOLE : LARGER))),
+      item, this.other(item.alt));
+    else if (item.alt) both(box, "p", item.alt, this.other(item.alt));
     this.reads.set(item.id, item.parts.map((part, n) =>
       part.kind === "choice" ? this.choice(box, item, part, n) : this.entry(box, item, part, n)));
     const sure = make(box, "label", "", { class: "sure" });
@@ -123,10 +124,10 @@ class Sheet {
   async tell(item) {
     if (!this.reader) return;
     const typed = [...this.kept.answers[item.id].parts];
-    const read = await this.reader("read", { typed, parts: item.parts });
+    const read = await this.reader("read", { typed, parts: item.parts, said: this.sheet.reads });
     if (typed.join("\n") !== this.kept.answers[item.id].parts.join("\n")) return;
     this.reads.get(item.id).forEach((place, n) => {
-      if (place) tell(place, read[n], read[n].replace(/^read as /, "leído como "));
+      if (place) tell(place, ...read[n]);
     });
   }
 

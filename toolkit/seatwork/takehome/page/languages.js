@@ -27,6 +27,16 @@ function name(place, english, spanish) {
   return place;
 }
 
+// A picture has its words, and what it shows in words, in the language of the page.
+function follow(image, { picture, spoken = picture, alt }, spanish) {
+  const now = () => {
+    image.src = `data:image/png;base64,${say(picture, spoken)}`;
+    image.alt = say(alt, spanish);
+  };
+  named.add(now);
+  now();
+}
+
 function languages(changed = () => {}) {
   const buttons = [...document.querySelectorAll(".languages button")];
   const show = (lang) => {

@@ -12,9 +12,11 @@ function question(ask, told, item, attempt, place, before = []) {
   make(box, "legend", item.id);
   make(box, "p", item.ask, { class: "ask" });
   const word = say("Answer", "Respuesta");
-  const drawn = told.pictures[item.id];
-  if (drawn?.picture && attempt === 1)
-    drawing(strip(box, `${say("Drawing of", "Dibujo de")} ${item.id}`), drawn.picture, drawn.alt,
+  const shown = told.pictures[item.id];
+  if (shown?.picture && attempt === 1)
+    drawing(strip(box, `${say("Drawing of", "Dibujo de")} ${item.id}`),
+      say(shown.picture, shown.spoken ?? shown.picture),
+      say(shown.alt, told.said[shown.alt] ?? shown.alt),
       (button, wide) => tell(button, ...(wide ? WHOLE : LARGER)));
   const typed = item.parts.map((part, n) => {
     const unit = part.unit ? ` [${part.unit}]` : "";

@@ -51,7 +51,8 @@ function larger(place, letters, fill) {
 // A drawing of a question, with the size of its letters beside its width [px].
 const LETTERS = 17.5;
 function drawing(place, picture, alt, fill) {
-  const image = make(place, "img", "", { src: `data:image/png;base64,${picture}`, alt, lang: "en" });
+  const image = make(place, "img", "", { src: `data:image/png;base64,${picture}`, alt });
   const now = () => (LETTERS * image.clientWidth) / image.naturalWidth;
   image.decode().catch(() => {}).then(() => larger(place, now, fill));
+  return image;
 }

@@ -10,6 +10,7 @@ from seatwork.errors import SeatworkError
 from seatwork.marking import roster, sheets
 from seatwork.marking.allowed import allowed
 from seatwork.marking.names import learner_code
+from seatwork.marking.speaking import voice_at
 from seatwork.record import Record, giving, marking_course, picture, writable_record
 from seatwork.record.class_now import Class
 from seatwork.record.course_record import day_of, open_record
@@ -75,7 +76,13 @@ def give(
     which = which_papers(sitting, learners if only.split() else [])
     with files.lock(course, wait=20):
         papers, key = print_class(
-            plan, given, to=place, keep=course, which=which, progress=progress
+            plan,
+            given,
+            to=place,
+            keep=course,
+            which=which,
+            language=voice_at(course).language,
+            progress=progress,
         )
     until = f", due {due}" if due else ""
     stays = giving.other_mode(given, "graded")
@@ -145,9 +152,10 @@ def print_reports(course: Path, to: Path, *, names: str, day: str, progress: Pro
     known = _names(names, to, course)
     with reading(course) as record, record.reading() as connection:
         now = Class(connection, when)
-    codes = now.learners()
+    codes, voice = now.learners(), voice_at(course)
     for number, code in enumerate(codes, 1):
-        page = report_page(report_in(now, code), name=known.get(code, ""))
+        found = report_in(now, code, voice.say)
+        page = report_page(found, name=known.get(code, ""), language=voice.language)
         page.save(to / f"{code}-report.pdf", private=True)
         progress(number)
     return [f"To print: {len(codes)} reports in {to}."]
