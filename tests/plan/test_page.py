@@ -232,6 +232,13 @@ def test_limits_of_the_hole_alone_do_not_narrow_the_depth_of_a_seat() -> None:
     assert depth.greatest / 25.4 == pytest.approx(0.0543, abs=1e-4)
 
 
+def test_a_cutter_at_the_low_limit_says_how_little_wear_leaves() -> None:
+    """An end mill of 11 mm, .4331, for .438 - .005: it lies .0001 over the low limit."""
+    planned = made("DRILL 17/64 (.266) THRU, C'BORE .438 DIA X .25 DP")
+    told = [row.text for row in planned.rows().of("tool")]
+    assert any("only .0001 over the low one" in text for text in told), told
+
+
 def test_a_flat_bottom_is_not_left_to_a_twist_drill() -> None:
     """Its point stays in the bottom; it is cut flat by another tool (common practice)."""
     flat = made("DRILL .375 DIA X .50 DP FLAT BOTTOM")

@@ -21,6 +21,8 @@ from seatwork.units import show_note
 
 HALF_TENTH = 0.05
 EVEN = 1e-6  # mm
+LITTLE = 0.001 * INCH  # mm over the low limit; a regrind takes off more (judgement, no source)
+FINE = {"inch": 4, "metric": 3}
 Seat = Countersink | Counterbore | Spotface | Chamfer
 
 
@@ -163,8 +165,8 @@ def seat_cutting(
         return replace(made, passed=passed, grind=grind), None
     found = [reason.sentence for reason in best.reasons_for if reason.about != OUTLOOK]
     body = best.tool.cutter.body_diameter
-    if choices is not own and body is not None:
-        found.insert(0, f"its body, {order.show_length(body)}, lies inside the limits")
+    if choices is not own and body is not None and bounds is not None:
+        found.insert(0, _inside_words(body, bounds, order))
     reasons = "; ".join(found[:2])
     made = operation(order, cut, name=name, why=why, tool=best.tool.name, tool_reason=reasons)
     taper = best.tool.held.morse_taper is not None
@@ -184,6 +186,18 @@ def _inside(
     body = least.best.tool.cutter.body_diameter if least.best else None
     inside = body is not None and bounds.least - EVEN <= body <= bounds.greatest + EVEN
     return least if inside else choices
+
+
+def _inside_words(body: float, bounds: Bounds, order: Order) -> str:
+    """Say how far a cutter lies over the low limit, which is where wear takes it."""
+    over = show_note(max(body - bounds.least, 0.0), order.system, FINE[order.system])
+    shown = f"its body, {order.show_length(body)}, lies inside the limits"
+    if body - bounds.least < LITTLE:
+        return (
+            f"{shown}, and only {over} over the low one: wear or a regrind takes it under; gage "
+            "the first seat and every one after"
+        )
+    return f"{shown}, {over} over the low one, which is what wear may take"
 
 
 def _on_hole(seat: Seat, hole_diameter: float) -> Seat:
