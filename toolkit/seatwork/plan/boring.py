@@ -15,6 +15,7 @@ from seatwork.hardware.reaming import drill_under
 from seatwork.plan import sentences
 from seatwork.plan.drilled import drilled
 from seatwork.plan.order import Order, by_hand
+from seatwork.plan.plug import plug_readings
 from seatwork.plan.records import Check, Given, Operation, Reading
 from seatwork.plan.resolving import stated
 from seatwork.quantities import INCH
@@ -96,19 +97,7 @@ def bore_sizes(hole: Given, under: Given) -> tuple[Given, ...]:
 
 def bore_readings(note: notes.Hole, hole: Given, order: Order) -> tuple[Reading, ...]:
     """Return the plug gage of a hole with limits: GO its low one, NOT GO its high one."""
-    if hole.least is None or hole.greatest is None:
-        return ()
-    return (
-        Reading(
-            instrument="plug gage",
-            about="hole; GO is the low limit, NOT GO the high one",
-            value=hole.value,
-            least=hole.least,
-            greatest=hole.greatest,
-            operation=to_size_step(note, hole, order).name,
-            short="plug GO, NOT GO",
-        ),
-    )
+    return plug_readings(hole, to_size_step(note, hole, order).name, "hole")
 
 
 def check_bored(note: notes.Hole, hole: Given, under: Given, order: Order) -> Iterator[Check]:

@@ -10,6 +10,7 @@ from seatwork.plan import sentences
 from seatwork.plan.blind import ROOM, Bottom
 from seatwork.plan.drilled import drilled
 from seatwork.plan.order import Cutting, Order, operation
+from seatwork.plan.plug import plug_readings
 from seatwork.plan.records import Check, Given, Operation, Reading
 from seatwork.plan.resolving import stated
 from seatwork.quantities import INCH
@@ -138,19 +139,7 @@ def _left(reamed: Given, drilled: Given, order: Order) -> Check:
 
 def ream_readings(reamed: Given) -> tuple[Reading, ...]:
     """Return the plug gage of a reamed hole: GO its low limit, NOT GO its high one."""
-    if reamed.least is None or reamed.greatest is None:
-        return ()
-    return (
-        Reading(
-            instrument="plug gage",
-            about="reamed hole; GO is the low limit, NOT GO the high one",
-            value=reamed.value,
-            least=reamed.least,
-            greatest=reamed.greatest,
-            operation="ream",
-            short="plug GO, NOT GO",
-        ),
-    )
+    return plug_readings(reamed, "ream", "reamed hole")
 
 
 def ream_advice(reamed: Given, order: Order) -> tuple[str, ...]:
