@@ -9,7 +9,7 @@ import sys
 import tarfile
 import tomllib
 import zipfile
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from importlib.metadata import packages_distributions, requires
 from pathlib import Path
 
@@ -160,9 +160,9 @@ def test_the_packages_are_small(wheel: Path, sdist: Path) -> None:
     assert sdist.stat().st_size < 10_000_000
 
 
-def imported() -> Iterator[tuple[str, str]]:
-    """Yield each top-level module that a file of the package imports."""
-    for path in PACKAGE.rglob("*.py"):
+def imported(folder: Path = PACKAGE) -> Iterator[tuple[str, str]]:
+    """Yield each top-level module that a file of a folder imports."""
+    for path in folder.rglob("*.py"):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(node, ast.Import):
                 modules = [alias.name for alias in node.names]
@@ -180,17 +180,30 @@ def plain(name: str) -> str:
 
 def test_everything_imported_is_declared() -> None:
     """Each library that a file of the package imports is declared, for all or for a school."""
+    assert undeclared(imported(), "school") == set()
+
+
+def test_everything_that_tests_import_is_declared() -> None:
+    """Each library of the tests is declared as well, so that no other one happens to bring it."""
+    tests = PROJECT / "tests"
+    own = {path.stem for path in tests.rglob("*") if path.suffix == ".py" or path.is_dir()}
+    found = ((module, file) for module, file in imported(tests) if module not in {"tests", *own})
+    assert undeclared(found, "test", "long") == set()
+
+
+def undeclared(found: Iterable[tuple[str, str]], *extras: str) -> set[str]:
+    """Return the modules, each with a file, that neither the project nor these extras declare."""
     project = tomllib.loads((PROJECT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    lines = [*project["dependencies"], *project["optional-dependencies"]["school"]]
+    lines = list(project["dependencies"])
+    lines += (line for extra in extras for line in project["optional-dependencies"][extra])
     declared = {plain(re.split(r"[<>=!~;\[ ]", line)[0]) for line in lines}
     homes = packages_distributions()
-    missing = {
+    return {
         f"{module} in {file}"
-        for module, file in imported()
+        for module, file in found
         if module != "seatwork" and module not in sys.stdlib_module_names
         if not {plain(home) for home in homes.get(module, [module])} & declared
     }
-    assert missing == set()
 
 
 def test_every_dependency_is_bounded() -> None:
