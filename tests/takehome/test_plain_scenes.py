@@ -87,10 +87,10 @@ def plain_told(folder: Path, told: Any, settings: list[dict[str, Any]]) -> list[
     return found
 
 
-def compare(name: str, count: int, folder: Path) -> None:
-    """Hold one bench's plain pictures to its true ones at random settings."""
+def asked_and_true(name: str, count: int) -> tuple[list[dict[str, Any]], list[Any]]:
+    """Return random settings of a bench, as a page asks for them, and what the true one shows."""
     call = BenchCall(name=name, values={})
-    told, view, rng = live_told(call), TrueView(call.bench()), random.Random(f"{name} {count}")
+    view, rng = TrueView(call.bench()), random.Random(f"{name} {count}")
     controls = {control.name: control for control in view.bench.controls}
     settings, wanted = [], []
     for _ in range(count):
@@ -100,9 +100,16 @@ def compare(name: str, count: int, folder: Path) -> None:
             one: controls[one].at(given["step"], "inch") if isinstance(given, dict) else given
             for one, given in values.items()
         }))  # fmt: skip
-    found = plain_told(folder, told, settings)
     assert sum(isinstance(one, list) for one in wanted) > count / 2  # not refused
     assert len({json.dumps(one) for one in wanted}) > count / 4  # and not the same again
+    return settings, wanted
+
+
+def compare(name: str, count: int, folder: Path) -> None:
+    """Hold one bench's plain pictures to its true ones at random settings."""
+    settings, wanted = asked_and_true(name, count)
+    told = live_told(BenchCall(name=name, values={}))
+    found = plain_told(folder, told, settings)
     for values, plain, true in zip(settings, found, wanted, strict=True):
         assert plain == true, f"{name} after {values}"
 

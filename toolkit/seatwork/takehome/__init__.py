@@ -8,6 +8,8 @@ NAMES = {
     "graded": "Paper graded_page",
     "handed_forms": "papers",
     "runtime": "Runtime",
+    "lesson": "lesson_page",
+    "python_blocks": "runtime_script",
     "practice": "planner_page practice_page",
 }
 """The public names of each module."""

@@ -10,10 +10,14 @@ from typing import Any
 HERE = Path(__file__).parent / "page"
 
 
+def packed_letters(data: bytes) -> str:
+    """Return data packed, and in letters that no page reads as markup."""
+    return b64encode(gzip.compress(data, 9, mtime=0)).decode("ascii")
+
+
 def block(name: str, data: bytes) -> str:
-    """Return data as a block of a page: packed, and in letters that no page reads as markup."""
-    packed = b64encode(gzip.compress(data, 9, mtime=0)).decode("ascii")
-    return f'<script type="text/plain" id="{name}">{packed}</script>'
+    """Return data as a block of a page."""
+    return f'<script type="text/plain" id="{name}">{packed_letters(data)}</script>'
 
 
 def json_block(name: str, told: Any) -> str:
@@ -60,7 +64,9 @@ def policy(code: str, *, python: bool = False, beside: bool = False) -> str:
     scripts = f"'sha256-{digest}'"
     worker = ""
     if python:
-        scripts += f" blob: 'wasm-unsafe-eval'{' file:' if beside else ''}"
+        scripts += " blob: 'wasm-unsafe-eval'"
+        if beside:
+            scripts += " file: 'self'"
         worker = " worker-src blob:;"
     return (
         f"default-src 'none'; script-src {scripts};{worker} style-src 'unsafe-inline'; "

@@ -203,7 +203,9 @@ STARTING = both("The reader is starting.", "El lector está arrancando.")
 STATE = f'\n<p class="state" id="state" role="status">{STARTING}</p>\n'
 
 
-def graded_page(paper: Paper, made: Runtime | None = None, language: str = "en") -> str:
+def graded_page(
+    paper: Paper, made: Runtime | None = None, language: str = "en", *, beside: bool = False
+) -> str:
     """Return a graded sheet as one page: form, storage, file, print.
 
     Parameters
@@ -214,6 +216,8 @@ def graded_page(paper: Paper, made: Runtime | None = None, language: str = "en")
         Python for the page, which then says how an entry is read; without it the page is plain.
     language : {"en", "es"}
         What is seen first; both are in the page, and two buttons choose.
+    beside : bool
+        Whether the runtime is a file beside the page, see `runtime_script`.
 
     Returns
     -------
@@ -242,10 +246,10 @@ def graded_page(paper: Paper, made: Runtime | None = None, language: str = "en")
         body += STATE + NOTE
     blocks = [json_block("sheet", told)]
     if made is not None:
-        blocks.append(python_blocks(made, reader_files(), reads=True))
+        blocks.append(python_blocks(made, reader_files(), reads=True, beside=beside))
     return PAGE.format(
         language=language,
-        policy=policy(code, python=made is not None),
+        policy=policy(code, python=made is not None, beside=beside and made is not None),
         title=escape(_in_spanish(paper) if language == OTHER else paper.heading),
         style=face() + style("sheet.css"),
         body=body,

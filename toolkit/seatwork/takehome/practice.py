@@ -50,7 +50,12 @@ autocapitalize="off" autocomplete="off" spellcheck="false"></label>
 
 
 def practice_page(
-    sheet: Sheet, made: Runtime, *, planner: bool = False, language: str = "en"
+    sheet: Sheet,
+    made: Runtime,
+    *,
+    planner: bool = False,
+    language: str = "en",
+    beside: bool = False,
 ) -> str:
     """Return a practice sheet as one page, judged by the package's own Python.
 
@@ -64,6 +69,8 @@ def practice_page(
         Whether the planner stands below it.
     language : {"en", "es"}
         What is seen first; two buttons choose.
+    beside : bool
+        Whether the runtime is a file beside the page, see `runtime_script`.
 
     Raises
     ------
@@ -78,10 +85,10 @@ def practice_page(
     pictures = {name: picture_of(one) for name, one in sheet.draw(seed).items()}
     said = other_texts(one["alt"] for one in pictures.values())
     told = {"sheet": sheet.name, "pictures": pictures, "said": said}
-    return _page(sheet.title, SHEET + (PLANNER if planner else ""), told, made, language)
+    return _page(sheet.title, SHEET + (PLANNER if planner else ""), told, made, language, beside)
 
 
-def planner_page(made: Runtime, language: str = "en") -> str:
+def planner_page(made: Runtime, language: str = "en", *, beside: bool = False) -> str:
     """Return the planner as one page: a note, a material, a machine; sizes, steps, stops.
 
     Parameters
@@ -90,20 +97,24 @@ def planner_page(made: Runtime, language: str = "en") -> str:
         Python for the page.
     language : {"en", "es"}
         What is seen first of the page's own words; the plan itself is English.
+    beside : bool
+        Whether the runtime is a file beside the page, see `runtime_script`.
     """
     told = {"sheet": "", "pictures": {}, "said": {}}
-    return _page("From a print note to a plan", PLANNER, told, made, language)
+    return _page("From a print note to a plan", PLANNER, told, made, language, beside)
 
 
-def _page(title: str, body: str, told: object, made: Runtime, language: str) -> str:
+def _page(title: str, body: str, told: object, made: Runtime, language: str, beside: bool) -> str:
     code = script("unpack.js", "languages.js", "python.js", "practice.js")
     heading = f"{language_buttons(language)}<h1>{both_said(title)}</h1>"
     return PAGE.format(
         language=language,
-        policy=policy(code, python=True),
+        policy=policy(code, python=True, beside=beside),
         title=escape(speaker(language)(title)),
         style=face() + style("sheet.css"),
         body="\n".join([heading, STATE, NO_SCRIPT, body, NOTE]),
-        blocks="\n".join([json_block("told", told), python_blocks(made, practice_files())]),
+        blocks="\n".join(
+            [json_block("told", told), python_blocks(made, practice_files(), beside=beside)]
+        ),
         code=code,
     )

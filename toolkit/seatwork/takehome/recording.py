@@ -63,7 +63,7 @@ def record(bench: Setup[Any]) -> Recording | None:
     control, opens = found
     bench.set(**opens)
     try:
-        told = _told(bench, control) | {"opens": _button(bench, opens)}
+        told = _told(bench, control) | {"opens": _button(bench, opens), "turned": opens}
     finally:
         bench.set(**start)
     return Recording(control=control, opens=opens, told=told)
@@ -153,6 +153,7 @@ def _told(bench: Setup[Any], control: Number) -> dict[str, Any]:
     follower, value = _Follower(bench), bench.values[control.name]
     told = {
         "title": bench.title,
+        "control": control.name,
         "label": control.label,
         "first": control.steps(bench.system, value)[0],
         "start": control.step(value, bench.system),

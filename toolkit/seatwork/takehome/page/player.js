@@ -27,7 +27,9 @@ class Played {
   constructor(home, told) {
     this.told = told;
     this.home = home;
-    const title = named(told.title);
+    this.title = named(told.title);
+    this.live = home.dataset.bench.replace("bench", "live"); // the block of its live one, if any
+    const { title } = this;
     this.root = make(home, "section", "", { class: "player", "aria-label": title });
     home.prepend(this.root);
     if (told.opens) this.button = make(this.root, "button", told.opens, { type: "button" });
@@ -152,7 +154,9 @@ class Choices extends Played {
 async function play(home) {
   const told = await unpackData(home.dataset.bench);
   document.getElementById(home.dataset.bench).remove();
-  await new (told.choices ? Choices : Slider)(home, told).start();
+  const player = new (told.choices ? Choices : Slider)(home, told);
+  await player.start();
+  return player;
 }
 
 // Pictures that stay still on the page.
@@ -165,8 +169,8 @@ for (const image of document.querySelectorAll("main p > img")) {
 }
 
 // A browser too old for one of these parts keeps the still, which stands there already.
-for (const home of document.querySelectorAll("[data-bench]"))
+const PLAYED = [...document.querySelectorAll("[data-bench]")].map((home) =>
   play(home).catch(() => {
     home.querySelector(".player")?.remove();
     home.classList.remove("plays");
-  });
+  }));

@@ -102,8 +102,9 @@ async function practice() {
     if (byId("go")) await planner(ask);
   } catch (error) {
     globalThis.seatwork = { fault: String(error) };
-    tell(state, "Python did not start on this device: nothing can be checked or planned here.",
-      "Python no arrancó en este aparato: aquí no se puede comprobar ni planear nada.");
+    tell(state, ...whyNot(error,
+      "Python did not start on this device: nothing can be checked or planned here.",
+      "Python no arrancó en este aparato: aquí no se puede comprobar ni planear nada."));
   }
 }
 practice();

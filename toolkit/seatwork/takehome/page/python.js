@@ -53,8 +53,23 @@ onmessage = async ({ data }) => {
   } catch (error) { postMessage({ id: data.id ?? 0, fault: String(error).slice(-2000) }); }
 };`;
 
+// Where the runtime is a file beside the page, that file fills the empty blocks.
+const NOT_BESIDE = "the file seatwork-python.js is not beside the page";
+
+// Returns why Python did not start, in both languages: as the page says it, or the missing file.
+function whyNot(error, english, spanish) {
+  if (!String(error).includes(NOT_BESIDE)) return [english, spanish];
+  return [
+    "The file seatwork-python.js that was written with this page must lie in the same folder. " +
+    "It is not there, or it is another. Put it there and open this page again.",
+    "El archivo seatwork-python.js que se escribió con esta página debe estar en la misma " +
+    "carpeta. No está, o es otro. Póngalo allí y abra esta página otra vez.",
+  ];
+}
+
 // Returns a function that asks Python; rejects where it cannot start.
 async function startPython(entry) {
+  if (!document.getElementById("py-wasm").textContent) throw new Error(NOT_BESIDE);
   const names = ["py-loader", "py-asm", "py-wasm", "py-std", "py-app", "py-about"];
   const [loader, asm, wasm, std, app, about] = await Promise.all(names.map(unpack));
   for (const name of names) document.getElementById(name).remove();

@@ -10,9 +10,9 @@ async function reading() {
   } catch (error) {
     seatwork.fault = String(error);
     seatwork.reader = null;
-    tell(byId("state"),
+    tell(byId("state"), ...whyNot(error,
       "The reader did not start on this device. What you type is kept and saved all the same.",
-      "El lector no arrancó en este aparato. Lo que escribe se guarda de todos modos.");
+      "El lector no arrancó en este aparato. Lo que escribe se guarda de todos modos."));
   }
 }
 reading();
