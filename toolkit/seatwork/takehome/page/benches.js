@@ -52,6 +52,7 @@ class Live {
     this.turns = make(this.root, "p", "", { class: "player-turns" });
     this.frame = strip(this.root, `Picture of ${title}`);
     this.frame.classList.add("player-picture");
+    larger(this.frame, () => letters(this.frame.querySelector("svg")), labelled);
     this.trouble = make(this.root, "p", "", { class: "player-trouble", role: "status" });
     const sets = make(this.root, "div", "", { class: "player-sets" });
     const tools = make(this.root, "p", "", { class: "player-turns" });
@@ -175,9 +176,9 @@ class Live {
 
   async draw(answer) {
     const told = this.told.pictures[answer.picture];
-    const letters = told.fonts.flatMap((font, n) =>
+    const known = told.fonts.flatMap((font, n) =>
       Object.entries(this.shapes[font]).map(([sign, shape]) => [n, sign, ...shape]));
-    const picture = new Picture({ ...told, letters, state: [] });
+    const picture = new Picture({ ...told, letters: known, state: [] });
     picture.letters = new Shapes(picture.letters);
     picture.follow({ move: answer.move, text: answer.text });
     await picture.fill(told.layers.map(unbase), new Uint8Array(0));
