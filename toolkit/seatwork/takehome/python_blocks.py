@@ -32,9 +32,7 @@ FILL = """if (document.currentScript.dataset.runtime === {digest})
 PARTS = ("py-loader", "py-asm", "py-wasm", "py-std")
 
 
-def python_blocks(
-    made: Runtime, files: Files, *, reads: bool = False, beside: bool = False
-) -> str:
+def python_blocks(made: Runtime, files: Files, *, reads: bool = False, beside: bool = False) -> str:
     """Return the runtime and the files it runs, as blocks of a page.
 
     Parameters
