@@ -2,6 +2,7 @@
 
 import hashlib
 import json
+from dataclasses import astuple
 from functools import lru_cache
 
 from seatwork.takehome.blocks import block, packed_letters
@@ -72,8 +73,7 @@ def _runtime_blocks(made: Runtime, reads: bool) -> str:
 
 
 def _parts(made: Runtime) -> dict[str, bytes]:
-    found = (made.loader, made.asm, made.wasm, made.library)
-    return dict(zip(PARTS, found, strict=True))
+    return dict(zip(PARTS, astuple(made), strict=True))
 
 
 @lru_cache(maxsize=2)
