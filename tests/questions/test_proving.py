@@ -68,6 +68,15 @@ def test_a_proof_that_does_not_agree_is_found(tests: Path, old: str, new: str, s
     assert said in lacks(kind_of(tests), 20)[0]
 
 
+def test_a_slip_without_a_name_is_found(tests: Path) -> None:
+    """A code that no list of slips knows would stand without a word in a class's picture."""
+    old = 'slip("M41", self.hole_diameter + self.leg'
+    kind = kind_of(tests, old, f'{old.replace("M41", "M941")}, "You added one leg."')
+    assert lacks(kind, 20) == (
+        "the slip M941 is not in slip_sentences.py; give it two sentences there",
+    )
+
+
 def test_a_changed_answer_wants_a_new_version(tests: Path) -> None:
     """Draws are pinned once; a changed text is pinned again, a changed answer only anew."""
     kind = kind_of(tests)

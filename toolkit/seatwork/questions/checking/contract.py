@@ -15,6 +15,7 @@ from seatwork.questions.type.clearness import too_close
 from seatwork.questions.type.parts import NumberPart, Part
 from seatwork.questions.type.question import Question
 from seatwork.questions.type.running import failed
+from seatwork.questions.type.slip_sentences import SLIPS
 from seatwork.questions.type.slips import Slip
 from seatwork.questions.type.verdicts import judge
 from seatwork.shop.lists.outline import read_outline
@@ -127,6 +128,14 @@ def _faults(question: Question) -> Iterator[str]:
             yield from _number_faults(part)
         else:
             yield from _choice_faults(part)
+        if type(question).folder is None:
+            yield from _nameless(part)
+
+
+def _nameless(part: Part) -> Iterator[str]:
+    """Look for slips of the package that the list of slips lacks; lists of a class name them so."""
+    for code in sorted({slip.code for slip in part.slips} - SLIPS.keys()):
+        yield f"the slip {code} is not in slip_sentences.py; give it two sentences there"
 
 
 def _working_faults(question: Question) -> Iterator[str]:
