@@ -17,7 +17,8 @@ from datetime import date, timedelta
 from pathlib import Path
 from random import Random
 
-from seatwork.marking import AnswerFile, Sheet, examples, form_secret, sheets
+from seatwork.marking import AnswerFile, Sheet, form_secret, sheets
+from seatwork.marking.course import KEY_FILE
 from seatwork.marking.text import right_answer
 from seatwork.questions.type.parts import NumberPart
 from seatwork.record import (
@@ -139,7 +140,7 @@ def with_record(folder: Path, deed: Callable[..., object]) -> object:
 
 def answered(made: RoomOfTwo, plan: Sheet, sitting: int, learners: list[str]) -> tuple[Path, Path]:
     """Answer a sheet as a class does; every second paper goes to the second instructor."""
-    handed = forms(made.first)
+    handed, key = forms(made.first), bytes.fromhex((made.first / KEY_FILE).read_text("ascii"))
     piles = tuple(made.place / f"in{who}-{plan.name}-{sitting}" for who in (1, 2))
     for place in piles:
         place.mkdir()
@@ -157,7 +158,7 @@ def answered(made: RoomOfTwo, plan: Sheet, sitting: int, learners: list[str]) ->
                 for part in asked.parts
             )
             file = file.changed(question, parts=parts, tries=1)
-        secret = form_secret(examples.KEY, given.form_id)
+        secret = form_secret(key, given.form_id)
         replace(file, form_id=given.form_id).sealed(secret).save(piles[number % 2])
     return piles[0], piles[1]
 
