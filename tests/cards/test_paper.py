@@ -7,6 +7,7 @@ import pytest
 from seatwork.cards import paper
 from seatwork.errors import SeatworkError
 from seatwork.marking import Sheet, sheets
+from seatwork.marking.speaking import speaker
 from seatwork.questions.type.parts import ChoicePart
 from seatwork.record import hand_out
 
@@ -80,3 +81,17 @@ def test_a_class_is_one_file_with_one_key(tmp_path: Path, sheet: Sheet) -> None:
     assert {path.stat().st_mode & 0o077 for path in (papers, key)} == {0}
     with pytest.raises(SeatworkError, match="no form was handed out"):
         paper.print_class(sheet, [], **places)
+
+
+def test_a_worksheet_in_spanish_asks_for_the_same_numbers(tmp_path: Path, sheet: Sheet) -> None:
+    """Each question's text, its points and the frame are Spanish; every number stands."""
+    one = hand_out(tmp_path / "course", sheet, ["L01"])[0]
+    english, spanish = (str(paper.on_paper(sheet, one, language=code)) for code in ("en", "es"))
+    assert "Alumno L01" in spanish
+    assert "(2 puntos)" in spanish
+    for question in one.questions.values():
+        assert speaker("es")(question.text()).split("\n")[0] in spanish
+        assert question.text().split("\n")[0] not in spanish
+    assert re.findall(r"\d+\.\d+", english) == re.findall(r"\d+\.\d+", spanish)
+    with pytest.raises(SeatworkError, match="no catalog"):
+        paper.on_paper(sheet, one, language="tlh")

@@ -3,9 +3,12 @@
 import re
 
 import pytest
-from seatwork.cards import station
+from seatwork import notes
+from seatwork.cards import job_card, station
+from seatwork.cards.blocks import VERIFY
 from seatwork.errors import SeatworkError
 from seatwork.marking.speaking import speaker, unsaid
+from seatwork.plan import make
 from seatwork.shop.house.cautions import cautions, closing
 from seatwork.shop.shop import Shop
 
@@ -26,3 +29,18 @@ def test_a_sign_in_a_language_that_is_not_there_is_refused() -> None:
     assert len(station.station_sign("lathe", language="es").figures) >= 1
     with pytest.raises(SeatworkError, match="no catalog"):
         station.station_sign("lathe", language="tlh")
+
+
+@pytest.mark.slow
+def test_a_job_card_takes_care_and_is_signed_in_spanish() -> None:
+    """Each caution of the plan, what to sign and how the part is held; the note stays."""
+    note = "4X ⌀.201 THRU ⌵ FOR #10-32 FLAT HEAD"
+    plan = make(notes.read(note), material="6061 aluminum", machine="bench drill press")
+    said = str(job_card(plan, language="es"))
+    say = speaker("es")
+    assert note in said
+    assert f"{say(VERIFY)} {say(closing())}" in said
+    assert say(plan.setups[0].held) in said
+    for row in plan.rows().of("caution"):
+        assert f"{say(row.label)}: {say(row.text)}" in said
+        assert say(row.text) != row.text

@@ -177,6 +177,7 @@ def test_the_title_of_every_sheet_has_its_spanish() -> None:
     assert without_text(titles, "es") == set()
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("language", languages()[1:])
 def test_each_compiled_catalog_is_that_of_its_source(language: str) -> None:
     """The .mo files that are shipped are compiled from the .po files beside them."""
