@@ -2,20 +2,23 @@
 
 import json
 import shutil
+from pathlib import Path
 from typing import Any
 
 import nbformat
 import pytest
 from playwright.sync_api import expect
 from seatwork import benches
-from seatwork.takehome import lesson_page, runtime_script
+from seatwork.marking import examples, sheets
+from seatwork.record import hand_out
+from seatwork.takehome import graded_page, lesson_page, papers, runtime_script
 from seatwork.takehome.live_told import LIVE
 from seatwork.takehome.python_blocks import BESIDE
 from seatwork.takehome.runtime import NOTICE
 
 from tests.browser.pages import PHONE, SMALL, WIDE, opened, sideways
 from tests.browser.test_pages_that_move import LEAST_BUTTON, LESSON, NOTEBOOKS, PROUD, PROUD_TEXT
-from tests.browser.test_python_pages import NO_WORKER, PATIENT, made, spent, wait
+from tests.browser.test_python_pages import NO_WORKER, PATIENT, READ, SHEET, made, wait
 from tests.takehome.plain_process import follow
 from tests.takehome.test_plain_scenes import asked_and_true
 
@@ -24,8 +27,6 @@ pytestmark = pytest.mark.long
 
 MOST = 9_000_000
 FEW = 60
-MOVES, MOVE_MOST = 100, 0.033
-"""Moves that are measured, and the processor time of one with its frame [s]."""
 MISSING = "must lie in the same folder"
 
 
@@ -149,6 +150,28 @@ def test_one_runtime_beside_serves_a_folder(chromium, pages) -> None:
     context.close()
 
 
+def test_a_graded_page_reads_by_the_file_beside_it(chromium, made, pages) -> None:
+    """Its box says how an entry is read; without the file the page says so and still saves."""
+    course = examples.make_course(pages / "course")
+    hand_out(course, SHEET, ["L01"], mode="graded", day="2026-09-07")
+    (paper,) = papers(course, sheets.load(SHEET))
+    for folder in ("two", "alone"):
+        text = graded_page(paper, made, beside=True)
+        (pages / folder / "graded.html").write_text(text, encoding="utf-8")
+    context = chromium.new_context(offline=True)
+    page = context.new_page()
+    page.goto((pages / "two" / "graded.html").as_uri())
+    page.locator("input[type=text]").first.fill(".139 in")
+    expect(page.get_by_text(READ)).to_be_visible(timeout=PATIENT)
+    page.goto((pages / "alone" / "graded.html").as_uri())
+    expect(page.get_by_text(MISSING)).to_be_visible(timeout=PATIENT)
+    page.locator("input[type=text]").first.fill(".139 in")
+    with page.expect_download() as download:
+        page.get_by_role("button", name="Save the answer file").click()
+    assert ".139 in" in Path(download.value.path()).read_text(encoding="utf-8")
+    context.close()
+
+
 def test_a_runtime_of_another_version_is_told(chromium, pages) -> None:
     """A file beside that the page was not written with fills nothing."""
     folder = pages / "other"
@@ -172,20 +195,3 @@ def test_without_a_worker_the_recorded_slider_plays(chromium, pages) -> None:
     page.get_by_role("slider", name="Cutter angle").fill("90")
     expect(page.locator(".player svg")).to_have_attribute("aria-label", PROUD_TEXT)
     context.close()
-
-
-def test_what_a_move_costs(chromium, pages) -> None:
-    """Processor time of a move of the page's whole process, Python and frame, on average."""
-    moves = f"""(async () => {{
-      const live = seatwork.live[0];
-      for (let n = 0; n < {MOVES}; n++) {{
-        await live.set("cutter_angle", {{ step: 60 + n % 61 }});
-        await new Promise(requestAnimationFrame);
-      }}
-    }})()"""
-    with opened(chromium, pages / "lesson.html", PHONE) as page:
-        wait(page, "seatwork.ready")
-        page.evaluate(moves)
-        before = spent(page)
-        page.evaluate(moves)
-        assert (spent(page) - before) / MOVES <= MOVE_MOST

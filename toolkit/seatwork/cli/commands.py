@@ -30,7 +30,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "hand-out": ("seatwork.cli.handing:hand_out", "Give every learner an own form of a sheet."),
     "take-home": (
         "seatwork.cli.take_home:take_home",
-        "Write a graded sheet as one page a learner, without a server.",
+        "Write a lesson, a sheet or the planner as pages that need no server.",
     ),
     "mark": ("seatwork.cli.marking:mark", "Mark what was handed in; nothing in it is run."),
     "check": ("seatwork.cli.referee:check", "Let the referee run your own copy of a sheet."),

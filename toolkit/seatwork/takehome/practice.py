@@ -38,7 +38,14 @@ CLEARS = both(
     "Ningún programa autoriza a nadie a usar una máquina. Mandan el manual de la máquina, las "
     "reglas de su taller y su instructor.",
 )
+LISTS = both(
+    "Plans here go by the cutters, machines and house rules that come with seatwork. Your own "
+    "shop's lists are read in the workbook and by seatwork plan.",
+    "Aquí se planea con los avellanadores, las máquinas y las reglas que trae seatwork. Las listas "
+    "de su propio taller se leen en el cuaderno de trabajo y con seatwork plan.",
+)
 PLANNER = f"""<h2>{both("Plan a note", "Planear una nota")}</h2>
+<p>{LISTS}</p>
 <label>{both("Note", "Nota")} <input id="note" type="text"
 value="4X \u2300.201 THRU \u2335 FOR #10-32 FLAT HEAD"
 autocapitalize="off" autocomplete="off" spellcheck="false"></label>
