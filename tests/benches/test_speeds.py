@@ -107,7 +107,7 @@ def test_a_job_brings_its_cut_and_a_changed_one_is_one_s_own():
 
 
 def test_the_rim_never_turns_faster_than_wanted():
-    """The step passes what was wanted by 2 % at most (house rule speeds.step_over), no cap."""
+    """The step passes what was wanted by 0.5 % at most (house rule speeds.step_over), no cap."""
     bench = benches.speeds()
     controls = {control.name: control for control in bench.controls}
     for operation in controls["operation"].options:
@@ -116,7 +116,7 @@ def test_the_rim_never_turns_faster_than_wanted():
                 step = bench.set(
                     operation=operation, machine=machine, diameter=diameter
                 ).result.spindle.step
-                assert step.spindle_speed is None or step.spindle_speed <= step.allowed * 1.0201
+                assert step.spindle_speed is None or step.spindle_speed <= step.allowed * 1.0051
                 assert not step.limited_by or (step.spindle_speed or 0.0) <= step.allowed * 1.0001
                 assert step.allowed <= (bench.result.cap or step.wanted)
 

@@ -25,12 +25,13 @@ def names(path):
 def test_no_tangent_in_a_drawing():
     """Seat geometry comes from the seats room: no drawing takes a tangent or uses one.
 
-    The words of the triangle print the tangent that the seats room gives.
+    The words of the triangle print the tangent that the seats room gives, and the heads that are
+    drawn side by side have its slope as their own.
     """
     assert len(MODULES) > 8
     used = {path.name: {"tan", "arctan", "tangent", "half_tangent"} & set(names(path))
             for path in MODULES}  # fmt: skip
-    printed = {"triangle_words.py": {"tangent"}}
+    printed = {"triangle_words.py": {"tangent"}, "beside_heads.py": {"half_tangent"}}
     assert {name: found for name, found in used.items() if found} == printed
 
 

@@ -20,6 +20,7 @@ from seatwork import (
     inspection,
     marking,
     notes,
+    opening,
     questions,
     seats,
     shop,
@@ -177,7 +178,8 @@ def graded_course(ground: Ground) -> Path:
     return place
 
 
-RUNTIME = takehome.Runtime(loader=b"", asm=b"", wasm=b"", library=b"")
+EMPTY_ZIP = b"PK\5\6" + bytes(18)
+RUNTIME = takehome.Runtime(loader=b"", asm=b"", wasm=b"", library=EMPTY_ZIP)
 """Stands for Python in a page; no page with it is opened here."""
 
 
@@ -645,6 +647,11 @@ CALLS: dict[str, Call] = {
     "entries.read": always(text=".139 in", measure=MEASURES["LENGTH"], system="inch"),
     "takehome.bench_call": always(source="sw.benches.angles(cutter_angle=90)"),
     "takehome.graded_page": lambda ground: {"paper": given_paper(ground), "made": RUNTIME},
+    "takehome.lesson_page": lambda ground: {
+        "notebook": opening.source() / "notebooks" / "02_angle_standards.ipynb",
+        "target": ground.folder / "lesson.html",
+        "made": None,
+    },
     "takehome.papers": lambda ground: {
         "folder": graded_course(ground), "plan": sheet(), "sitting": 1, "only": ["L07"],
     },
@@ -652,6 +659,7 @@ CALLS: dict[str, Call] = {
     "takehome.practice_page": lambda ground: {
         "sheet": sheet(), "made": RUNTIME, "planner": False,
     },
+    "takehome.runtime_script": always(made=RUNTIME),
     "takehome.record": lambda ground: {"bench": benches.triangle()},
     "opening.deliver": lambda ground: {"folder": ground.folder / "workbook"},
     "opening.shop_defaults": lambda ground: {"package": ground.folder},

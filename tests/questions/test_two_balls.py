@@ -41,8 +41,15 @@ def test_a_paper_handed_out_before_keeps_its_balls() -> None:
 
 @pytest.mark.parametrize("seed", range(20))
 def test_what_is_drawn_gives_a_seat_that_is_cut(seed) -> None:
-    """The angle that a form asks for lies within half of what is accepted from 82, 100 or 120."""
+    """The angle of a form is that of lathe centers, inch or metric heads (common practice)."""
     drawn = KIND.draw(Random(seed))
     for system in ("inch", "metric"):
         value = drawn.stated_in(system).value()
-        assert min(abs(value - angle) for angle in (82, 100, 120)) <= 0.25
+        assert min(abs(value - angle) for angle in (60, 82, 90)) <= 0.25
+
+
+def test_no_angle_is_the_answer_of_every_form() -> None:
+    """A learner who has heard the neighbor's answer has not heard their own."""
+    values = [KIND.draw(Random(seed)).value() for seed in range(60)]
+    for angle in (60, 82, 90):
+        assert 10 <= sum(abs(value - angle) <= 0.25 for value in values) <= 40

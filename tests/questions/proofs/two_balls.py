@@ -9,9 +9,10 @@ def parts(q: Any) -> list[Any]:
     radii, tops = (q.large - q.small) / 2, q.large_top - q.small_top
     half = math.degrees(math.asin(radii / (tops - radii)))
     slips = {
-        "M09": 180 - 2 * half,
         "M45": half,
         "M45b": 2 * math.degrees(math.atan(radii / (tops - radii))),
         "M45c": 2 * math.degrees(math.asin(radii / tops)),
     }
+    if abs(90 - 2 * half) > 0.5:  # a right angle is the same from the axis and from the face
+        slips["M09"] = 180 - 2 * half
     return [(2 * half, slips)]

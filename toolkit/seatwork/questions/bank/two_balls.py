@@ -11,7 +11,6 @@ from seatwork.questions.type.question import Question
 BALL = replace(FINE_LENGTH, places={"inch": 5, "metric": 3})
 """A ball of the drawer, in 32nds of an inch: exact to five places."""
 
-CUT_TO = (82.0, 100.0, 120.0)
 NEAR = 0.25  # deg; half of what is accepted
 
 
@@ -21,6 +20,7 @@ class TwoBalls(RoundedBalls):
 
     id = "two-balls"
     version = 2
+    angles: ClassVar = (60.0, 82.0, 90.0)
     earlier: ClassVar[Mapping[int, type[Question]]] = {1: RoundedBalls}
     sizes: ClassVar = {
         "small": BALL,
@@ -32,4 +32,4 @@ class TwoBalls(RoundedBalls):
     def is_clear(self) -> bool:
         """Whether the stated sizes still give the angle that the seat was drawn with, too."""
         clear = RoundedBalls.is_clear(self)
-        return clear and min(abs(self.value() - angle) for angle in CUT_TO) <= NEAR
+        return clear and min(abs(self.value() - angle) for angle in self.angles) <= NEAR

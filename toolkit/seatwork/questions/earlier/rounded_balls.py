@@ -14,6 +14,9 @@ from seatwork.questions.type.slips import Mistake, slip
 from seatwork.questions.type.working import WorkedStep
 from seatwork.seats.gaging import angle_from_two_balls, ball_top
 
+CLEAR_OF_SQUARE = 1.0
+"""How far an angle from the axis and one from the face are apart to be two answers [deg]."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RoundedBalls(NumberQuestion):
@@ -42,6 +45,7 @@ class RoundedBalls(NumberQuestion):
         "The radii differ by what the slope takes over that distance.",
     )
 
+    angles: ClassVar = (82.0, 100.0, 120.0)
     small: float
     large: float
     small_top: float
@@ -49,8 +53,8 @@ class RoundedBalls(NumberQuestion):
 
     @classmethod
     def propose(cls, rng: Random) -> Self:
-        """Draw a seat of 82°, 100° or 120° and two balls that touch its cone."""
-        head, angle = flat_head(rng), pick(rng, (82.0, 100.0, 120.0))
+        """Draw a seat of one of the angles and two balls that touch its cone."""
+        head, angle = flat_head(rng), pick(rng, cls.angles)
         seat = head.seat(angle)
         fitting = balls(seat)
         half = len(fitting) // 2
@@ -95,7 +99,8 @@ class RoundedBalls(NumberQuestion):
             2 * degrees(asin(tops)),
             "You used how far the tops lie apart. The triangle has the centers.",
         )
-        yield slip("M09", 180 - self.value())
+        if abs(180 - 2 * self.value()) > CLEAR_OF_SQUARE:  # of 90° both readings are 90°
+            yield slip("M09", 180 - self.value())
 
     def working(self) -> Iterable[WorkedStep]:
         """Yield the steps."""
