@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from seatwork.live.view import PICTURE
+from seatwork.errors import SeatworkError
 from seatwork.opening.export import export
 from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.calls import bench_call
@@ -98,6 +99,8 @@ def lesson_page(
     SeatworkError
         If the notebook cannot be read or the page cannot be written.
     """
+    if not target.name:
+        raise SeatworkError(target, "a page needs a file name", "write such as lesson.html")
     moving = Moving() if made is None else Living(made, beside=beside)
     target.parent.mkdir(parents=True, exist_ok=True)
     there = [page.stem for page in target.parent.glob("*.html")]
