@@ -2,8 +2,8 @@
 
 from pathlib import Path
 
-from seatwork.live.view import PICTURE
 from seatwork.errors import SeatworkError
+from seatwork.live.view import PICTURE
 from seatwork.opening.export import export
 from seatwork.takehome.blocks import json_block, policy, script, style
 from seatwork.takehome.calls import bench_call
