@@ -1,6 +1,7 @@
 """A learner's own number, cut: what is drawn beside the right seat, and what is said of it."""
 
 import io
+from random import Random
 
 import numpy as np
 import pytest
@@ -9,9 +10,11 @@ from seatwork.drawings import Look
 from seatwork.drawings.views.beside_heads import LiftedHead
 from seatwork.drawings.views.beside_right import Bars, beside_right
 from seatwork.marking.speaking import Voice
+from seatwork.quantities import INCH
 from seatwork.questions import all_types
 from seatwork.questions.cuts.cone_triangle import CONES, step_of_hint
 from seatwork.questions.cuts.finding import CUTTERS, UNCUT, own_cut, right_cut
+from seatwork.questions.registry import retired_types
 from seatwork.questions.type.draws import generator
 from seatwork.questions.type.parts import NumberPart
 from seatwork.worksheet import model_sheet
@@ -35,6 +38,40 @@ def checked(sheet: str, name: str, *texts: str) -> Form:
     form = Form(model_sheet(sheet).ask(name))
     form.press("check", texts)
     return form
+
+
+def of_before() -> dict[str, type]:
+    """Return the types, and versions of types, that only forms of before still ask."""
+    gone = retired_types()
+    kinds = [*gone.values(), *all_types().values()]
+    versions = {f"{kind.id} {n}": one for kind in kinds for n, one in kind.earlier.items()}
+    return gone | versions
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", sorted(of_before()))
+def test_a_form_of_before_is_cut_too(name: str) -> None:
+    """Right numbers, slips and nonsense, in both systems: cut or told, and nothing fails."""
+    for seed in range(5):
+        drawn = of_before()[name].draw(Random(seed))
+        for question in (drawn.stated_in("inch"), drawn.stated_in("metric")):
+            for number, part in enumerate(question.parts):
+                if not isinstance(part, NumberPart):
+                    continue
+                right_cut(question, number)
+                wrong = [part.rounded * 100, -part.rounded, *(slip.value for slip in part.slips)]
+                for value in wrong:
+                    own_cut(question, number, f"{value:f}")
+
+
+def test_a_screw_of_before_says_how_far_it_was_to_reach() -> None:
+    """By hand: .563 in through a .250 in guard goes .313 in into the frame."""
+    sizes = {"thickness": 0.25 * INCH, "engagement": 0.25 * INCH, "height": 0.153 * INCH}
+    kind = all_types()["screw-length"].earlier[1]
+    found = own_cut(kind(system="inch", size="1/4", **sizes), 0, ".563 in")
+    assert found is not None
+    assert "goes 0.313 in" in found.said
+    assert "Asked for: 0.250 in" in found.said
 
 
 def test_every_number_is_cut_or_it_is_said_why_not() -> None:

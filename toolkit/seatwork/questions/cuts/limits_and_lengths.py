@@ -115,8 +115,11 @@ def cap_screw_length(question: Any, _part: int, value: float) -> OwnCut:
 
 
 def _reach(question: Any, value: float, into: float) -> OwnCut:
-    long, full = (show_length(size, question.system) for size in (value, question.full))
+    long = show_length(value, question.system)
     if into <= 0:
         return words(f"A screw {long} long does not come through the plate: it finds no thread.")
     deep = show_length(into, question.system)
-    return words(f"A screw {long} long goes {deep} into the frame. Full thread there: {full}.")
+    came = f"A screw {long} long goes {deep} into the frame."
+    if question.version == 1:  # it knew how far the screw must reach, not how deep the thread is
+        return words(f"{came} Asked for: {show_length(question.engagement, question.system)}.")
+    return words(f"{came} Full thread there: {show_length(question.full, question.system)}.")
